@@ -1,0 +1,56 @@
+import { z } from 'zod';
+import { Change, BenchRecord } from './model/records.ts';
+import { Preferences } from './model/preferences.ts';
+import { Problem, type Result } from './model/problem.ts';
+
+/** The user's own notebook, or the demo's, which lives in a file of its own and is thrown away with the session. */
+export const Book = z.enum(['own', 'demo']);
+export type Book = z.infer<typeof Book>;
+
+/** What undo and redo would do now, in the words of the Change; null when there is nothing. */
+export const UndoState = z.strictObject({ undo: z.string().nullable(), redo: z.string().nullable() });
+export type UndoState = z.infer<typeof UndoState>;
+
+/** Answer to every write: the records as they now stand (null: gone), by id. */
+export const Written = z.strictObject({
+  records: z.array(z.strictObject({ id: z.uuid(), record: BenchRecord.nullable() })),
+  state: UndoState,
+});
+export type Written = z.infer<typeof Written>;
+
+export const BenchInfo = z.strictObject({
+  shell: z.enum(['electron', 'loopback']),
+  version: z.string(),
+  notebook: z.strictObject({ file: z.string(), problem: Problem.nullable() }),
+});
+export type BenchInfo = z.infer<typeof BenchInfo>;
+
+/** One contract for every transport: Electron's IPC, the loopback host, and the in-memory host of tests. */
+export const contract = {
+  'bench.info': { input: z.null(), output: BenchInfo },
+  'notebook.load': {
+    input: z.strictObject({ book: Book }),
+    output: z.strictObject({ records: z.array(BenchRecord), state: UndoState }),
+  },
+  'notebook.apply': { input: z.strictObject({ book: Book, change: Change }), output: Written },
+  'notebook.undo': { input: z.strictObject({ book: Book }), output: Written },
+  'notebook.redo': { input: z.strictObject({ book: Book }), output: Written },
+  'preferences.get': { input: z.null(), output: Preferences },
+  'preferences.set': { input: Preferences, output: Preferences },
+} as const;
+
+export type Channel = keyof typeof contract;
+export type Input<C extends Channel> = z.infer<(typeof contract)[C]['input']>;
+export type Output<C extends Channel> = z.infer<(typeof contract)[C]['output']>;
+export const channels = Object.keys(contract) as Channel[];
+export const isChannel = (name: unknown): name is Channel => typeof name === 'string' && Object.hasOwn(contract, name);
+
+/** What the host tells unasked: another window of the same bench has written. */
+export const HostEvent = z.strictObject({ event: z.literal('notebook.changed'), book: Book, written: Written });
+export type HostEvent = z.infer<typeof HostEvent>;
+
+export interface Host {
+  call<C extends Channel>(channel: C, input: Input<C>): Promise<Result<Output<C>>>;
+  /** Returns its own unsubscribe, so that a caller cannot lose the handle that ends it. */
+  subscribe(listener: (event: HostEvent) => void): () => void;
+}

@@ -1,0 +1,59 @@
+import { z } from 'zod';
+import type { Use } from '../units/uses.ts';
+
+/**
+ * Every measured figure of a record: what it is called, how it is shown, and the range outside which it is a slip of the pen.
+ * SI throughout. The limits are wide on purpose: they catch a wrong unit, not an unusual bow.
+ */
+export interface Limit {
+  readonly name: string;
+  readonly use: Use;
+  readonly min: number;
+  readonly max: number;
+}
+
+const inch = 0.0254;
+const lb = 4.4482216152605;
+const grain = 6.479891e-5;
+
+export const limits = {
+  drawLength: { name: 'A draw length', use: 'length', min: 12 * inch, max: 40 * inch },
+  eyeHeight: { name: 'An eye height above the arrow', use: 'setting', min: 0, max: 0.25 },
+  bowLength: { name: 'A bow length', use: 'length', min: 36 * inch, max: 84 * inch },
+  markedWeight: { name: 'A marked weight', use: 'weight', min: 4 * lb, max: 120 * lb },
+  markedDraw: { name: 'The draw the weight is marked at', use: 'length', min: 16 * inch, max: 34 * inch },
+  weightOnFingers: { name: 'A weight on the fingers', use: 'weight', min: 2 * lb, max: 130 * lb },
+  braceHeight: { name: 'A brace height', use: 'length', min: 3 * inch, max: 14 * inch },
+  nockingPoint: { name: 'A nocking point above square', use: 'setting', min: -0.03, max: 0.05 },
+  tiller: { name: 'A tiller (top minus bottom)', use: 'setting', min: -0.03, max: 0.03 },
+  centreShot: { name: 'A centre shot outside the string', use: 'setting', min: -0.015, max: 0.02 },
+  buttonTurns: { name: 'A button setting', use: 'turns', min: 0, max: 20 },
+  arrowSpeed: { name: 'A measured arrow speed', use: 'speed', min: 20, max: 120 },
+  leastMassPerWeight: {
+    name: "The bow maker's least arrow mass",
+    use: 'massPerWeight',
+    min: (3 * grain) / lb,
+    max: (20 * grain) / lb,
+  },
+  arrowLength: { name: 'An arrow length', use: 'length', min: 14 * inch, max: 42 * inch },
+  deflection: { name: 'A spine deflection', use: 'deflection', min: 0.1 * inch, max: 4 * inch },
+  linearDensity: { name: 'A shaft mass per length', use: 'density', min: (2 * grain) / inch, max: (30 * grain) / inch },
+  shaftDiameter: { name: 'A shaft diameter', use: 'setting', min: 0.003, max: 0.014 },
+  pointMass: { name: 'A point mass', use: 'mass', min: 5 * grain, max: 400 * grain },
+  insertMass: { name: 'An insert mass', use: 'mass', min: 0, max: 200 * grain },
+  nockMass: { name: 'A nock mass', use: 'mass', min: 0, max: 60 * grain },
+  fletchingMass: { name: 'A fletching mass', use: 'mass', min: 0, max: 80 * grain },
+  arrowMass: { name: 'A weighed arrow', use: 'mass', min: 80 * grain, max: 1500 * grain },
+  pointAhead: { name: 'The shaft ahead of the rest at the deepest draw', use: 'length', min: -0.1, max: 0.4 },
+  shootingDistance: { name: 'A distance', use: 'distance', min: 1, max: 120 },
+  shotOffset: { name: 'A shot position', use: 'setting', min: -3, max: 3 },
+} as const satisfies Record<string, Limit>;
+
+export type Measure = keyof typeof limits;
+
+/** The schema of one measured figure. */
+export const measure = (key: Measure) =>
+  z
+    .number(`${limits[key].name} was expected as a number.`)
+    .min(limits[key].min, `${limits[key].name} is below what can be.`)
+    .max(limits[key].max, `${limits[key].name} is above what can be.`);

@@ -1,0 +1,24 @@
+import { z } from 'zod';
+import { Archer } from './archer.ts';
+import { ArrowSet } from './arrowSet.ts';
+import { Bow } from './bow.ts';
+import { Id } from './common.ts';
+import { ShotGroup } from './group.ts';
+import { Setup } from './setup.ts';
+import { Snapshot } from './snapshot.ts';
+
+/** Everything the notebook holds. */
+export const BenchRecord = z.discriminatedUnion('kind', [Archer, Bow, ArrowSet, Setup, ShotGroup, Snapshot]);
+export type BenchRecord = z.infer<typeof BenchRecord>;
+export type RecordKind = BenchRecord['kind'];
+
+/** One record before and after an edit: null before is a birth, null after a removal (only redo and undo remove; people archive). */
+export const RecordEdit = z.strictObject({ id: Id, before: BenchRecord.nullable(), after: BenchRecord.nullable() });
+export type RecordEdit = z.infer<typeof RecordEdit>;
+
+/** A user's edit: what it was, in plain words, and the records before and after. Applied whole or not at all. */
+export const Change = z.strictObject({
+  label: z.string().min(1).max(200),
+  edits: z.array(RecordEdit).min(1).max(200),
+});
+export type Change = z.infer<typeof Change>;

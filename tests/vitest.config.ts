@@ -1,0 +1,11 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    root: import.meta.dirname,
+    include: ['core/**/*.test.ts', 'published/**/*.test.ts', 'host/**/*.test.ts', 'check/**/*.test.ts', 'renderer/**/*.test.ts'],
+    testTimeout: 60_000,
+    pool: 'threads',
+    maxWorkers: 2,
+  },
+});
