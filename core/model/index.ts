@@ -10,3 +10,4 @@ export * from './snapshot.ts';
 export * from './records.ts';
 export * from './preferences.ts';
 export * from './notebook.ts';
+export * from './bundle.ts';
