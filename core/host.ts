@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { Channel } from './channels.ts';
 import { Change, BenchRecord } from './model/records.ts';
 import { Preferences } from './model/preferences.ts';
 import { Problem, type Result } from './model/problem.ts';
@@ -30,20 +31,19 @@ export const contract = {
   'bench.info': { input: z.null(), output: BenchInfo },
   'notebook.load': {
     input: z.strictObject({ book: Book }),
-    output: z.strictObject({ records: z.array(BenchRecord), state: UndoState }),
+    /** A record that this version cannot read never blocks the rest: it stays in the file untouched and is named among the problems. */
+    output: z.strictObject({ records: z.array(BenchRecord), state: UndoState, problems: z.array(Problem) }),
   },
   'notebook.apply': { input: z.strictObject({ book: Book, change: Change }), output: Written },
   'notebook.undo': { input: z.strictObject({ book: Book }), output: Written },
   'notebook.redo': { input: z.strictObject({ book: Book }), output: Written },
   'preferences.get': { input: z.null(), output: Preferences },
   'preferences.set': { input: Preferences, output: Preferences },
-} as const;
+} as const satisfies Record<Channel, { input: z.ZodType; output: z.ZodType }>;
 
-export type Channel = keyof typeof contract;
+export { type Channel, channels, isChannel } from './channels.ts';
 export type Input<C extends Channel> = z.infer<(typeof contract)[C]['input']>;
 export type Output<C extends Channel> = z.infer<(typeof contract)[C]['output']>;
-export const channels = Object.keys(contract) as Channel[];
-export const isChannel = (name: unknown): name is Channel => typeof name === 'string' && Object.hasOwn(contract, name);
 
 /** What the host tells unasked: another window of the same bench has written. */
 export const HostEvent = z.strictObject({ event: z.literal('notebook.changed'), book: Book, written: Written });

@@ -1,0 +1,26 @@
+/**
+ * The names of the host's calls, apart from their schemas: Electron's sandboxed preload script must know them without carrying zod.
+ * The contract in core/host.ts does not compile unless it answers exactly these.
+ */
+export const channels = [
+  'bench.info',
+  'notebook.load',
+  'notebook.apply',
+  'notebook.undo',
+  'notebook.redo',
+  'preferences.get',
+  'preferences.set',
+] as const;
+export type Channel = (typeof channels)[number];
+export const isChannel = (name: unknown): name is Channel => (channels as readonly unknown[]).includes(name);
+
+/** The one channel on which the host speaks unasked. */
+export const EVENT_CHANNEL = 'bench.event';
+
+/**
+ * The largest call a transport carries. A group of 100,000 shots is some 8 MB of text and a Change holds it before and after,
+ * so the usual 1 MiB would refuse what the notebook itself allows.
+ */
+export const MOST_CALL_BYTES = 16 * 1024 * 1024;
+export const TOO_LARGE =
+  'This change is larger than 16 MiB, the most that one call carries. Split it, or use groups of fewer shots; nothing was written.';
