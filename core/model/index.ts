@@ -11,3 +11,4 @@ export * from './records.ts';
 export * from './preferences.ts';
 export * from './notebook.ts';
 export * from './bundle.ts';
+export * from './example.ts';
