@@ -1,0 +1,6 @@
+export type { Use } from './uses.ts';
+export { parseQuantity } from './parse.ts';
+export { showQuantity, textQuantity, type Shown, type ShowOptions } from './show.ts';
+export { factorOf, unitOf } from './chosen.ts';
+export { stepOf } from './step.ts';
+export { readMeasure } from './readMeasure.ts';

@@ -1,0 +1,81 @@
+import { describe, expect, it } from 'vitest';
+import { defaultPreferences, limits, type Measure, type UnitChoice } from '../../../core/model/index.ts';
+import { readMeasure } from '../../../core/units/index.ts';
+import { suchAs } from '../../../core/units/words.ts';
+
+const units = defaultPreferences.units;
+const metric: UnitChoice = {
+  length: 'mm',
+  setting: 'cm',
+  weight: 'kg',
+  mass: 'g',
+  distance: 'yd',
+  speed: 'm/s',
+  deflection: 'mm',
+};
+const measures = Object.keys(limits) as Measure[];
+const sentence = (key: Measure, text: string, choice: UnitChoice = units): string => {
+  const result = readMeasure(key, text, choice);
+  if (result.ok) throw new Error(`${text} was read as ${result.value}`);
+  expect(result.problem.field).toBe(key);
+  return result.problem.sentence;
+};
+const value = (key: Measure, text: string, choice: UnitChoice = units): number => {
+  const result = readMeasure(key, text, choice);
+  if (!result.ok || result.value === null) throw new Error(`${text} was not read`);
+  return result.value;
+};
+
+describe('reading a field of a form', () => {
+  it('takes an empty field for not measured', () => {
+    expect(readMeasure('braceHeight', '', units)).toEqual({ ok: true, value: null });
+    expect(readMeasure('braceHeight', '  ', units)).toEqual({ ok: true, value: null });
+  });
+
+  it('says the range in the unit of the person', () => {
+    expect(sentence('braceHeight', '2 in')).toBe('A brace height between 3 and 14 in was expected.');
+    expect(sentence('braceHeight', '2 in', metric)).toBe('A brace height between 77 and 355 mm was expected.');
+    expect(sentence('tiller', '40')).toBe('A tiller (top minus bottom) between −30 and 30 mm was expected.');
+    expect(sentence('buttonTurns', '-1')).toBe('A button setting between 0 and 20 turns was expected.');
+  });
+
+  it('names the figure when the unit is of another kind', () =>
+    expect(sentence('braceHeight', '8 lb')).toBe('A brace height is a length: in, cm or mm were expected, not lb.'));
+
+  it('shows a believable figure of that very measure in place of nonsense', () =>
+    expect(sentence('braceHeight', 'a fist')).toBe('A brace height such as 8 1/2 in or 216 mm was expected.'));
+
+  it('lets in the limits themselves however they are written', () => {
+    const { min, max } = limits.braceHeight;
+    for (const text of ['14 in', '35.56 cm', '1 ft 2 in', '355.6 mm', '1\'2"']) {
+      expect(value('braceHeight', text), text).toBeCloseTo(0.3556, 14);
+      expect(value('braceHeight', text), text).toBeLessThanOrEqual(max);
+    }
+    for (const text of ['3 in', '7.62 cm', '76.2 mm', '1/4 ft']) {
+      expect(value('braceHeight', text), text).toBeCloseTo(0.0762, 14);
+      expect(value('braceHeight', text), text).toBeGreaterThanOrEqual(min);
+    }
+  });
+
+  it('lets in every range that its own sentence names', () => {
+    for (const choice of [units, metric]) {
+      for (const key of measures) {
+        const [, low = '', high = '', unit = ''] =
+          /between (\S+) and (\S+) ?(.*?) was expected/.exec(sentence(key, '999999', choice)) ?? [];
+        for (const end of [low, high]) {
+          const result = readMeasure(key, `${end} ${unit}`, choice);
+          expect(result.ok, `${key}: ${end} ${unit}`).toBe(true);
+        }
+      }
+    }
+  });
+
+  it('gives examples that are in range and agree with each other', () => {
+    expect(measures.length).toBeGreaterThan(20);
+    for (const key of measures) {
+      const [first = '', second = ''] = suchAs[key].split(' or ');
+      const ratio = value(key, first) / value(key, second);
+      expect(Math.abs(ratio - 1), suchAs[key]).toBeLessThan(0.07);
+    }
+  });
+});
