@@ -1,0 +1,77 @@
+import type { z } from 'zod';
+import {
+  type Book,
+  type Channel,
+  contract,
+  type HostEvent,
+  type Input,
+  isChannel,
+  type Output,
+  type Written,
+} from '../core/host.ts';
+import { ok, type Problem, refuse, type Result } from '../core/model/index.ts';
+import type { Books } from './books.ts';
+import type { Notebook } from './notebook/notebook.ts';
+
+/** The reply to the window that called, and what its other windows should hear of. */
+export interface Answer {
+  readonly reply: Result<unknown>;
+  readonly event: HostEvent | null;
+}
+export type Api = (channel: unknown, input: unknown) => Promise<Answer>;
+
+export interface Shell {
+  readonly shell: 'electron' | 'loopback';
+  readonly version: string;
+}
+
+/** The contract's host end. Whatever comes in, a Result comes out; inputs are parsed here, once. */
+export function createApi(books: Books, shell: Shell): Api {
+  const within = async <T>(book: Book, work: (notebook: Notebook) => Result<T>): Promise<Result<T>> => {
+    const opened = await books.open(book);
+    return opened.ok ? work(opened.value) : opened;
+  };
+  const calls: { [C in Channel]: (input: Input<C>) => Promise<Result<Output<C>>> } = {
+    'bench.info': async () => ok({ ...shell, notebook: { file: books.file, problem: await books.problem() } }),
+    'notebook.load': ({ book }) => within(book, (notebook) => ok(notebook.load())),
+    'notebook.apply': ({ book, change }) => within(book, (notebook) => notebook.apply(change)),
+    'notebook.undo': ({ book }) => within(book, (notebook) => notebook.undo()),
+    'notebook.redo': ({ book }) => within(book, (notebook) => notebook.redo()),
+    'preferences.get': () => within('own', (notebook) => ok(notebook.preferences())),
+    'preferences.set': (preferences) => within('own', (notebook) => notebook.setPreferences(preferences)),
+  };
+  return async (channel, input) => {
+    if (!isChannel(channel)) return silent(refuse('unknown-call', 'The bench has no such call. Reload the page.'));
+    const parsed = contract[channel].input.safeParse(input);
+    if (!parsed.success) return silent({ ok: false, problem: notUnderstood(parsed.error) });
+    try {
+      const reply = await (calls[channel] as (input: unknown) => Promise<Result<unknown>>)(parsed.data);
+      return { reply, event: eventOf(channel, parsed.data, reply) };
+    } catch (error) {
+      console.error(channel, error);
+      return silent(
+        refuse('failed', 'The bench could not do this because of a fault of its own. What was saved stays; start it again.'),
+      );
+    }
+  };
+}
+
+const silent = (reply: Result<unknown>): Answer => ({ reply, event: null });
+
+const writes: ReadonlySet<Channel> = new Set<Channel>(['notebook.apply', 'notebook.undo', 'notebook.redo']);
+
+function eventOf(channel: Channel, input: unknown, reply: Result<unknown>): HostEvent | null {
+  if (!reply.ok || !writes.has(channel)) return null;
+  return { event: 'notebook.changed', book: (input as { book: Book }).book, written: reply.value as Written };
+}
+
+/** The first thing that was wrong. The schemas' own sentences go through as they are; zod's are framed. */
+function notUnderstood(error: z.ZodError): Problem {
+  const issue = error.issues[0];
+  const field = issue?.path.join('.') ?? '';
+  const said = issue?.message ?? 'nothing';
+  const sentence = said.endsWith('.')
+    ? `${said} Nothing was written.`
+    : `This could not be understood (${field || 'input'}: ${said}). Nothing was written.`;
+  return field === '' ? { code: 'bad-input', sentence } : { code: 'bad-input', sentence, field };
+}

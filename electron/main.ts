@@ -1,0 +1,17 @@
+import path from 'node:path';
+import { app, BrowserWindow, ipcMain, Menu, protocol, session } from 'electron';
+import { benchInWorker } from './bench.ts';
+import { prepare, runDesk } from './desk.ts';
+import { notebookFile } from './place.ts';
+
+const parts = { app, BrowserWindow, ipcMain, Menu, protocol, session };
+const folder = import.meta.dirname;
+prepare(parts);
+runDesk(parts, {
+  folder,
+  makeBench: () =>
+    benchInWorker(path.join(folder, 'worker.js'), { file: notebookFile(), shell: 'electron', version: app.getVersion() }),
+}).catch((error: unknown) => {
+  console.error(error);
+  app.exit(1);
+});

@@ -1,0 +1,69 @@
+import { type BenchRecord, type Change, type RecordEdit, type Result, ok, refuse } from '../../core/model/index.ts';
+import { nameOf, readRow, recordOf, type RecordRow, textOf } from './rows.ts';
+import type { Sql } from './sql.ts';
+
+/** A row before a write and after it; null before is a record that never was. */
+export interface Step {
+  readonly before: RecordRow | null;
+  readonly after: RecordRow;
+}
+
+/** What a Change would write, or the reason why none of it may be written. */
+export function stepsOf(sql: Sql, change: Change): Result<Step[]> {
+  const seen = new Set<string>();
+  const steps: Step[] = [];
+  for (const edit of change.edits) {
+    if (seen.has(edit.id)) return refuse('edited-twice', 'One Change edits the same record twice; nothing was written.');
+    seen.add(edit.id);
+    const step = stepOf(sql, edit);
+    if (!step.ok) return step;
+    steps.push(step.value);
+  }
+  return ok(steps);
+}
+
+function stepOf(sql: Sql, edit: RecordEdit): Result<Step> {
+  const { id, before, after } = edit;
+  if (after === null) {
+    return refuse(
+      'removal',
+      'A record is put in the archive, not removed; nothing was written. Archive it, or undo what made it.',
+    );
+  }
+  if (after.id !== id || (before !== null && (before.id !== id || before.kind !== after.kind))) {
+    return refuse('other-record', 'An edit keeps a record what it is and whose it is; nothing was written.');
+  }
+  const row = readRow(sql, id);
+  if (before === null) {
+    if (row !== null && row.text !== null) {
+      return refuse(
+        'id-taken',
+        `A record with the identity of ${nameOf(after)} is already in the notebook; nothing was written.`,
+      );
+    }
+  } else {
+    if (row === null || row.text === null || row.revision !== before.revision) {
+      return refuse(
+        'stale',
+        `Another window changed ${nameOf(before)} since; nothing was written. Look at it as it now stands, then make your change again.`,
+      );
+    }
+    const stored = recordOf(row);
+    if (!stored.ok) return stored;
+    if (stored.value.kind !== after.kind) return refuse('other-record', 'A record keeps its kind; nothing was written.');
+    if (stored.value.kind === 'snapshot' && !differOnlyInArchive(stored.value, after)) {
+      return refuse(
+        'snapshot-fixed',
+        `The snapshot ${nameOf(before)} stays as it was taken; nothing was written. Take a new one instead.`,
+      );
+    }
+  }
+  return ok({ before: row, after: { id, kind: after.kind, revision: nextRevision(row), text: textOf(after) } });
+}
+
+/** A record is born with revision 0; each write, undo and redo counts one further, also while it is gone. */
+export const nextRevision = (row: RecordRow | null): number => (row === null ? 0 : row.revision + 1);
+
+function differOnlyInArchive(stored: BenchRecord, after: BenchRecord): boolean {
+  return textOf({ ...stored, archivedAt: null }) === textOf({ ...after, archivedAt: null });
+}
