@@ -3,25 +3,53 @@
  * they say that there is no source to read.
  */
 export const sources = {
+  'andrew-1979':
+    'A. M. Andrew, Another efficient algorithm for convex hulls in two dimensions, Information Processing Letters 9 (1979) 216-219; thinned beforehand after S. G. Akl, G. T. Toussaint, the same 7 (1978) 219-222.',
   'astm-f1880':
     'ASTM F1880, Standard Test Method for Determination of Percent of Let-Off for Archery Bows; draw length after AMO/ATA.',
   'astm-f2031':
     'ASTM F2031, Standard Test Method for Measurement of Arrow Shaft Static Spine (Stiffness): span 28 in, load 880 g (1.94 lb).',
+  'brunner-dette-munk-1997':
+    'E. Brunner, H. Dette, A. Munk, Box-type approximations in nonparametric factorial designs, Journal of the American Statistical Association 92 (1997) 1494-1502 (from memory): the spirit of the shape correction; the pooled, bias-corrected shape is ours.',
+  'chan-golub-leveque-1983':
+    'T. F. Chan, G. H. Golub, R. J. LeVeque, Algorithms for computing the sample variance: analysis and recommendations, The American Statistician 37 (1983) 242-247.',
   'dowell-1971':
     'M. Dowell, P. Jarratt, A modified regula falsi method for computing the root of an equation, BIT 11 (1971) 168-174: the Illinois rule.',
+  'goldberg-levine-1946':
+    'H. Goldberg, H. Levine, Approximate formulas for the percentage points and normalization of t and chi-square, Annals of Mathematical Statistics 17 (1946) 216-225.',
+  'grubbs-1964': 'F. E. Grubbs, Statistical Measures of Accuracy for Riflemen and Missile Engineers, 1964.',
   'hairer-1993':
     'E. Hairer, S. P. Nørsett, G. Wanner, Solving Ordinary Differential Equations I, Nonstiff Problems, 2nd edition, Springer 1993, sections II.4 to II.6: the pair of Dormand and Prince, its step control and its continuous extension.',
+  'james-1954':
+    'G. S. James, Tests of linear hypotheses in univariate and multivariate analysis when the ratios of the population variances are unknown, Biometrika 41 (1954) 19-43.',
+  'johnson-kotz-balakrishnan-1995':
+    'N. L. Johnson, S. Kotz, N. Balakrishnan, Continuous Univariate Distributions, volume 2, 2nd edition, Wiley 1995: beta, F, t and noncentral F.',
+  'johnson-wichern-2007':
+    'R. A. Johnson, D. W. Wichern, Applied Multivariate Statistical Analysis, 6th edition, Pearson 2007, chapters 5 and 6.',
   'kiefer-1953':
     'J. Kiefer, Sequential minimax search for a maximum, Proceedings of the American Mathematical Society 4 (1953) 502-506.',
+  'krishnamoorthy-yu-2004':
+    'K. Krishnamoorthy, J. Yu, Modified Nel and Van der Merwe test for the multivariate Behrens-Fisher problem, Statistics & Probability Letters 66 (2004) 161-169.',
+  'marcus-peritz-gabriel-1976':
+    'R. Marcus, E. Peritz, K. R. Gabriel, On closed testing procedures with special reference to ordered analysis of variance, Biometrika 63 (1976) 655-660 (from memory).',
+  'mauchly-1940':
+    'J. W. Mauchly, Significance test for sphericity of a normal n-variate distribution, Annals of Mathematical Statistics 11 (1940) 204-209.',
   'miyazaki-2013': 'T. Miyazaki and others, Aerodynamic properties of an archery arrow, Sports Engineering 16 (2013) 43-54.',
+  'montgomery-2013':
+    'D. C. Montgomery, Introduction to Statistical Quality Control, 7th edition, Wiley 2013, appendix VI: factors c4 and d2.',
   'nist-sp811':
     'A. Thompson, B. N. Taylor, Guide for the Use of the International System of Units (SI), NIST Special Publication 811, 2008 edition, appendix B: conversion factors.',
+  'nist-strd': 'NIST, Statistical Reference Datasets, www.itl.nist.gov/div898/strd: certified values.',
   'ortiz-2020':
     'J. Ortiz and others, Experimental and computational study of archery arrows fletched with straight vanes, Proceedings 49 (2020) 56, doi:10.3390/proceedings2020049056.',
   'picard-2008':
     'A. Picard, R. S. Davis, M. Gläser, K. Fujii, Revised formula for the density of moist air (CIPM-2007), Metrologia 45 (2008) 149-155.',
+  'seber-1984': 'G. A. F. Seber, Multivariate Observations, Wiley 1984, example 3.7.',
+  'shamos-1978': 'M. I. Shamos, Computational Geometry, doctoral thesis, Yale University 1978: rotating calipers.',
   'us-standard-atmosphere-1976': 'U.S. Standard Atmosphere, 1976, NOAA, NASA and USAF, Washington 1976.',
   'wa-rules': 'World Archery rule book, target faces and scoring; verify against the current edition.',
+  'welch-1947':
+    "B. L. Welch, The generalization of Student's problem when several different population variances are involved, Biometrika 34 (1947) 28-35.",
 } as const satisfies Record<string, string>;
 
 export type SourceKey = keyof typeof sources;
