@@ -1,6 +1,6 @@
 import path from 'node:path';
 import { app, BrowserWindow, ipcMain, Menu, protocol, session } from 'electron';
-import { benchInWorker } from './bench.ts';
+import { benchInWorker } from './benchInWorker.ts';
 import { prepare, runDesk } from './desk.ts';
 import { notebookFile } from './place.ts';
 

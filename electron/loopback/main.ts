@@ -1,7 +1,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import { createInterface } from 'node:readline';
-import { benchInWorker } from '../bench.ts';
+import { benchInWorker } from '../benchInWorker.ts';
 import { notebookFile } from '../place.ts';
 import { serve } from './serve.ts';
 

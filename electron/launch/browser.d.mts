@@ -1,0 +1,2 @@
+export const quietFlags: readonly string[];
+export function systemBrowser(): string | null;

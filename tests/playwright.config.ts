@@ -1,0 +1,24 @@
+import { defineConfig } from 'playwright/test';
+import { quietFlags } from '../electron/launch/browser.mjs';
+
+const executablePath = process.env['FISTMELE_BROWSER'];
+
+/** The journeys of people at the bench, in a real Chromium against the built host. tests/run.mjs finds the browser and sums the results. */
+export default defineConfig({
+  testDir: 'e2e',
+  outputDir: '../test-results',
+  workers: 2,
+  fullyParallel: true,
+  forbidOnly: true,
+  timeout: 60_000,
+  reporter: [['list'], ['json', { outputFile: '../.cache/results/playwright.json' }]],
+  use: {
+    browserName: 'chromium',
+    viewport: { width: 1280, height: 820 },
+    locale: 'en-GB',
+    timezoneId: 'Europe/London',
+    launchOptions: { args: [...quietFlags], ...(executablePath ? { executablePath } : {}) },
+    screenshot: 'only-on-failure',
+    trace: 'retain-on-failure',
+  },
+});
