@@ -1,4 +1,5 @@
 import type { Dimension } from './dimensions.ts';
+import { grain, inch, poundForce, standardGravity } from './exact.ts';
 
 /** A unit: how it is written, the SI value of one of it, and the other ways in which people write it (lower case, without spaces). */
 export interface Unit {
@@ -7,15 +8,11 @@ export interface Unit {
   readonly also: readonly string[];
 }
 
-// Exact by definition: NIST SP 811 (2008), appendix B; the last digits of lbf follow from lb x g0.
-const INCH = 0.0254;
-const FOOT = 0.3048;
-const YARD = 0.9144;
-const POUND = 0.45359237;
-const OUNCE = POUND / 16;
-const GRAIN = 6.479891e-5;
-const GRAVITY = 9.80665;
-const POUND_FORCE = 4.4482216152605;
+// Exact by definition: NIST SP 811 (2008), appendix B.
+const foot = 0.3048;
+const yard = 0.9144;
+const pound = 0.45359237;
+const ounce = pound / 16;
 
 const unit = (symbol: string, factor: number, also = ''): Unit => ({
   symbol,
@@ -26,57 +23,54 @@ const unit = (symbol: string, factor: number, also = ''): Unit => ({
 /** Every unit that can be typed, by dimension. Case never matters: no two of them differ by case alone. */
 export const table: Readonly<Record<Dimension, readonly Unit[]>> = {
   length: [
-    unit('in', INCH, '" inch inches ins'),
+    unit('in', inch, '" inch inches ins'),
     unit('cm', 0.01, 'cms centimetre centimetres centimeter centimeters'),
     unit('mm', 0.001, 'mms millimetre millimetres millimeter millimeters'),
     unit('m', 1, 'metre metres meter meters'),
-    unit('ft', FOOT, "' foot feet"),
-    unit('yd', YARD, 'y yds yard yards'),
+    unit('ft', foot, "' foot feet"),
+    unit('yd', yard, 'y yds yard yards'),
   ],
   // A bow is weighed in pounds or kilograms by people who mean the force.
   force: [
-    unit('lb', POUND_FORCE, '# lbs lbf lb·f pound pounds pound·force pounds·force'),
-    unit('kg', GRAVITY, 'kgs kgf kg·f kp kilo kilos kilogram kilograms kilogramme kilogrammes'),
+    unit('lb', poundForce, '# lbs lbf lb·f pound pounds pound·force pounds·force'),
+    unit('kg', standardGravity, 'kgs kgf kg·f kp kilo kilos kilogram kilograms kilogramme kilogrammes'),
     unit('N', 1, 'newton newtons'),
-    unit('g', GRAVITY / 1000, 'gf gm gms gram grams gramme grammes'),
-    unit('oz', POUND_FORCE / 16, 'ozf ounce ounces'),
+    unit('g', standardGravity / 1000, 'gf gm gms gram grams gramme grammes'),
+    unit('oz', poundForce / 16, 'ozf ounce ounces'),
   ],
   mass: [
-    unit('gr', GRAIN, 'grs grain grains'),
+    unit('gr', grain, 'grs grain grains'),
     unit('g', 0.001, 'gm gms gram grams gramme grammes'),
     unit('kg', 1, 'kgs kilo kilos kilogram kilograms kilogramme kilogrammes'),
     unit('mg', 1e-6, 'milligram milligrams milligramme milligrammes'),
-    unit('oz', OUNCE, 'ounce ounces'),
-    unit('lb', POUND, '# lbs pound pounds'),
+    unit('oz', ounce, 'ounce ounces'),
+    unit('lb', pound, '# lbs pound pounds'),
   ],
   speed: [
-    unit('ft/s', FOOT, 'fps ft/sec foot/second feet/second feet/sec'),
+    unit('ft/s', foot, 'fps ft/sec foot/second feet/second feet/sec'),
     unit('m/s', 1, 'mps m/sec metre/second metres/second meter/second meters/second'),
     unit('km/h', 1 / 3.6, 'kmh kph km/hr kilometres/hour kilometers/hour'),
     unit('mph', 0.44704, 'mi/h miles/hour'),
   ],
   massPerLength: [
-    unit('gr/in', GRAIN / INCH, 'gpi gr/inch grain/inch grains/inch grains/in gr/"'),
+    unit('gr/in', grain / inch, 'gpi gr/inch grain/inch grains/inch grains/in gr/"'),
     unit('g/m', 0.001, 'gram/metre grams/metre grams/meter'),
     unit('g/cm', 0.1, 'grams/centimetre grams/centimeter'),
-    unit('g/in', 0.001 / INCH, 'g/inch grams/inch'),
-    unit('gr/cm', GRAIN / 0.01, 'grains/cm'),
+    unit('g/in', 0.001 / inch, 'g/inch grams/inch'),
+    unit('gr/cm', grain / 0.01, 'grains/cm'),
     unit('kg/m', 1),
   ],
   massPerForce: [
-    unit('gr/lb', GRAIN / POUND_FORCE, 'gpp gr/# gr/lbf gr/pound grain/pound grains/pound grains/lb'),
-    unit('g/kg', 0.001 / GRAVITY, 'g/kgf grams/kg grams/kilogram'),
-    unit('g/lb', 0.001 / POUND_FORCE, 'g/# g/lbf grams/pound'),
-    unit('gr/kg', GRAIN / GRAVITY, 'gr/kgf grains/kg'),
+    unit('gr/lb', grain / poundForce, 'gpp gr/# gr/lbf gr/pound grain/pound grains/pound grains/lb'),
+    unit('g/kg', 0.001 / standardGravity, 'g/kgf grams/kg grams/kilogram'),
+    unit('g/lb', 0.001 / poundForce, 'g/# g/lbf grams/pound'),
+    unit('gr/kg', grain / standardGravity, 'gr/kgf grains/kg'),
     unit('g/N', 0.001, 'grams/newton'),
     unit('kg/N', 1),
   ],
-  stiffness: [unit('N m²', 1, 'n·m2 nm2'), unit('lb in²', POUND_FORCE * INCH * INCH, 'lb·in2 lbin2 lbf·in2 lbs·in2')],
+  stiffness: [unit('N m²', 1, 'n·m2 nm2'), unit('lb in²', poundForce * inch * inch, 'lb·in2 lbin2 lbf·in2 lbs·in2')],
   frequency: [unit('Hz', 1, 'hertz')],
-  energy: [
-    unit('J', 1, 'joule joules n·m'),
-    unit('ft lb', FOOT * POUND_FORCE, 'ft·lb ftlb ft·lbs ft·lbf foot·pound foot·pounds'),
-  ],
+  energy: [unit('J', 1, 'joule joules n·m'), unit('ft lb', foot * poundForce, 'ft·lb ftlb ft·lbs ft·lbf foot·pound foot·pounds')],
   time: [
     unit('s', 1, 'sec secs second seconds'),
     unit('ms', 0.001, 'millisecond milliseconds'),
