@@ -9,6 +9,10 @@ export const sources = {
     'ASTM F1880, Standard Test Method for Determination of Percent of Let-Off for Archery Bows; draw length after AMO/ATA.',
   'astm-f2031':
     'ASTM F2031, Standard Test Method for Measurement of Arrow Shaft Static Spine (Stiffness): span 28 in, load 880 g (1.94 lb).',
+  'ata-bow-105': 'AMO/ATA standards: bow lengths and draw length (AMO FP-3), speed rating at 5 grains per pound (BOW-105).',
+  'bilge-morgul-2023':
+    'H. Bilge, O. Morgul, Applied Sciences 13 (2023) 2518: exact vibration of free-free beams with end masses.',
+  'blevins-1979': 'R. D. Blevins, Formulas for Natural Frequency and Mode Shape, Van Nostrand Reinhold 1979: free-free beam.',
   'brunner-dette-munk-1997':
     'E. Brunner, H. Dette, A. Munk, Box-type approximations in nonparametric factorial designs, Journal of the American Statistical Association 92 (1997) 1494-1502 (from memory): the spirit of the shape correction; the pooled, bias-corrected shape is ours.',
   'chan-golub-leveque-1983':
@@ -20,6 +24,8 @@ export const sources = {
   'grubbs-1964': 'F. E. Grubbs, Statistical Measures of Accuracy for Riflemen and Missile Engineers, 1964.',
   'hairer-1993':
     'E. Hairer, S. P. Nørsett, G. Wanner, Solving Ordinary Differential Equations I, Nonstiff Problems, 2nd edition, Springer 1993, sections II.4 to II.6: the pair of Dormand and Prince, its step control and its continuous extension.',
+  'hickman-1947':
+    'C. N. Hickman, F. Nagler, P. E. Klopsteg, Archery: The Technical Side, 1947: string mass, efficiency, virtual mass.',
   'james-1954':
     'G. S. James, Tests of linear hypotheses in univariate and multivariate analysis when the ratios of the population variances are unknown, Biometrika 41 (1954) 19-43.',
   'johnson-kotz-balakrishnan-1995':
@@ -28,6 +34,7 @@ export const sources = {
     'R. A. Johnson, D. W. Wichern, Applied Multivariate Statistical Analysis, 6th edition, Pearson 2007, chapters 5 and 6.',
   'kiefer-1953':
     'J. Kiefer, Sequential minimax search for a maximum, Proceedings of the American Mathematical Society 4 (1953) 502-506.',
+  'klopsteg-1943': 'P. E. Klopsteg, Physics of bows and arrows, American Journal of Physics 11 (1943) 175-192.',
   'krishnamoorthy-yu-2004':
     'K. Krishnamoorthy, J. Yu, Modified Nel and Van der Merwe test for the multivariate Behrens-Fisher problem, Statistics & Probability Letters 66 (2004) 161-169.',
   'marcus-peritz-gabriel-1976':
@@ -46,6 +53,10 @@ export const sources = {
     'A. Picard, R. S. Davis, M. Gläser, K. Fujii, Revised formula for the density of moist air (CIPM-2007), Metrologia 45 (2008) 149-155.',
   'seber-1984': 'G. A. F. Seber, Multivariate Observations, Wiley 1984, example 3.7.',
   'shamos-1978': 'M. I. Shamos, Computational Geometry, doctoral thesis, Yale University 1978: rotating calipers.',
+  'timoshenko-gere':
+    'S. P. Timoshenko, J. M. Gere, Theory of Elastic Stability, 2nd edition, McGraw-Hill 1961: columns under distributed thrust.',
+  'tuijn-kooi-1992':
+    "C. Tuijn, B. W. Kooi, The measurement of arrow velocities in the students' laboratory, European Journal of Physics 13 (1992) 127-134, Table I.",
   'us-standard-atmosphere-1976': 'U.S. Standard Atmosphere, 1976, NOAA, NASA and USAF, Washington 1976.',
   'wa-rules': 'World Archery rule book, target faces and scoring; verify against the current edition.',
   'welch-1947':
