@@ -11,7 +11,7 @@ export const sources = {
     'ASTM F2031, Standard Test Method for Measurement of Arrow Shaft Static Spine (Stiffness): span 28 in, load 880 g (1.94 lb).',
   'ata-bow-105': 'AMO/ATA standards: bow lengths and draw length (AMO FP-3), speed rating at 5 grains per pound (BOW-105).',
   'bilge-morgul-2023':
-    'H. Bilge, O. Morgul, Applied Sciences 13 (2023) 2518: exact vibration of free-free beams with end masses.',
+    'H. Bilge, Ö. K. Morgül, Analytical and experimental investigation of the rotary inertia effects of unequal end masses on transverse vibration of beams, Applied Sciences 13 (2023) 2518, doi:10.3390/app13042518.',
   'blevins-1979': 'R. D. Blevins, Formulas for Natural Frequency and Mode Shape, Van Nostrand Reinhold 1979: free-free beam.',
   'brunner-dette-munk-1997':
     'E. Brunner, H. Dette, A. Munk, Box-type approximations in nonparametric factorial designs, Journal of the American Statistical Association 92 (1997) 1494-1502 (from memory): the spirit of the shape correction; the pooled, bias-corrected shape is ours.',
