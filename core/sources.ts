@@ -13,6 +13,8 @@ export const sources = {
   'bilge-morgul-2023':
     'H. Bilge, Ö. K. Morgül, Analytical and experimental investigation of the rotary inertia effects of unequal end masses on transverse vibration of beams, Applied Sciences 13 (2023) 2518, doi:10.3390/app13042518.',
   'blevins-1979': 'R. D. Blevins, Formulas for Natural Frequency and Mode Shape, Van Nostrand Reinhold 1979: free-free beam.',
+  'british-rule-302':
+    'British national target rules, rule 302, 2014 copy: overshoot and side ground for bows shot with the fingers; check the current edition and the local range.',
   'brunner-dette-munk-1997':
     'E. Brunner, H. Dette, A. Munk, Box-type approximations in nonparametric factorial designs, Journal of the American Statistical Association 92 (1997) 1494-1502 (from memory): the spirit of the shape correction; the pooled, bias-corrected shape is ours.',
   'chan-golub-leveque-1983':
