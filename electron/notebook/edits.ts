@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from 'node:util';
 import { type BenchRecord, type Change, type RecordEdit, type Result, ok, refuse } from '../../core/model/index.ts';
 import { nameOf, readRow, recordOf, type RecordRow, textOf } from './rows.ts';
 import type { Sql } from './sql.ts';
@@ -64,6 +65,8 @@ function stepOf(sql: Sql, edit: RecordEdit): Result<Step> {
 /** A record is born with revision 0; each write, undo and redo counts one further, also while it is gone. */
 export const nextRevision = (row: RecordRow | null): number => (row === null ? 0 : row.revision + 1);
 
+/** Compared as they are written, so that neither the order of the keys nor a minus before a nought counts. */
 function differOnlyInArchive(stored: BenchRecord, after: BenchRecord): boolean {
-  return textOf({ ...stored, archivedAt: null }) === textOf({ ...after, archivedAt: null });
+  const written = (record: BenchRecord): unknown => JSON.parse(textOf({ ...record, archivedAt: null }));
+  return isDeepStrictEqual(written(stored), written(after));
 }
