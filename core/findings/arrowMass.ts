@@ -1,0 +1,82 @@
+import { arrowMass } from '../arrow/index.ts';
+import { drawWeight } from '../bow/index.ts';
+import type { Bundle } from '../model/bundle.ts';
+import type { UnitChoice } from '../model/preferences.ts';
+import { massPerWeightCheck } from '../safety/index.ts';
+import { showQuantity, textQuantity } from '../units/index.ts';
+import { fieldOf } from './fieldOf.ts';
+import type { Finding } from './finding.ts';
+import { goTo, ruleOf } from './parts.ts';
+import { waitingFor } from './waiting.ts';
+
+/**
+ * Whether the arrow is heavy enough for the bow, as one line in the column of checks.
+ *
+ * @equation as massPerWeightCheck of the safety room
+ * @param bundle - the set-up with its records [record]
+ * @param units - the person's choice of units [record]
+ * @returns the finding [record]
+ * @validity as massPerWeightCheck
+ * @source common practice
+ * @example arrowMassFinding(exampleBundle, defaultPreferences.units).title // "9.9 gr/lb"
+ */
+export function arrowMassFinding(bundle: Bundle, units: UnitChoice): Finding {
+  const { archer, bow, arrowSet, setup } = bundle;
+  const mass = arrowMass(arrowSet);
+  const weight = drawWeight(bow, archer, setup.settings);
+  if (!mass.ok || !weight.ok) {
+    const problem = !mass.ok ? mass.problem : !weight.ok ? weight.problem : null;
+    return waitingFor(
+      'arrowMass',
+      'Arrow mass for this weight: not known',
+      problem?.sentence ?? '',
+      'mass',
+      ...fieldOf(problem?.field, ['arrow', 'arrowSet.weighed']),
+    );
+  }
+  const check = massPerWeightCheck(bow, mass.value.mass, weight.value);
+  const text = (si: number) => textQuantity(si, 'massPerWeight', units);
+  const figure = showQuantity(check.value, 'massPerWeight', units).figure;
+  const { least, limit, level } = check;
+  const from = least === null ? '' : least.from === 'maker' ? 'Bow maker\u2019s least' : capitalMark(least.from);
+  const title = {
+    stop: `Arrow too light: ${text(check.value)}`,
+    caution: `${text(check.value)}, light`,
+    unknown: text(check.value),
+    'in range': text(check.value),
+  };
+  return {
+    id: 'arrowMass',
+    level: level === 'in range' ? 'ok' : level,
+    title: title[level],
+    detail:
+      least === null
+        ? 'A compound\u2019s maker states the least arrow mass. Enter it.'
+        : level === 'stop'
+          ? `Do not shoot it: so light an arrow is close to a dry fire. ${from}: ${text(limit ?? least.stop)}.`
+          : `${from}: ${text(limit ?? least.caution)}.${level === 'caution' ? ' Ask the bow maker.' : ''}`,
+    rule: ruleOf(check.value, least === null ? null : (limit ?? least.caution), null, 'massPerWeight', units, false),
+    short: { figure, word: 'mass' },
+    why: {
+      title: 'Is the arrow heavy enough?',
+      text: 'An arrow too light for the bow leaves too much of the energy in the limbs and string, like a loose without an arrow. The bow maker\u2019s least governs; without it the floors of common practice by kind of bow.',
+      equation: 'q = m / F',
+      symbols: [
+        { symbol: 'm', name: `arrow, ${mass.value.from}`, value: textQuantity(mass.value.mass, 'mass', units) },
+        { symbol: 'F', name: `weight, ${weight.value.from}`, value: textQuantity(weight.value.value, 'weight', units) },
+        { symbol: 'q', name: 'mass per weight', value: text(check.value) },
+        { symbol: '', name: 'at the heaviest the weight may be', value: text(check.atHeaviest) },
+        ...(least === null ? [] : [{ symbol: '', name: `least, ${least.from}`, value: text(least.stop) }]),
+      ],
+      source: least === null || least.from === 'maker' ? 'the bow maker\u2019s figures, as entered' : least.from,
+    },
+    action:
+      level === 'in range'
+        ? null
+        : least === null
+          ? goTo('Enter', 'bow', 'bow.leastMassPerWeight')
+          : goTo('Arrow', 'arrow', 'arrowSet.weighed'),
+  };
+}
+
+const capitalMark = (mark: string): string => (mark === 'from memory' ? 'Floor from memory' : 'Floor of common practice');

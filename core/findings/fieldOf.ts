@@ -1,0 +1,46 @@
+import type { Measure } from '../model/limits.ts';
+import type { Screen } from './finding.ts';
+
+const places: Readonly<Partial<Record<Measure, readonly [screen: Screen, field: string]>>> = {
+  drawLength: ['bow', 'archer.drawLength'],
+  eyeHeight: ['bow', 'form.eyeHeight'],
+  bowLength: ['bow', 'bow.length'],
+  markedWeight: ['bow', 'bow.markedWeight'],
+  markedDraw: ['bow', 'bow.markedDraw'],
+  leastMassPerWeight: ['bow', 'bow.leastMassPerWeight'],
+  weightOnFingers: ['bow', 'settings.weightOnFingers'],
+  braceHeight: ['bow', 'settings.braceHeight'],
+  tiller: ['bow', 'settings.tiller'],
+  nockingPoint: ['bow', 'settings.nockingPoint'],
+  centreShot: ['bow', 'settings.centreShot'],
+  buttonTurns: ['bow', 'settings.buttonTurns'],
+  arrowSpeed: ['bow', 'settings.arrowSpeed'],
+  pointAhead: ['bow', 'settings.pointAhead'],
+  arrowLength: ['arrow', 'arrowSet.length'],
+  deflection: ['arrow', 'arrowSet.deflection'],
+  linearDensity: ['arrow', 'arrowSet.linearDensity'],
+  shaftDiameter: ['arrow', 'arrowSet.diameter'],
+  pointMass: ['arrow', 'arrowSet.pointMass'],
+  insertMass: ['arrow', 'arrowSet.insertMass'],
+  nockMass: ['arrow', 'arrowSet.nockMass'],
+  fletchingMass: ['arrow', 'arrowSet.fletchingMass'],
+  arrowMass: ['arrow', 'arrowSet.weighed'],
+};
+
+/**
+ * Where the field of a measured figure stands, for the link that leads to it.
+ *
+ * @equation record.field and its screen, from a table
+ * @param measure - a measure's key, or whatever a refusal names as its field [text]
+ * @param otherwise - screen and field when the name is not a measure's [list]
+ * @returns screen and field [list]
+ * @validity any text
+ * @source own derivation
+ * @example fieldOf('arrowLength', ['bow', 'bow.length']) // ["arrow", "arrowSet.length"]
+ */
+export function fieldOf(
+  measure: string | undefined,
+  otherwise: readonly [screen: Screen, field: string],
+): readonly [screen: Screen, field: string] {
+  return (measure === undefined ? undefined : places[measure as Measure]) ?? otherwise;
+}

@@ -1,0 +1,57 @@
+import type { Band } from '../model/band.ts';
+import type { UnitChoice } from '../model/preferences.ts';
+import { sources } from '../sources.ts';
+import { showQuantity, textQuantity } from '../units/index.ts';
+import type { Finding } from './finding.ts';
+import { whyRule } from './parts.ts';
+import { waitingFor } from './waiting.ts';
+
+const YARD = 0.9144;
+/** A national rule of 2014 for finger-shot bows: up to 60 yd the overshoot line lies 110 yd from the shooting line, beyond it 50 yd behind the target. */
+const ruleYd = { near: 60, line: 110, behind: 50 } as const;
+
+/**
+ * How far an arrow could fly at worst, beside the rule for the ground beyond the target.
+ *
+ * @equation the greatest reach at any angle against 110 yd, or target + 50 yd beyond 60 yd: a caution when it reaches farther
+ * @param reach - greatest distance at any angle, computed from the trajectory; null while the speed is not known [m]
+ * @param distance - distance to the farthest target [m]
+ * @param units - the person's choice of units [record]
+ * @returns the finding [record]
+ * @validity level ground; the local range rules govern and the rule book's edition must be checked
+ * @source british-rule-302
+ * @example overshootFinding({ value: 190, low: 170, high: 210 }, 50, defaultPreferences.units).title // "Loosed high, an arrow could fly 210 m"
+ */
+export function overshootFinding(reach: Band | null, distance: number, units: UnitChoice): Finding {
+  if (reach === null)
+    return waitingFor(
+      'overshoot',
+      'How far an arrow could fly: not known',
+      'Waits for the arrow\u2019s speed, measured or estimated.',
+      'reach',
+      'bow',
+      'settings.arrowSpeed',
+    );
+  const text = (si: number) => textQuantity(Math.round(si), 'distance', units);
+  // A micrometre keeps 60 yd typed in metres in the first row.
+  const clear = distance <= ruleYd.near * YARD + 1e-6 ? ruleYd.line * YARD : distance + ruleYd.behind * YARD;
+  return {
+    id: 'overshoot',
+    level: reach.high > clear ? 'caution' : 'ok',
+    title: `Loosed high, an arrow could fly ${text(reach.high)}`,
+    detail: `One national rule of 2014 keeps ${text(clear)} clear from the shooting line: never draw above the target. Your range\u2019s rules govern.`,
+    rule: null,
+    short: { figure: showQuantity(Math.round(reach.high), 'distance', units).figure, word: 'reach' },
+    why: whyRule(
+      'The ground beyond the target',
+      'The greatest distance that this arrow reaches at any angle, from the same flight as the curve, on level ground in still air. The rule\u2019s overshoot line counts on nobody drawing above the target. Sides are kept clear 10 yd at the line, widening to 20 at 100 yd.',
+      [
+        ['', 'greatest reach', `${text(reach.value)}, ${text(reach.low)} to ${text(reach.high)}`],
+        ['', 'farthest target', text(distance)],
+        ['', 'overshoot line by that rule', text(clear)],
+      ],
+      sources['british-rule-302'],
+    ),
+    action: null,
+  };
+}

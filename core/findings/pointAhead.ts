@@ -1,0 +1,84 @@
+import type { Bundle } from '../model/bundle.ts';
+import type { UnitChoice } from '../model/preferences.ts';
+import { pointAheadCheck, pointAheadLimits, type PointAheadCheck } from '../safety/index.ts';
+import { showQuantity, textQuantity } from '../units/index.ts';
+import { fieldOf } from './fieldOf.ts';
+import type { Finding } from './finding.ts';
+import { capital, goTo, ruleOf, whyRule } from './parts.ts';
+import { waitingFor } from './waiting.ts';
+
+const STOPPED = 'Do not shoot these arrows at this draw: one can slip behind the rest and break into the hand.';
+
+/**
+ * Whether the arrow is long enough for this archer, as one line in the column of checks.
+ *
+ * @equation as pointAheadCheck of the safety room
+ * @param bundle - the set-up with its records [record]
+ * @param units - the person's choice of units [record]
+ * @returns the finding [record]
+ * @validity as pointAheadCheck
+ * @source common practice
+ * @example pointAheadFinding(exampleBundle, defaultPreferences.units).title // "Point 2 in ahead of the rest"
+ */
+export function pointAheadFinding(bundle: Bundle, units: UnitChoice): Finding {
+  const { archer, arrowSet, setup } = bundle;
+  const reach = {
+    arrowLength: arrowSet.length,
+    drawLength: archer.drawLength,
+    measured: setup.settings.pointAhead,
+  };
+  const check = pointAheadCheck(archer, reach);
+  if (check.ahead === null || check.level === 'unknown')
+    return waitingFor(
+      'pointAhead',
+      'Point ahead of the rest: not known',
+      capital(check.why ?? 'The arrow\u2019s length and the draw are needed.'),
+      'point',
+      ...fieldOf(arrowSet.length === null ? 'arrowLength' : 'drawLength', ['arrow', 'arrowSet.length']),
+    );
+  const text = (si: number) => textQuantity(Math.abs(si), 'length', units);
+  const byDraw = check.limit?.of === 'beyond the draw' && check.beyondDraw !== null;
+  const value = byDraw ? (check.beyondDraw ?? 0) : check.ahead.value;
+  return {
+    id: 'pointAhead',
+    level: check.level === 'in range' ? 'ok' : check.level,
+    title: titleOf(check, text),
+    detail:
+      check.level === 'stop'
+        ? STOPPED
+        : `${check.ahead.from === 'measured' ? 'Measured at the deepest draw.' : 'Reckoned from arrow and draw: have a helper measure it at the deepest draw.'}${check.limit === null ? '' : ` ${text(check.limit.value)} is the least here.`}`,
+    rule: ruleOf(value, check.limit?.value ?? pointAheadLimits.aheadOfRest, null, 'length', units, false),
+    short: { figure: showQuantity(value, 'length', units).figure, word: 'point' },
+    why: whyRule(
+      'Is the arrow long enough?',
+      'An arrow drawn off its rest can lodge behind it and break into the hand. Every archer: the end of the shaft at least 5 mm ahead of the rest at the deepest draw. Learners, and anyone without a clicker: the shaft at least 1 in longer than the AMO draw, 2 in for a learner. The rest stands about 1 3/4 in nearer than the AMO draw says.',
+      [
+        ['L', 'arrow, nock throat to end of shaft', arrowSet.length === null ? 'not on record' : text(arrowSet.length)],
+        ['D', 'AMO draw length', archer.drawLength === null ? 'not on record' : text(archer.drawLength)],
+        ['a', `end of shaft ahead of the rest, ${check.ahead.from}`, textQuantity(check.ahead.value, 'length', units)],
+      ],
+      'common practice',
+    ),
+    action: check.level === 'in range' ? null : goTo('Arrow', 'arrow', 'arrowSet.length'),
+  };
+}
+
+function titleOf(check: PointAheadCheck, text: (si: number) => string): string {
+  const ahead = check.ahead?.value ?? 0;
+  const beyond = check.beyondDraw ?? 0;
+  const length = `${text(beyond)} ${beyond < 0 ? 'shorter than the draw' : 'beyond the draw'}`;
+  switch (check.rule) {
+    case 'behind the rest':
+      return `Arrow too short: its end is ${text(ahead)} behind the rest`;
+    case 'barely ahead of the rest':
+      return `Arrow too short: its end is ${text(ahead)} ahead of the rest`;
+    case 'too short for the draw':
+      return `Arrow too short: ${length}`;
+    case 'little ahead at the deepest draw':
+      return `Point ${text(ahead)} ahead of the rest: little`;
+    case 'short for a learner':
+      return `Arrow ${length}: short for a learner`;
+    case null:
+      return `Point ${text(ahead)} ahead of the rest`;
+  }
+}
