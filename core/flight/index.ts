@@ -1,0 +1,12 @@
+export { type AirState, airDensity, standardAtmosphere, standingAir } from './air.ts';
+export { flatFireTime, speedAfter, vacuumRange, verticalHeight } from './closedForms.ts';
+export { type DenseSolution, readDense } from './denseSolution.ts';
+export { type OdeSettings, integrate } from './dormandPrince.ts';
+export type { OdeSystem } from './dormandPrinceStep.ts';
+export { type DragCorrelation, dragBand, dragCorrelations, dragFromSpeeds, dragParameter, reynoldsNumber } from './drag.ts';
+export type { Flight, FlightPoint } from './flightReading.ts';
+export { standardGravity } from './gravity.ts';
+export { type Aim, launchElevation } from './launchElevation.ts';
+export { peak } from './peak.ts';
+export { crossing } from './root.ts';
+export { type Shot, type Wind, trajectory } from './trajectory.ts';
