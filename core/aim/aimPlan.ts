@@ -1,0 +1,115 @@
+import { dragBand, peak } from '../flight/index.ts';
+import type { Band } from '../model/band.ts';
+import { ok, type Result } from '../model/problem.ts';
+import { type AimInput, checkAim, pointBeyondShaft, standingEye } from './aimInput.ts';
+import { atCorners, bandOver, type Corners } from './bands.ts';
+import { type DropRow, dropTable } from './dropTable.ts';
+import { launchBand } from './launch.ts';
+import { setSight, type SetSight } from './lineOfSight.ts';
+import { groundMark, pointOfAim, widestGap } from './pointOfAim.ts';
+import { pointOnDistance } from './pointOn.ts';
+
+/** A point of the drawn flight: height over the line of sight with its band [m], at x from the eye [m]. */
+export interface CurvePoint extends Band {
+  readonly x: number;
+}
+
+/** Everything that the screen for aiming draws. Plain data, SI; a figure that cannot be had carries its reason. */
+export interface AimPlan {
+  readonly setFor: number;
+  /** Drag parameter that was used [1/m]. */
+  readonly drag: Band;
+  /** Launch angle above the horizontal with the sight set [rad]. */
+  readonly elevation: Band;
+  readonly curve: readonly CurvePoint[];
+  /** Highest over the line of sight: how far out, and how high [m]. */
+  readonly apex: { readonly x: Band; readonly height: Band };
+  readonly table: readonly DropRow[];
+  /** Without the sight: where tip and arrow agree [m]. */
+  readonly pointOn: Result<Band>;
+  /** Without the sight: where the tip must be held for one distance [m]. */
+  readonly pointOfAim: Result<PlannedHold>;
+  /** Without the sight: where the tip must be held lowest, and how low [m]. */
+  readonly widestGap: Result<{ readonly distance: Band; readonly hold: Band }>;
+}
+
+export interface PlannedHold {
+  readonly distance: number;
+  /** Above the middle of the target when positive, below when negative, in the target's plane [m]. */
+  readonly hold: Band;
+  /** Where on the ground the tip is held instead, from the archer [m]; null when the point of aim, anywhere in its band, clears the ground. */
+  readonly ground: Band | null;
+}
+
+const curveSteps = 80;
+
+/**
+ * All figures of the screen for aiming, each with its band over what is not known of speed and drag.
+ *
+ * @equation setSight, dropTable, pointOnDistance, pointOfAim and widestGap over launchBand
+ * @param input - speed with its band, arrow, air, eye height, distances and the one that the sight is set for [record]
+ * @returns the plan, or a refusal that says what was expected [record]
+ * @validity speeds of 20 to 120 m/s; the archer sets the sight by shooting, so every launch of the band passes through the mark it is set for
+ * @source own derivation
+ * @example aimPlan({ speed: { value: 55, low: 54, high: 56 }, mass: 0.02, diameter: 0.006, airDensity: 1.225, eyeHeight: 0.12, arrowLength: 0.72, distances: [18, 30, 50], setFor: 30 }).value.table.length // 3
+ */
+export function aimPlan(input: AimInput): Result<AimPlan> {
+  const checked = checkAim(input);
+  if (!checked.ok) return checked;
+  const { speed, mass, diameter, airDensity, eyeHeight, arrowLength, distances, setFor } = input;
+  const { targetDrop = 0, pointLength = pointBeyondShaft, eyeAboveGround = standingEye, aimAt = setFor } = input;
+  const drag = input.drag ?? dragBand(diameter, mass, airDensity);
+  const launches = launchBand(speed, drag, eyeHeight, targetDrop);
+  const tipForward = arrowLength + pointLength;
+  const farthest = 1.1 * Math.max(setFor, ...distances);
+
+  const sights = atCorners(launches, (launch) => setSight(launch, setFor, farthest));
+  if (!sights.ok) return sights;
+  const table = dropTable(sights.value, distances);
+  if (!table.ok) return table;
+  const holds = atCorners(launches, (launch) => pointOfAim(launch, tipForward, aimAt));
+  const pointOn = atCorners(launches, (launch) => pointOnDistance(launch, tipForward));
+  const gaps = atCorners(launches, (launch) => widestGap(launch, tipForward));
+  return ok({
+    setFor,
+    drag,
+    elevation: bandOver(sights.value, (sight) => sight.elevation),
+    curve: curveOf(sights.value, farthest),
+    apex: apexOf(sights.value),
+    table: table.value,
+    pointOn: pointOn.ok ? ok(bandOver(pointOn.value, (distance) => distance)) : pointOn,
+    pointOfAim: holds.ok ? ok(plannedHold(holds.value, aimAt, targetDrop, eyeAboveGround)) : holds,
+    widestGap: gaps.ok
+      ? ok({ distance: bandOver(gaps.value, (gap) => gap.distance), hold: bandOver(gaps.value, (gap) => gap.hold) })
+      : gaps,
+  });
+}
+
+function plannedHold(holds: Corners<number>, distance: number, targetDrop: number, eyeAboveGround: number): PlannedHold {
+  const marks = [holds.value, ...holds.corners].map((hold) => groundMark(hold, distance, targetDrop, eyeAboveGround));
+  const [value, ...corners] = marks.filter((mark) => mark !== null);
+  const allOnGround = value !== undefined && corners.length === holds.corners.length;
+  return {
+    distance,
+    hold: bandOver(holds, (hold) => hold),
+    ground: allOnGround ? bandOver({ value, corners }, (mark) => mark) : null,
+  };
+}
+
+function curveOf(sights: Corners<SetSight>, farthest: number): CurvePoint[] {
+  const points: CurvePoint[] = [];
+  for (let step = 0; step <= curveSteps; step++) {
+    const x = (farthest * step) / curveSteps;
+    const heights = bandOver(sights, (sight) => sight.heightOverLine(x) ?? NaN);
+    // A flight that has been broken off short of the farthest distance ends the drawing there.
+    if (!Number.isFinite(heights.low + heights.high)) break;
+    points.push({ x, ...heights });
+  }
+  return points;
+}
+
+function apexOf(sights: Corners<SetSight>): AimPlan['apex'] {
+  const heightOf = (sight: SetSight, x: number) => sight.heightOverLine(x) ?? -Infinity;
+  const topOf = (sight: SetSight) => peak((x) => heightOf(sight, x), 0, sight.setFor, 1e-3);
+  return { x: bandOver(sights, topOf), height: bandOver(sights, (sight) => heightOf(sight, topOf(sight))) };
+}
