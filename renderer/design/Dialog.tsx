@@ -1,0 +1,50 @@
+import { useEffect, useId, useRef, type ReactNode } from 'react';
+
+interface Props {
+  title: string;
+  onClose(): void;
+  children: ReactNode;
+  /** Buttons at the foot; without them there is just "Close". */
+  foot?: ReactNode;
+}
+
+/** A sheet over the work. The browser's own <dialog> keeps the focus inside, answers Esc, and gives the focus back. */
+export function Dialog({ title, onClose, children, foot }: Props) {
+  const element = useRef<HTMLDialogElement>(null);
+  const id = useId();
+  useEffect(() => {
+    const dialog = element.current;
+    const opener = document.activeElement;
+    if (dialog !== null && !dialog.open) dialog.showModal();
+    return () => {
+      dialog?.close();
+      if (opener instanceof HTMLElement && opener.isConnected) opener.focus();
+    };
+  }, []);
+  return (
+    <dialog
+      ref={element}
+      className="sheet"
+      aria-labelledby={id}
+      onCancel={(event) => {
+        event.preventDefault();
+        onClose();
+      }}
+      onClick={(event) => {
+        if (event.target === element.current) onClose();
+      }}
+    >
+      <div className="sheet-page">
+        <h2 id={id}>{title}</h2>
+        {children}
+        <div className="acts">
+          {foot ?? (
+            <button type="button" className="btn" onClick={onClose}>
+              Close
+            </button>
+          )}
+        </div>
+      </div>
+    </dialog>
+  );
+}

@@ -1,0 +1,8 @@
+export { Choice, plain } from './Choice.tsx';
+export { Dialog } from './Dialog.tsx';
+export { Figure } from './Figure.tsx';
+export { Fraction } from './Fraction.tsx';
+export { Mark, levelWord } from './Mark.tsx';
+export { WhyLink } from './WhyLink.tsx';
+export { Words } from './Words.tsx';
+export { useSize } from './useSize.ts';

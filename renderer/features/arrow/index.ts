@@ -1,0 +1,1 @@
+export { Arrow } from './Arrow.tsx';

@@ -1,0 +1,1 @@
+export { Bow } from './Bow.tsx';

@@ -1,0 +1,135 @@
+import { useState } from 'react';
+import type { Hand } from '../../../core/model/archer.ts';
+import type { Bundle } from '../../../core/model/bundle.ts';
+import type { Settings } from '../../../core/model/setup.ts';
+import { Choice, Figure } from '../../design/index.ts';
+import { PencilBow } from '../../drawing/PencilBow.tsx';
+import { born, edited } from '../../state/bench.ts';
+import { newArcher, newArrowSet, newBow, newSetup, noSettings } from '../../state/births.ts';
+import { bundleOf } from '../../state/selectors.ts';
+import { useBench, useBenchApi, useBundle } from '../../state/useBench.ts';
+import './first.css';
+
+/** Three figures and the bench begins: the first one that is kept gives birth to archer, bow, arrows and set-up. */
+export function First() {
+  const bench = useBenchApi();
+  const book = useBench((state) => state.book);
+  const bundle = useBundle();
+  const [hand, setHand] = useState<Hand>(bundle?.archer.hand ?? 'right');
+
+  const begin = (settings: Partial<Settings>, arrowLength: number | null) => {
+    const archer = newArcher('First archer', hand);
+    const bow = newBow('First bow', hand);
+    const arrowSet = { ...newArrowSet('First arrows'), length: arrowLength };
+    const setup = newSetup('First archer', archer, bow, arrowSet, { ...noSettings, ...settings });
+    void bench.getState().change('Begin a first bow', () => [archer, bow, arrowSet, setup].map(born));
+  };
+
+  const setting = (key: 'braceHeight' | 'weightOnFingers', label: string) => (value: number | null) => {
+    if (bundle === null) return begin({ [key]: value }, null);
+    void bench.getState().change(label, (records) => {
+      const setup = records.get(bundle.setup.id);
+      return setup?.kind === 'setup' ? [edited(setup, { settings: { ...setup.settings, [key]: value } })] : [];
+    });
+  };
+
+  const arrowLength = (value: number | null) => {
+    if (bundle === null) return begin({}, value);
+    void bench.getState().change('Arrow length', (records) => {
+      const arrowSet = records.get(bundle.arrowSet.id);
+      return arrowSet?.kind === 'arrowSet' ? [edited(arrowSet, { length: value })] : [];
+    });
+  };
+
+  const changeHand = (value: Hand) => {
+    setHand(value);
+    if (bundle === null) return;
+    void bench.getState().change(`${value === 'right' ? 'Right' : 'Left'} hand`, (records) => {
+      const now = bundleOf(records, bundle.setup.id) as Bundle;
+      return [edited(now.archer, { hand: value }), edited(now.bow, { hand: value })];
+    });
+  };
+
+  return (
+    <>
+      <div className="head plate-head">
+        <h1>Measure one bow, and the bench begins</h1>
+        <p>
+          A tape and a bow scale are enough. Three figures give the first checks; the rest stays in pencil until you measure it.
+        </p>
+      </div>
+      <div className="body first">
+        <PencilBow hand={hand} />
+        <div className="first-blanks">
+          <div className="blank">
+            <span className="blank-number" aria-hidden="true">
+              1
+            </span>
+            <Figure
+              measure="braceHeight"
+              name="brace height"
+              value={bundle?.setup.settings.braceHeight ?? null}
+              onKeep={setting('braceHeight', 'Brace height')}
+              hint="String to the low point of the grip, square to the string. Type 8 1/2, or 216 mm, then Tab."
+              field="first.braceHeight"
+            />
+          </div>
+          <div className="blank">
+            <span className="blank-number" aria-hidden="true">
+              2
+            </span>
+            <Figure
+              measure="weightOnFingers"
+              name="weight on the fingers, at full draw"
+              value={bundle?.setup.settings.weightOnFingers ?? null}
+              onKeep={setting('weightOnFingers', 'Weight on the fingers')}
+              hint="A bow scale on the string. No scale? Leave it, and enter the weight marked on the limb on the next page."
+              field="first.weightOnFingers"
+            />
+          </div>
+          <div className="blank">
+            <span className="blank-number" aria-hidden="true">
+              3
+            </span>
+            <Figure
+              measure="arrowLength"
+              name="arrow length"
+              value={bundle?.arrowSet.length ?? null}
+              onKeep={arrowLength}
+              hint="Throat of the nock to the end of the shaft; the point is not counted."
+              field="first.arrowLength"
+            />
+          </div>
+          <Choice
+            name="hand"
+            value={hand}
+            options={[
+              { value: 'right', text: 'right: draws with the right hand' },
+              { value: 'left', text: 'left: draws with the left hand' },
+            ]}
+            onKeep={changeHand}
+          />
+          <div className="acts">
+            <button type="button" className="btn go" disabled={bundle === null} onClick={() => bench.getState().go('bow')}>
+              Go on to the bow
+            </button>
+            {bundle === null && <span className="note">Enter one figure first.</span>}
+          </div>
+          {book === 'own' && bundle === null && (
+            <section className="look-round">
+              <h2 className="plate">Or look round first</h2>
+              <p className="note">
+                Hazel Weir, an invented club: four archers, their bows and groups. It never mixes with your own.
+              </p>
+              <div className="acts">
+                <button type="button" className="btn" onClick={() => void bench.getState().open('demo')}>
+                  Open the demo bench
+                </button>
+              </div>
+            </section>
+          )}
+        </div>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,1 @@
+export { First } from './First.tsx';

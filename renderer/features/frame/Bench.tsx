@@ -1,0 +1,38 @@
+import { useEffect, type KeyboardEvent } from 'react';
+import { useBench } from '../../state/useBench.ts';
+import { Bar } from './Bar.tsx';
+import { Closed } from './Closed.tsx';
+import { Findings } from './Findings.tsx';
+import { Rack } from './Rack.tsx';
+import { screens } from './screens.ts';
+import { TitleBlock } from './TitleBlock.tsx';
+import { useShortcuts } from './shortcuts.ts';
+import './frame.css';
+
+/** The whole window: bar, rack, work with its title block, findings. */
+export function Bench() {
+  const phase = useBench((state) => state.phase);
+  const screen = useBench((state) => state.screen);
+  const setupId = useBench((state) => state.setupId);
+  const keys = useShortcuts();
+  const View = screens[screen].View;
+
+  useEffect(() => {
+    document.title = phase === 'open' ? `${screens[screen].title} – Fistmele` : 'Fistmele';
+  }, [phase, screen]);
+
+  if (phase === 'opening') return <p className="opening">Opening the notebook…</p>;
+  if (phase === 'closed') return <Closed />;
+  return (
+    <div className="bench" onKeyDown={keys.onKeyDown as (event: KeyboardEvent) => void}>
+      <Bar keysOpen={keys.open} onKeys={keys.setOpen} />
+      <Rack />
+      <main className="work" data-region="work" tabIndex={-1} aria-label={screens[screen].title}>
+        {/* A new set-up is a new page: no half-typed figure may cross over. */}
+        <View key={setupId ?? 'none'} />
+        <TitleBlock />
+      </main>
+      <Findings />
+    </div>
+  );
+}

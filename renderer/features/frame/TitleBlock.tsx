@@ -1,0 +1,52 @@
+import { textQuantity } from '../../../core/units/index.ts';
+import { Fraction } from '../../design/index.ts';
+import { timeText } from '../../state/clock.ts';
+import { useBench, useBundle, useUnits } from '../../state/useBench.ts';
+
+/** Under the work, as on a drawing: who, what, and whether it is kept. */
+export function TitleBlock() {
+  const bundle = useBundle();
+  const units = useUnits();
+  const said = useBench((state) => state.said);
+  const pending = useBench((state) => state.pending);
+  const book = useBench((state) => state.book);
+  const bow = bundle?.bow;
+  const bowText =
+    bow === undefined
+      ? 'not named yet'
+      : [bow.name, bow.length === null ? null : textQuantity(bow.length, 'length', units)].filter(Boolean).join(', ');
+  const kept =
+    pending > 0
+      ? 'writing…'
+      : said === null
+        ? book === 'demo'
+          ? 'demo: forgotten when the bench closes'
+          : 'as you type, on this computer'
+        : said.kind === 'kept'
+          ? `${timeText(said.at)}, ${said.sentence}`
+          : said.sentence;
+  return (
+    <footer className="block">
+      <dl>
+        <div>
+          <dt>archer</dt>
+          <dd>{bundle === null ? 'not named yet' : `${bundle.archer.name}, ${bundle.archer.hand} hand`}</dd>
+        </div>
+        <div>
+          <dt>bow</dt>
+          <dd>
+            <Fraction>{bowText}</Fraction>
+          </dd>
+        </div>
+        <div>
+          <dt>arrows</dt>
+          <dd>{bundle === null ? 'not named yet' : bundle.arrowSet.name}</dd>
+        </div>
+        <div className={`kept ${said?.kind ?? ''}`}>
+          <dt>{said?.kind === 'refused' && pending === 0 ? 'not kept' : 'kept'}</dt>
+          <dd role="status">{kept}</dd>
+        </div>
+      </dl>
+    </footer>
+  );
+}

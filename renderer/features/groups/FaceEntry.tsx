@@ -1,0 +1,99 @@
+import { useMemo } from 'react';
+import type { ShotGroup } from '../../../core/model/group.ts';
+import { textQuantity } from '../../../core/units/index.ts';
+import { closeIn, toPixel, wholeFace, type FaceView } from '../../plots/face/geometry.ts';
+import { FacePlot } from '../../plots/face/FacePlot.tsx';
+import type { DrawnGroup } from '../../plots/face/marks.ts';
+import { Margins } from '../../plots/margins/Margins.tsx';
+import { useUnits } from '../../state/useBench.ts';
+import { nameOfGroup, type OneGroup } from './derive.ts';
+import { nextArrow } from './edits.ts';
+import { Loupe } from './Loupe.tsx';
+import { useFaceEntry } from './useFaceEntry.ts';
+
+interface Props {
+  first: OneGroup;
+  second: OneGroup | null;
+  entering: ShotGroup;
+  whole: boolean;
+  shaftRadius: number;
+  size: number;
+}
+
+const nameIn = (one: OneGroup, other: OneGroup | null, place: string) =>
+  other !== null && one.group.fletching === other.group.fletching ? place : nameOfGroup(one.group);
+
+/** The face that takes the shots: one click or one Enter each, with the loupe at the pointer and the figures in the margins. */
+export function FaceEntry({ first, second, entering, whole, shaftRadius, size }: Props) {
+  const units = useUnits();
+  const both = second === null ? [first] : [first, second];
+  const radius = first.face.rings[0]?.radius ?? 0.2;
+  const view: FaceView = useMemo(() => {
+    const shots = both.flatMap((one) => one.group.shots);
+    return { ...(whole || shots.length < 3 ? wholeFace(radius) : closeIn(shots, radius)), size };
+  }, [first.group.shots, second?.group.shots, radius, whole, size]);
+  const drawn: DrawnGroup[] = useMemo(
+    () =>
+      both.map((one, i) => ({
+        name: nameIn(one, i === 0 ? second : first, i === 0 ? 'first' : 'second'),
+        shots: one.group.shots,
+        measures: one.measures,
+      })),
+    [first, second],
+  );
+  const entry = useFaceEntry(view, entering);
+  const at = entry.cross ?? entry.pointer;
+  const place = (value: number) => textQuantity(value, 'setting', units, { signed: true });
+  const chosenShot = entering.shots.find((shot) => shot.id === entry.chosen);
+  const said =
+    chosenShot !== undefined
+      ? `Shot ${chosenShot.arrow ?? chosenShot.id} chosen at ${place(chosenShot.x)} across, ${place(chosenShot.y)} up`
+      : entry.cross !== null
+        ? `Cross at ${place(entry.cross.x)} across, ${place(entry.cross.y)} up`
+        : '';
+
+  return (
+    <figure className="face-entry">
+      <svg width={size + 46} height={size + 56 + both.length * 20 - 16} className="face-sheet">
+        <g
+          className="face-target"
+          role="application"
+          aria-label={`${first.face.name} face. ${entering.shots.length} shots in the ${nameOfGroup(entering)} group that is being entered. Arrow keys move the cross, Enter sets a shot, Backspace takes the last one back.`}
+          tabIndex={0}
+          {...entry.handlers}
+        >
+          <FacePlot
+            face={first.face}
+            view={view}
+            groups={drawn}
+            shaftRadius={shaftRadius}
+            showShift
+            chosen={entry.chosen === null ? null : { group: entering.id === first.group.id ? 0 : 1, shot: entry.chosen }}
+          >
+            {entry.cross !== null && (
+              <path
+                className="key-cross"
+                transform={`translate(${toPixel(view, entry.cross).x} ${toPixel(view, entry.cross).y})`}
+                d="M-14 0H-3M3 0H14M0 -14V-3M0 3V14"
+              />
+            )}
+            {at !== null && (
+              <Loupe
+                face={first.face}
+                view={view}
+                at={at}
+                shaftRadius={shaftRadius}
+                next={nextArrow(entering.shots)}
+                units={units}
+              />
+            )}
+          </FacePlot>
+        </g>
+        <Margins view={view} groups={drawn} units={units} />
+      </svg>
+      <p className="heard" role="status">
+        {said}
+      </p>
+    </figure>
+  );
+}

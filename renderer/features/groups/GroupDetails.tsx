@@ -1,0 +1,139 @@
+import { useState } from 'react';
+import type { Bundle } from '../../../core/model/bundle.ts';
+import type { ShotGroup } from '../../../core/model/group.ts';
+import { Choice, Dialog, Figure, Words } from '../../design/index.ts';
+import { dayText, now } from '../../state/clock.ts';
+import { useBenchApi } from '../../state/useBench.ts';
+import { setContext, setGroup } from './edits.ts';
+import { faceOptions } from './NewGroup.tsx';
+import { shelfText } from './shelfText.ts';
+import { turnTo } from './store.ts';
+import { useUnits } from '../../state/useBench.ts';
+
+interface Props {
+  bundle: Bundle;
+  first: ShotGroup;
+  second: ShotGroup | null;
+  groups: readonly ShotGroup[];
+}
+
+const NONE = '';
+
+/** Which two groups are on the page, and what was the case while they were shot. */
+export function GroupDetails({ bundle, first, second, groups }: Props) {
+  const units = useUnits();
+  const [open, setOpen] = useState<ShotGroup['id'] | null>(null);
+  const today = now();
+  const options = [...groups]
+    .reverse()
+    .map((group) => ({ value: group.id, text: `${shelfText(group, units)}, ${dayText(group.context.shotAt, today)}` }));
+  const shown = groups.find((group) => group.id === open) ?? null;
+  return (
+    <section className="group-details">
+      <h2 className="plate">On the face</h2>
+      <Choice
+        name="first"
+        value={first.id}
+        options={options}
+        onKeep={(firstId) => turnTo(bundle.setup.id, { firstId, secondId: second?.id === firstId ? null : (second?.id ?? null) })}
+      />
+      <Choice
+        name="second"
+        value={second?.id ?? NONE}
+        options={[{ value: NONE, text: 'none' }, ...options.filter((option) => option.value !== first.id)]}
+        onKeep={(secondId) =>
+          turnTo(bundle.setup.id, {
+            firstId: first.id,
+            secondId: secondId === NONE ? null : secondId,
+            entering: secondId === NONE ? 'first' : 'second',
+          })
+        }
+      />
+      <div className="acts">
+        <button type="button" className="link" onClick={() => setOpen(first.id)}>
+          How the first was shot
+        </button>
+        {second !== null && (
+          <button type="button" className="link" onClick={() => setOpen(second.id)}>
+            How the second was shot
+          </button>
+        )}
+      </div>
+      {shown !== null && <HowItWasShot group={shown} onClose={() => setOpen(null)} />}
+    </section>
+  );
+}
+
+function HowItWasShot({ group, onClose }: { group: ShotGroup; onClose(): void }) {
+  const bench = useBenchApi();
+  const { context } = group;
+  const away = async () => {
+    const done = await setGroup(bench, group.id, 'A group put away', { archivedAt: now() });
+    if (done) onClose();
+  };
+  return (
+    <Dialog
+      title="How this group was shot"
+      onClose={onClose}
+      foot={
+        <>
+          <button type="button" className="btn" onClick={onClose}>
+            Close
+          </button>
+          <button type="button" className="link" onClick={() => void away()}>
+            Put this group away
+          </button>
+        </>
+      }
+    >
+      <Choice
+        name="arrows were"
+        value={group.fletching}
+        options={[
+          { value: 'fletched', text: 'fletched' },
+          { value: 'bare', text: 'bare' },
+        ]}
+        onKeep={(fletching) => void setGroup(bench, group.id, 'Fletched or bare', { fletching })}
+      />
+      <Figure
+        measure="shootingDistance"
+        name="distance"
+        value={context.distance}
+        required
+        onKeep={(distance) => distance !== null && void setContext(bench, group.id, 'Distance of a group', { distance })}
+      />
+      <Choice
+        name="face"
+        value={context.face}
+        options={faceOptions}
+        onKeep={(face) => void setContext(bench, group.id, 'Face of a group', { face })}
+      />
+      <Words
+        name="weather"
+        value={context.weather}
+        most={200}
+        onKeep={(weather) => void setContext(bench, group.id, 'Weather of a group', { weather })}
+      />
+      <Words
+        name="light"
+        value={context.light}
+        most={200}
+        onKeep={(light) => void setContext(bench, group.id, 'Light of a group', { light })}
+      />
+      <Words
+        name="kit"
+        value={context.kit}
+        most={200}
+        onKeep={(kit) => void setContext(bench, group.id, 'Kit of a group', { kit })}
+        hint="Tab, string, clothing: what may have been other than usual."
+      />
+      <Words
+        name="note"
+        value={group.note}
+        long
+        most={4000}
+        onKeep={(text) => void setGroup(bench, group.id, 'Note on a group', { note: text })}
+      />
+    </Dialog>
+  );
+}

@@ -1,0 +1,94 @@
+import { useMemo, useRef } from 'react';
+import type { Bundle } from '../../../core/model/bundle.ts';
+import { readBareShaft, readTwoGroups } from '../../../core/trials/index.ts';
+import { Fraction, useSize } from '../../design/index.ts';
+import { groupsOf } from '../../state/selectors.ts';
+import { useBench, useBundle, useUnits } from '../../state/useBench.ts';
+import { oneGroup, pairOf, usualShaft } from './derive.ts';
+import { FaceEntry } from './FaceEntry.tsx';
+import { FaceTools } from './FaceTools.tsx';
+import { GroupDetails } from './GroupDetails.tsx';
+import { NewGroup } from './NewGroup.tsx';
+import { Reading } from './Reading.tsx';
+import { usePage } from './store.ts';
+import './groups.css';
+
+export function Groups() {
+  const bundle = useBundle();
+  return bundle === null ? null : <GroupsPage bundle={bundle} />;
+}
+
+function GroupsPage({ bundle }: { bundle: Bundle }) {
+  const units = useUnits();
+  const groups = useBench((state) => groupsOf(state.records, state.setupId));
+  const page = usePage(bundle.setup.id);
+  const body = useRef<HTMLDivElement>(null);
+  const room = useSize(body);
+  const pair = pairOf(groups, page);
+  const shaftRadius = (bundle.arrowSet.diameter ?? usualShaft) / 2;
+  const first = useMemo(() => (pair.first === null ? null : oneGroup(pair.first, shaftRadius)), [pair.first, shaftRadius]);
+  const second = useMemo(() => (pair.second === null ? null : oneGroup(pair.second, shaftRadius)), [pair.second, shaftRadius]);
+  const reading = useMemo(() => {
+    if (pair.first === null || pair.second === null) return null;
+    const [a, b] = [pair.first, pair.second];
+    if (a.fletching === b.fletching) return { kind: 'two' as const, ...readTwoGroups(bundle, a, b, units) };
+    const [fletched, bare] = a.fletching === 'fletched' ? [a, b] : [b, a];
+    return { kind: 'bare' as const, ...readBareShaft(bundle, fletched, bare, units) };
+  }, [bundle, pair.first, pair.second, units]);
+
+  if (first === null) {
+    return (
+      <>
+        <div className="head">
+          <h1>Put the first group on the face</h1>
+          <p>Six fletched arrows and a few bare shafts of the same build are enough to begin. One click is one shot.</p>
+        </div>
+        <div className="body">
+          <NewGroup bundle={bundle} latest={null} />
+        </div>
+      </>
+    );
+  }
+
+  const entering = page.entering === 'second' && second !== null ? second : first;
+  const only = `${first.group.shots.length} ${first.group.fletching} ${first.group.shots.length === 1 ? 'shot' : 'shots'}`;
+  const size = room === null ? null : Math.max(280, Math.floor(Math.min(room.width * 0.56 - 46, room.height - 128, 620)));
+  return (
+    <>
+      <div className="head">
+        <h1>
+          <Fraction>{reading?.headline ?? (first.problem === null ? `${only} on the face` : first.problem.sentence)}</Fraction>
+        </h1>
+        <p>
+          <Fraction>
+            {reading?.subline ??
+              'To ask whether a shift is real, put a second group beside it: bare against fletched, or before against after.'}
+          </Fraction>
+        </p>
+      </div>
+      <div className="body groups-body" ref={body}>
+        {size !== null && (
+          <div className="groups-left">
+            <FaceTools bundle={bundle} first={first} second={second} entering={entering.group} whole={page.whole} />
+            <FaceEntry
+              first={first}
+              second={second}
+              entering={entering.group}
+              whole={page.whole}
+              shaftRadius={shaftRadius}
+              size={size}
+            />
+            <p className="tick-note">
+              Click sets a shot, digits its arrow; a click on a shot takes hold of it, arrow keys nudge it 1 mm; Backspace takes
+              it back.
+            </p>
+          </div>
+        )}
+        <div className="groups-right">
+          <Reading bundle={bundle} first={first} second={second} reading={reading} units={units} />
+          <GroupDetails bundle={bundle} first={first.group} second={second?.group ?? null} groups={groups} />
+        </div>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,129 @@
+import type { Bundle } from '../../../core/model/bundle.ts';
+import type { UnitChoice } from '../../../core/model/preferences.ts';
+import { showQuantity } from '../../../core/units/index.ts';
+import { Fraction, WhyLink } from '../../design/index.ts';
+import type { OneGroup } from './derive.ts';
+import { NextChange } from './NextChange.tsx';
+import type { readBareShaft, readTwoGroups } from '../../../core/trials/index.ts';
+
+export type PageReading =
+  ({ readonly kind: 'bare' } & ReturnType<typeof readBareShaft>) | ({ readonly kind: 'two' } & ReturnType<typeof readTwoGroups>);
+
+interface Props {
+  bundle: Bundle;
+  first: OneGroup;
+  second: OneGroup | null;
+  reading: PageReading | null;
+  units: UnitChoice;
+}
+
+/** The differences as a table, what the two groups do not share, and the one next change. */
+export function Reading({ bundle, first, second, reading, units }: Props) {
+  const same = second !== null && first.group.fletching === second.group.fletching;
+  return (
+    <>
+      <DifferenceTable first={first} second={second} names={same ? ['first', 'second'] : null} reading={reading} units={units} />
+      <p className="note faint">
+        Circles, bars and ± are 95 %; grey is within the noise.
+        {reading !== null && (
+          <>
+            {' '}
+            <WhyLink why={reading.why} about="the reading" />
+          </>
+        )}
+      </p>
+      {reading !== null && reading.problem !== null && <p className="note">{reading.problem.sentence}</p>}
+      {reading !== null && reading.differences.length > 0 && (
+        <ul className="differences">
+          {reading.differences.map((difference) => (
+            <li key={difference.key}>
+              <Fraction>{difference.sentence}</Fraction>
+            </li>
+          ))}
+        </ul>
+      )}
+      {reading?.kind === 'bare' && <NextChange bundle={bundle} reading={reading} />}
+    </>
+  );
+}
+
+function DifferenceTable({
+  first,
+  second,
+  names,
+  reading,
+  units,
+}: {
+  first: OneGroup;
+  second: OneGroup | null;
+  names: readonly [string, string] | null;
+  reading: PageReading | null;
+  units: UnitChoice;
+}) {
+  const whole = units.setting === 'mm' ? 0 : 1;
+  const figure = (value: number | undefined, signed: boolean) =>
+    value === undefined ? '–' : showQuantity(value, 'setting', units, { digits: whole, signed }).figure;
+  const shift = reading?.shift ?? null;
+  // The table shows second minus first, whichever of the two is the bare one.
+  const turn = reading?.kind === 'bare' && first.group.fletching === 'bare' ? -1 : 1;
+  const difference = (axis: 'x' | 'y') => {
+    if (shift === null) return '–';
+    const value = turn * (axis === 'x' ? shift.dx : shift.dy);
+    return `${figure(value, true)} ± ${figure(shift.half[axis], false)}`;
+  };
+  const real = (axis: 'x' | 'y') => shift?.axisReal[axis] === true;
+  const rows: { key: string; name: string; of(one: OneGroup): string; difference: string; real: boolean }[] = [
+    { key: 'n', name: 'arrows', of: (one) => String(one.group.shots.length), difference: '', real: false },
+    {
+      key: 'x',
+      name: `across, ${units.setting}`,
+      of: (one) => figure(one.measures?.centre.x, true),
+      difference: difference('x'),
+      real: real('x'),
+    },
+    {
+      key: 'y',
+      name: `up, ${units.setting}`,
+      of: (one) => figure(one.measures?.centre.y, true),
+      difference: difference('y'),
+      real: real('y'),
+    },
+    {
+      key: 'r',
+      name: `mean radius, ${units.setting}`,
+      of: (one) => figure(one.measures?.meanRadius, false),
+      difference: '',
+      real: false,
+    },
+    {
+      key: 'e',
+      name: `widest apart, ${units.setting}`,
+      of: (one) => figure(one.measures?.extremeSpread, false),
+      difference: '',
+      real: false,
+    },
+    { key: 's', name: 'score', of: (one) => String(one.score.total), difference: '', real: false },
+  ];
+  return (
+    <table className="table">
+      <thead>
+        <tr>
+          <td />
+          <th scope="col">{names?.[0] ?? first.group.fletching}</th>
+          {second !== null && <th scope="col">{names?.[1] ?? second.group.fletching}</th>}
+          {second !== null && <th scope="col">difference</th>}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row) => (
+          <tr key={row.key} className={row.real ? 'answer' : undefined}>
+            <th scope="row">{row.name}</th>
+            <td>{row.of(first)}</td>
+            {second !== null && <td>{row.of(second)}</td>}
+            {second !== null && <td className={row.real ? undefined : 'noise'}>{row.difference}</td>}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

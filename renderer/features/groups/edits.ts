@@ -1,0 +1,67 @@
+import type { Id } from '../../../core/model/common.ts';
+import type { Shot, ShotGroup } from '../../../core/model/group.ts';
+import { edited, type Bench } from '../../state/bench.ts';
+
+/** Writes one group anew from what it is when the write's turn comes. */
+function rewrite(
+  bench: Bench,
+  groupId: Id,
+  label: string,
+  patch: (group: ShotGroup) => Partial<ShotGroup> | null,
+): Promise<boolean> {
+  return bench.getState().change(label, (records) => {
+    const group = records.get(groupId);
+    if (group?.kind !== 'group') return [];
+    const change = patch(group);
+    return change === null ? [] : [edited(group, change)];
+  });
+}
+
+const nextId = (shots: readonly Shot[]): number => shots.reduce((most, shot) => Math.max(most, shot.id), 0) + 1;
+
+/** The number the next arrow would carry: one more than the highest so far. */
+export const nextArrow = (shots: readonly Shot[]): number => shots.reduce((most, shot) => Math.max(most, shot.arrow ?? 0), 0) + 1;
+
+const round = (metres: number): number => Math.round(metres * 1e4) / 1e4;
+
+export function addShot(bench: Bench, groupId: Id, at: { x: number; y: number }): Promise<boolean> {
+  return rewrite(bench, groupId, 'A shot set', ({ shots }) => ({
+    shots: [...shots, { id: nextId(shots), x: round(at.x), y: round(at.y), arrow: Math.min(999, nextArrow(shots)) }],
+  }));
+}
+
+export function moveShot(
+  bench: Bench,
+  groupId: Id,
+  shotId: number,
+  by: (shot: Shot) => { x: number; y: number },
+): Promise<boolean> {
+  return rewrite(bench, groupId, 'A shot moved', ({ shots }) => ({
+    shots: shots.map((shot) => {
+      if (shot.id !== shotId) return shot;
+      const { x, y } = by(shot);
+      return { ...shot, x: round(x), y: round(y) };
+    }),
+  }));
+}
+
+export function numberShot(bench: Bench, groupId: Id, shotId: number, arrow: number): Promise<boolean> {
+  return rewrite(bench, groupId, `Arrow ${arrow} numbered`, ({ shots }) => ({
+    shots: shots.map((shot) => (shot.id === shotId ? { ...shot, arrow } : shot)),
+  }));
+}
+
+/** Takes a shot off the face; without an id, the last one set. */
+export function takeBack(bench: Bench, groupId: Id, shotId: number | null): Promise<boolean> {
+  return rewrite(bench, groupId, 'A shot taken back', ({ shots }) =>
+    shots.length === 0 ? null : { shots: shotId === null ? shots.slice(0, -1) : shots.filter((shot) => shot.id !== shotId) },
+  );
+}
+
+export function setContext(bench: Bench, groupId: Id, label: string, patch: Partial<ShotGroup['context']>): Promise<boolean> {
+  return rewrite(bench, groupId, label, ({ context }) => ({ context: { ...context, ...patch } }));
+}
+
+export function setGroup(bench: Bench, groupId: Id, label: string, patch: Partial<ShotGroup>): Promise<boolean> {
+  return rewrite(bench, groupId, label, () => patch);
+}

@@ -1,0 +1,2 @@
+export { Groups } from './Groups.tsx';
+export { GroupsShelf } from './GroupsShelf.tsx';

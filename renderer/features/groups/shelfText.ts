@@ -1,0 +1,7 @@
+import type { ShotGroup } from '../../../core/model/group.ts';
+import type { UnitChoice } from '../../../core/model/preferences.ts';
+import { textQuantity } from '../../../core/units/index.ts';
+
+/** "Bare, 18 m". */
+export const shelfText = (group: ShotGroup, units: UnitChoice): string =>
+  `${group.fletching === 'bare' ? 'Bare' : 'Fletched'}, ${textQuantity(group.context.distance, 'distance', units)}`;

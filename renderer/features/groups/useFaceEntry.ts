@@ -1,0 +1,128 @@
+import { useRef, useState, type KeyboardEvent, type PointerEvent } from 'react';
+import type { Point } from '../../../core/group/index.ts';
+import type { ShotGroup } from '../../../core/model/group.ts';
+import { toFace, toPixel, type FaceView } from '../../plots/face/geometry.ts';
+import { useBenchApi } from '../../state/useBench.ts';
+import { addShot, moveShot, numberShot, takeBack } from './edits.ts';
+
+/** The cross moves by this, and with Shift by the fine step; a chosen shot is nudged by the fine step, with Shift by the coarse one [m]. */
+const coarse = 0.005;
+const fine = 0.001;
+/** A press this near a shot takes hold of it [px]. */
+const grasp = 6;
+/** Digits this close together make one number [ms]. */
+const together = 1200;
+
+const directions: Record<string, Point> = {
+  ArrowLeft: { x: -1, y: 0 },
+  ArrowRight: { x: 1, y: 0 },
+  ArrowUp: { x: 0, y: 1 },
+  ArrowDown: { x: 0, y: -1 },
+};
+
+/** Everything pointer and keys do on the face. One click or one Enter is one shot. */
+export function useFaceEntry(view: FaceView, group: ShotGroup | null) {
+  const bench = useBenchApi();
+  const [pointer, setPointer] = useState<Point | null>(null);
+  const [cross, setCross] = useState<Point | null>(null);
+  const [chosen, setChosen] = useState<number | null>(null);
+  const held = useRef<{ shot: number; moved: boolean } | null>(null);
+  const typed = useRef<{ digits: string; at: number }>({ digits: '', at: 0 });
+
+  const place = (event: PointerEvent<SVGElement>): Point => {
+    const box = event.currentTarget.getBoundingClientRect();
+    return toFace(view, {
+      x: ((event.clientX - box.left) / box.width) * view.size,
+      y: ((event.clientY - box.top) / box.height) * view.size,
+    });
+  };
+  const shotNear = (at: Point): number | null => {
+    if (group === null) return null;
+    const here = toPixel(view, at);
+    const near = group.shots.findLast((shot) => {
+      const there = toPixel(view, shot);
+      return Math.hypot(there.x - here.x, there.y - here.y) <= grasp;
+    });
+    return near?.id ?? null;
+  };
+
+  const onPointerDown = (event: PointerEvent<SVGElement>) => {
+    if (event.button !== 0 || group === null) return;
+    const shot = shotNear(place(event));
+    held.current = shot === null ? null : { shot, moved: false };
+    if (shot !== null) event.currentTarget.setPointerCapture(event.pointerId);
+  };
+  const onPointerMove = (event: PointerEvent<SVGElement>) => {
+    setPointer(place(event));
+    setCross(null);
+    if (held.current !== null) held.current.moved = true;
+  };
+  const onPointerUp = (event: PointerEvent<SVGElement>) => {
+    if (event.button !== 0 || group === null) return;
+    const at = place(event);
+    const grip = held.current;
+    held.current = null;
+    if (grip === null) {
+      setChosen(null);
+      void addShot(bench, group.id, at);
+    } else {
+      setChosen(grip.shot);
+      if (grip.moved && shotNear(at) !== grip.shot) void moveShot(bench, group.id, grip.shot, () => at);
+    }
+  };
+
+  const shotInHand = (): number | null => chosen ?? group?.shots.at(-1)?.id ?? null;
+
+  const step = (to: 1 | -1) => {
+    const ids = group?.shots.map((shot) => shot.id) ?? [];
+    if (ids.length === 0) return;
+    const at = chosen === null ? (to === 1 ? -1 : ids.length) : ids.indexOf(chosen);
+    setChosen(ids[(at + to + ids.length) % ids.length] ?? null);
+    setCross(null);
+  };
+
+  const onKeyDown = (event: KeyboardEvent<SVGElement>) => {
+    if (group === null || event.ctrlKey || event.metaKey || event.altKey) return;
+    const direction = directions[event.key];
+    if (direction !== undefined) {
+      if (chosen !== null) {
+        const by = event.shiftKey ? coarse : fine;
+        void moveShot(bench, group.id, chosen, (shot) => ({ x: shot.x + by * direction.x, y: shot.y + by * direction.y }));
+      } else {
+        const by = event.shiftKey ? fine : coarse;
+        const from = cross ?? { x: 0, y: 0 };
+        const most = view.half;
+        setCross({
+          x: Math.max(-most, Math.min(most, from.x + by * direction.x)),
+          y: Math.max(-most, Math.min(most, from.y + by * direction.y)),
+        });
+        setPointer(null);
+      }
+    } else if (event.key === 'Enter' || event.key === ' ') {
+      setChosen(null);
+      void addShot(bench, group.id, cross ?? { x: 0, y: 0 });
+    } else if (event.key === 'Backspace' || event.key === 'Delete') {
+      void takeBack(bench, group.id, chosen);
+      setChosen(null);
+    } else if (event.key === 'PageDown' || event.key === 'PageUp') {
+      step(event.key === 'PageDown' ? 1 : -1);
+    } else if (event.key === 'Escape') {
+      setChosen(null);
+      setCross(null);
+    } else if (/^\d$/.test(event.key)) {
+      const shot = shotInHand();
+      const quick = event.timeStamp - typed.current.at < together;
+      const digits = `${quick ? typed.current.digits : ''}${event.key}`.slice(-3);
+      typed.current = { digits, at: event.timeStamp };
+      if (shot !== null && Number(digits) > 0) void numberShot(bench, group.id, shot, Number(digits));
+    } else return;
+    event.preventDefault();
+  };
+
+  return {
+    pointer,
+    cross,
+    chosen: group === null ? null : chosen,
+    handlers: { onPointerDown, onPointerMove, onPointerUp, onPointerLeave: () => setPointer(null), onKeyDown },
+  };
+}

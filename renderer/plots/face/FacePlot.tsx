@@ -1,0 +1,109 @@
+import { useId, useMemo, type ReactNode } from 'react';
+import type { Face } from '../../../core/group/index.ts';
+import { faceMarks, type DrawnGroup } from './marks.ts';
+import { wholeFace, type FaceView } from './geometry.ts';
+import { Rings } from './Rings.tsx';
+import { Shots } from './Shots.tsx';
+import './face.css';
+
+interface Props {
+  face: Face;
+  view: FaceView;
+  groups: readonly DrawnGroup[];
+  shaftRadius: number;
+  showShift: boolean;
+  /** The shot in hand, by group. */
+  chosen?: { readonly group: number; readonly shot: number } | null;
+  /** What lies over the face: the pointer's loupe, the keyboard's cross. */
+  children?: ReactNode;
+}
+
+/** The face with its shots, the circles of the centres and the shift between them. */
+export function FacePlot({ face, view, groups, shaftRadius, showShift, chosen = null, children }: Props) {
+  const clip = useId();
+  const marks = useMemo(
+    () => faceMarks(face, view, groups, shaftRadius, showShift),
+    [face, view, groups, shaftRadius, showShift],
+  );
+  const cropped = view.half < wholeFace(face.rings[0]?.radius ?? 1).half * 0.98;
+  return (
+    <>
+      <clipPath id={clip}>
+        <rect width={view.size} height={view.size} />
+      </clipPath>
+      <rect className="butt" width={view.size} height={view.size} />
+      <g clipPath={`url(#${clip})`}>
+        <Rings marks={marks} />
+        {marks.rings.map((ring, i) => {
+          const inner = marks.rings[i + 1]?.radius ?? 0;
+          const y = marks.centre.y + (ring.radius + inner) / 2;
+          return ring.radius - inner > 17 && y < view.size - 8 ? (
+            <text key={ring.points} className={`ring-figure ${ring.colour}`} x={marks.centre.x} y={y + 4} textAnchor="middle">
+              {ring.points}
+            </text>
+          ) : null;
+        })}
+        {marks.groups.map(
+          (group, i) =>
+            group.circle !== null && (
+              <g key={i} className={i === 1 ? 'centre-circle second' : 'centre-circle'}>
+                <circle className="case" cx={group.circle.at.x} cy={group.circle.at.y} r={group.circle.radius} />
+                <circle cx={group.circle.at.x} cy={group.circle.at.y} r={group.circle.radius} />
+              </g>
+            ),
+        )}
+        {marks.groups.map((group, i) => (
+          <Shots
+            key={i}
+            group={group}
+            second={i === 1}
+            radius={marks.shotRadius}
+            chosen={chosen?.group === i ? chosen.shot : null}
+          />
+        ))}
+        {marks.shift !== null && (
+          <g className="shift">
+            <path className="case" d={`M${marks.shift.from.x} ${marks.shift.from.y}L${marks.shift.to.x} ${marks.shift.to.y}`} />
+            <path
+              className="line"
+              d={`M${marks.shift.from.x} ${marks.shift.from.y}L${marks.shift.to.x - 11 * Math.cos(marks.shift.angle)} ${marks.shift.to.y - 11 * Math.sin(marks.shift.angle)}`}
+            />
+            <path
+              className="head"
+              d="M2 0L-13 -5.5L-13 5.5Z"
+              transform={`translate(${marks.shift.to.x} ${marks.shift.to.y}) rotate(${(marks.shift.angle * 180) / Math.PI})`}
+            />
+            <circle className="tail" cx={marks.shift.from.x} cy={marks.shift.from.y} r="4.2" />
+          </g>
+        )}
+        {marks.groups.map(
+          (group, i) =>
+            group.nameAt !== null && (
+              <text key={i} className="group-name" x={group.nameAt.x} y={group.nameAt.y + 5} textAnchor="middle">
+                {group.name}
+              </text>
+            ),
+        )}
+      </g>
+      {cropped && <WholeFaceKey face={face} view={view} />}
+      {children}
+      <rect className="frame-line" x="0.5" y="0.5" width={view.size - 1} height={view.size - 1} />
+    </>
+  );
+}
+
+/** Where on the whole face the window lies. */
+function WholeFaceKey({ face, view }: { face: Face; view: FaceView }) {
+  const side = 62;
+  const whole = { ...wholeFace(face.rings[0]?.radius ?? 1), size: side };
+  const marks = faceMarks(face, whole, [], 0, false);
+  const half = (view.half / whole.half) * (side / 2);
+  return (
+    <g transform="translate(10 10)" className="whole-face-key">
+      <rect className="key-ground" width={side} height={side} />
+      <Rings marks={marks} scale={0.3} />
+      <rect className="key-case" x={side / 2 - half} y={side / 2 - half} width={2 * half} height={2 * half} />
+      <rect className="key-window" x={side / 2 - half} y={side / 2 - half} width={2 * half} height={2 * half} />
+    </g>
+  );
+}

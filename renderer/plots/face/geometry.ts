@@ -1,0 +1,31 @@
+import type { Point } from '../../../core/group/index.ts';
+
+/** The window onto the face: its middle and half its side [m], and the side of the square on screen [px]. */
+export interface FaceView {
+  readonly middle: Point;
+  readonly half: number;
+  readonly size: number;
+}
+
+/** Pixels per metre. */
+export const scaleOf = (view: FaceView): number => view.size / (2 * view.half);
+
+/** From the archer's view [m] (x right, y up) to the square [px] (y down). */
+export function toPixel(view: FaceView, point: Point): Point {
+  const k = scaleOf(view);
+  return { x: view.size / 2 + (point.x - view.middle.x) * k, y: view.size / 2 - (point.y - view.middle.y) * k };
+}
+
+export function toFace(view: FaceView, pixel: Point): Point {
+  const k = scaleOf(view);
+  return { x: view.middle.x + (pixel.x - view.size / 2) / k, y: view.middle.y - (pixel.y - view.size / 2) / k };
+}
+
+/** The whole face with a little butt around it. */
+export const wholeFace = (radius: number): Pick<FaceView, 'middle' | 'half'> => ({ middle: { x: 0, y: 0 }, half: radius * 1.06 });
+
+/** Close in on the shots, never closer than a quarter of the face, and never moved off its centre: where the aim is must stay in sight. */
+export function closeIn(points: readonly Point[], radius: number): Pick<FaceView, 'middle' | 'half'> {
+  const reach = points.reduce((most, { x, y }) => Math.max(most, Math.abs(x), Math.abs(y)), 0);
+  return { middle: { x: 0, y: 0 }, half: Math.min(radius * 1.06, Math.max(reach * 1.35, radius * 0.3)) };
+}

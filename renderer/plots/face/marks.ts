@@ -1,0 +1,159 @@
+import type { Face, GroupMeasures, Point } from '../../../core/group/index.ts';
+import type { Shot } from '../../../core/model/group.ts';
+import { boxAround, placeLabel, type Box } from './labels.ts';
+import { scaleOf, toPixel, type FaceView } from './geometry.ts';
+
+/** A group ready to be drawn. The first is drawn as discs, the second as open diamonds. */
+export interface DrawnGroup {
+  readonly name: string;
+  readonly shots: readonly Shot[];
+  readonly measures: GroupMeasures | null;
+}
+
+export interface FaceMarks {
+  readonly rings: readonly {
+    readonly radius: number;
+    readonly colour: string;
+    readonly onBlack: boolean;
+    readonly points: number;
+  }[];
+  readonly innerTen: number;
+  readonly centre: Point;
+  readonly shotRadius: number;
+  readonly groups: readonly GroupMarks[];
+  readonly shift: { readonly from: Point; readonly to: Point; readonly angle: number } | null;
+}
+
+export interface GroupMarks {
+  readonly name: string;
+  /** Too many shots to name: drawn as one path of dots. */
+  readonly dots: string | null;
+  readonly shots: readonly {
+    readonly id: number;
+    readonly at: Point;
+    readonly label: { readonly at: Point; readonly text: string } | null;
+  }[];
+  readonly circle: { readonly at: Point; readonly radius: number } | null;
+  readonly nameAt: Point | null;
+}
+
+/** Beyond this many shots a number beside each could not be read [count]. */
+const MOST_NAMED = 40;
+/** Beyond this many shots each is a dot of one path; the page stays quick [count]. */
+const MOST_DRAWN = 600;
+
+/**
+ * What stands on the face, in pixels: rings, shots true to the shaft but never under 5 px, circles of the centres, the shift, and labels
+ * that touch nothing.
+ */
+export function faceMarks(
+  face: Face,
+  view: FaceView,
+  groups: readonly DrawnGroup[],
+  shaftRadius: number,
+  showShift: boolean,
+): FaceMarks {
+  const k = scaleOf(view);
+  const shotRadius = Math.max(groups.some((group) => group.shots.length > MOST_DRAWN) ? 1.5 : 5, shaftRadius * k);
+  const bounds: Box = { left: 2, top: 2, right: view.size - 2, bottom: view.size - 2 };
+  const obstacles: Box[] = [];
+  for (const group of groups) {
+    if (group.shots.length <= MOST_NAMED) {
+      for (const shot of group.shots) obstacles.push(boxAround(toPixel(view, shot), shotRadius + 2, shotRadius + 2));
+    }
+    if (group.measures !== null) {
+      const at = toPixel(view, group.measures.centre);
+      const radius = group.measures.centreRadius * k;
+      obstacles.push(boxAround(at, 6, 6));
+      for (let turn = 0; turn < 2 * Math.PI; turn += 0.12) {
+        obstacles.push(boxAround({ x: at.x + radius * Math.cos(turn), y: at.y + radius * Math.sin(turn) }, 1.5, 1.5));
+      }
+    }
+  }
+  const shift = showShift ? shiftMarks(view, groups) : null;
+  if (shift !== null) {
+    for (let part = 0; part <= 1; part += 0.1) {
+      const at = { x: shift.from.x + part * (shift.to.x - shift.from.x), y: shift.from.y + part * (shift.to.y - shift.from.y) };
+      obstacles.push(boxAround(at, 5, 5));
+    }
+  }
+  // The names of the groups matter most, so they choose first.
+  const names = groups.map((group) => nameOf(group, view, obstacles, bounds));
+  return {
+    rings: face.rings.map((ring) => ({
+      radius: ring.radius * k,
+      colour: face.colourOf(ring.points) ?? 'white',
+      onBlack: face.colourOf(ring.points) === 'black' && ring.points !== face.rings[0]?.points,
+      points: ring.points,
+    })),
+    innerTen: face.innerTen * k,
+    centre: toPixel(view, { x: 0, y: 0 }),
+    shotRadius,
+    groups: groups.map((group, i) => groupMarks(group, view, shotRadius, obstacles, bounds, names[i] ?? null)),
+    shift,
+  };
+}
+
+function shiftMarks(view: FaceView, groups: readonly DrawnGroup[]): FaceMarks['shift'] {
+  const [first, second] = groups;
+  if (first?.measures == null || second?.measures == null) return null;
+  const from = toPixel(view, first.measures.centre);
+  const to = toPixel(view, second.measures.centre);
+  if (Math.hypot(to.x - from.x, to.y - from.y) < 14) return null;
+  return { from, to, angle: Math.atan2(to.y - from.y, to.x - from.x) };
+}
+
+function nameOf(group: DrawnGroup, view: FaceView, obstacles: Box[], bounds: Box): Point | null {
+  if (group.measures === null) return null;
+  const at = toPixel(view, group.measures.centre);
+  const radius = Math.max(group.measures.centreRadius * scaleOf(view), 14);
+  // Below and outward first: the upper corners belong to the whole-face key and the loupe.
+  const side = { x: at.x + (at.x < view.size / 2 ? 1 : -1), y: at.y - 1 };
+  const width = group.name.length * 6.6 + 6;
+  const placed = placeLabel(at, side, width, 16, [radius + 10, radius + 22, radius + 40, radius + 60], obstacles, bounds);
+  if (placed === null) return null;
+  obstacles.push(placed.box);
+  return placed.at;
+}
+
+function groupMarks(
+  group: DrawnGroup,
+  view: FaceView,
+  shotRadius: number,
+  obstacles: Box[],
+  bounds: Box,
+  nameAt: Point | null,
+): GroupMarks {
+  const circle =
+    group.measures === null
+      ? null
+      : { at: toPixel(view, group.measures.centre), radius: group.measures.centreRadius * scaleOf(view) };
+  if (group.shots.length > MOST_DRAWN) {
+    const dots = group.shots
+      .map((shot) => {
+        const { x, y } = toPixel(view, shot);
+        return `M${x.toFixed(1)} ${y.toFixed(1)}h0`;
+      })
+      .join('');
+    return { name: group.name, dots, shots: [], circle, nameAt };
+  }
+  const middle = toPixel(view, group.measures?.centre ?? { x: 0, y: 0 });
+  const shots = group.shots.map((shot) => {
+    const at = toPixel(view, shot);
+    const text = shot.arrow === null ? null : String(shot.arrow);
+    if (text === null || group.shots.length > MOST_NAMED) return { id: shot.id, at, label: null };
+    const placed = placeLabel(
+      at,
+      middle,
+      text.length * 8 + 2,
+      14,
+      [shotRadius + 9, shotRadius + 13, shotRadius + 19],
+      obstacles,
+      bounds,
+    );
+    if (placed === null) return { id: shot.id, at, label: null };
+    obstacles.push(placed.box);
+    return { id: shot.id, at, label: { at: placed.at, text } };
+  });
+  return { name: group.name, dots: null, shots, circle, nameAt };
+}

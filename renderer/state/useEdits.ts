@@ -1,0 +1,48 @@
+import type { Archer, Form } from '../../core/model/archer.ts';
+import type { ArrowSet } from '../../core/model/arrowSet.ts';
+import type { Bow } from '../../core/model/bow.ts';
+import type { BenchRecord } from '../../core/model/records.ts';
+import type { Settings, Setup } from '../../core/model/setup.ts';
+import { edited } from './bench.ts';
+import { useBenchApi } from './useBench.ts';
+import { bundleOf } from './selectors.ts';
+
+/** Writers for the set-up on the bench. Each lays its patch over the record as it stands when the write's turn comes. */
+export function useEdits() {
+  const bench = useBenchApi();
+  const here = () => bundleOf(bench.getState().records, bench.getState().setupId);
+
+  const lay = <R extends BenchRecord>(which: 'archer' | 'bow' | 'arrowSet' | 'setup', label: string, patch: Partial<R>) => {
+    const id = here()?.[which].id;
+    if (id === undefined) return;
+    void bench.getState().change(label, (records) => {
+      const record = records.get(id);
+      return record === undefined ? [] : [edited(record as R, patch)];
+    });
+  };
+
+  return {
+    archer: (label: string, patch: Partial<Archer>) => lay<Archer>('archer', label, patch),
+    bow: (label: string, patch: Partial<Bow>) => lay<Bow>('bow', label, patch),
+    arrowSet: (label: string, patch: Partial<ArrowSet>) => lay<ArrowSet>('arrowSet', label, patch),
+    setup: (label: string, patch: Partial<Setup>) => lay<Setup>('setup', label, patch),
+    settings(label: string, patch: Partial<Settings>) {
+      const id = here()?.setup.id;
+      void bench.getState().change(label, (records) => {
+        const setup = id === undefined ? undefined : records.get(id);
+        return setup?.kind === 'setup' ? [edited(setup, { settings: { ...setup.settings, ...patch } })] : [];
+      });
+    },
+    /** The set-up's form, and with it the form this archer's next set-up starts from. */
+    form(label: string, patch: Partial<Form>) {
+      const id = here()?.setup.id;
+      void bench.getState().change(label, (records) => {
+        const setup = id === undefined ? undefined : records.get(id);
+        if (setup?.kind !== 'setup') return [];
+        const form = { ...setup.form, ...patch };
+        const archer = records.get(setup.archerId);
+        return [edited(setup, { form }), ...(archer?.kind === 'archer' ? [edited(archer, { form })] : [])];
+      });
+    },
+  };
+}
