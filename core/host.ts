@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './model/zod.ts';
 import type { Channel } from './channels.ts';
 import { Change, BenchRecord } from './model/records.ts';
 import { Preferences } from './model/preferences.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod.ts';
 import { Name, recordBase, Stamp } from './common.ts';
 import { measure } from './limits.ts';
 

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod.ts';
 import { Form } from './archer.ts';
 import { Id, Note, recordBase, Stamp } from './common.ts';
 import { measure } from './limits.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod.ts';
 
 /** The unit each kind of figure is shown in. Any unit may be typed. */
 export const UnitChoice = z.strictObject({

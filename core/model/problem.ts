@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod.ts';
 
 /** A refusal as a value: the code is for machines, the sentence for people, the field for the form that asked. Exceptions are for bugs. */
 export const Problem = z.strictObject({

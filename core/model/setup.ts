@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod.ts';
 import { Form } from './archer.ts';
 import { Id, Name, recordBase } from './common.ts';
 import { measure } from './limits.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod.ts';
 import { Archer } from './archer.ts';
 import { ArrowSet } from './arrowSet.ts';
 import { Bow } from './bow.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from '../../core/model/zod.ts';
 import { type Channel, contract, type Host, HostEvent, type Input, type Output } from '../../core/host.ts';
 import { Problem, refuse, type Result } from '../../core/model/problem.ts';
 import { electronTransport } from './electronTransport.ts';
