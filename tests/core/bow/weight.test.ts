@@ -1,0 +1,109 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { drawWeight, weightAtDraw, type Band } from '../../../core/bow/index.ts';
+import type { Result } from '../../../core/model/index.ts';
+
+const inch = 0.0254;
+const pound = 4.4482216152605;
+
+const valueOf = <T>(result: Result<T>): T => {
+  if (!result.ok) throw new Error(result.problem.sentence);
+  return result.value;
+};
+const inPounds = ({ value, low, high }: Band) => ({ value: value / pound, low: low / pound, high: high / pound });
+const estimate = (lb: number, markedIn: number, drawIn: number) =>
+  inPounds(valueOf(weightAtDraw(lb * pound, markedIn * inch, drawIn * inch)));
+
+describe('weight at another draw', () => {
+  it('is the marked weight at the marked draw', () => {
+    const same = estimate(40, 28, 28);
+    for (const end of ['low', 'value', 'high'] as const) expect(same[end]).toBeCloseTo(40, 9);
+  });
+
+  it('grows by 5 to 5.5 % of the marked weight for each inch between 26 and 30 in: about 2 lb on 40 [common practice]', () => {
+    const longer = estimate(40, 28, 29);
+    expect(longer.low).toBeCloseTo(42, 9);
+    expect(longer.high).toBeCloseTo(42.2, 9);
+    const shorter = estimate(40, 28, 26);
+    expect(shorter.low).toBeCloseTo(35.6, 9);
+    expect(shorter.high).toBeCloseTo(36, 9);
+  });
+
+  it('is less sure for each inch outside 26 to 30 in than inside [from memory: 4 to 7 %]', () => {
+    const inside = estimate(40, 28, 30);
+    const outside = estimate(40, 28, 32);
+    expect(outside.high - outside.low).toBeGreaterThan(3 * (inside.high - inside.low));
+    // Two inches inside at 5 and 5.5 %, two outside at 4 and 7 %: 18 and 25 % of 40 lb.
+    expect(outside.low).toBeCloseTo(47.2, 9);
+    expect(outside.high).toBeCloseTo(50, 9);
+    const child = estimate(20, 24, 20);
+    expect(child.low).toBeCloseTo(14.4, 9);
+    expect(child.high).toBeCloseTo(16.8, 9);
+  });
+
+  it('keeps low below value below high, grows with the draw and scales with the marked weight', () => {
+    const draws = fc.double({ min: 20, max: 34, noNaN: true });
+    fc.assert(
+      fc.property(draws, fc.double({ min: 10, max: 60, noNaN: true }), (drawIn, lb) => {
+        const here = estimate(lb, 28, drawIn);
+        expect(here.low).toBeLessThanOrEqual(here.value);
+        expect(here.value).toBeLessThanOrEqual(here.high);
+        expect(here.low).toBeGreaterThan(0);
+        expect(estimate(lb, 28, drawIn + 0.25).value).toBeGreaterThan(here.value);
+        expect(estimate(2 * lb, 28, drawIn).low / here.low).toBeCloseTo(2, 9);
+      }),
+    );
+  });
+
+  it('refuses to carry the estimate more than 10 in from the mark, and asks for a scale', () => {
+    const far = weightAtDraw(20 * pound, 28 * inch, 17 * inch);
+    expect(far.ok ? '' : far.problem.sentence).toContain('scale');
+  });
+
+  it.each([Number.NaN, 0, -5, 1e9])('refuses a marked weight or draw of %s', (bad) => {
+    expect(weightAtDraw(bad, 28 * inch, 28 * inch).ok).toBe(false);
+    expect(weightAtDraw(40 * pound, 28 * inch, bad).ok).toBe(false);
+    expect(weightAtDraw(40 * pound, bad, 28 * inch).ok).toBe(false);
+  });
+});
+
+describe('weight on the fingers', () => {
+  const bow = { bowKind: 'take-down recurve', markedWeight: 40 * pound, markedDraw: 28 * inch } as const;
+  const archer = { drawLength: 27 * inch };
+
+  it('is the reading of the scale whenever there is one', () => {
+    const read = valueOf(drawWeight({ ...bow, markedWeight: null }, { drawLength: null }, { weightOnFingers: 36 * pound }));
+    expect(read.value / pound).toBeCloseTo(36, 9);
+    expect(read.from).toBe('on the fingers');
+    expect(read.high / read.low).toBeLessThan(1.021);
+  });
+
+  it('is else an estimate that is less sure than the growth alone, since the mark itself may be out', () => {
+    const guess = valueOf(drawWeight(bow, archer, { weightOnFingers: null }));
+    const grown = valueOf(weightAtDraw(bow.markedWeight, bow.markedDraw, archer.drawLength));
+    expect(guess.from).toBe('marked weight');
+    expect(guess.value).toBe(grown.value);
+    expect(guess.low).toBeLessThan(grown.low);
+    expect(guess.high).toBeGreaterThan(grown.high);
+  });
+
+  it('says what is missing', () => {
+    const nothing = drawWeight({ ...bow, markedWeight: null }, archer, { weightOnFingers: null });
+    expect(nothing.ok ? '' : nothing.problem.sentence).toContain('marked weight');
+    const noDraw = drawWeight(bow, { drawLength: null }, { weightOnFingers: null });
+    expect(noDraw.ok ? '' : noDraw.problem.sentence).toContain('draw length');
+  });
+
+  it('takes a compound at its peak at most, whatever the draw', () => {
+    const compound = { ...bow, bowKind: 'compound' } as const;
+    const peak = valueOf(drawWeight(compound, { drawLength: 25 * inch }, { weightOnFingers: null }));
+    expect(peak.high).toBe(40 * pound);
+    expect(peak.low).toBeLessThan(peak.high);
+  });
+
+  it.each([Number.NaN, 0, -1, 1e6])('refuses a reading of %s', (bad) => {
+    expect(drawWeight(bow, archer, { weightOnFingers: bad }).ok).toBe(false);
+    expect(drawWeight({ ...bow, markedWeight: bad }, archer, { weightOnFingers: null }).ok).toBe(false);
+    expect(drawWeight({ ...bow, bowKind: 'compound', markedWeight: bad }, archer, { weightOnFingers: null }).ok).toBe(false);
+  });
+});
