@@ -1,3 +1,4 @@
+import path from 'node:path';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 
@@ -6,6 +7,7 @@ export default defineConfig({
   root: import.meta.dirname,
   base: './',
   plugins: [react()],
+  resolve: { alias: { '@stdlib/assert-has-generator-support': path.join(import.meta.dirname, 'canMakeGenerators.cjs') } },
   build: {
     outDir: '../dist/renderer',
     emptyOutDir: true,

@@ -34,15 +34,17 @@ export function FacePlot({ face, view, groups, shaftRadius, showShift, chosen = 
       <rect className="butt" width={view.size} height={view.size} />
       <g clipPath={`url(#${clip})`}>
         <Rings marks={marks} />
-        {marks.rings.map((ring, i) => {
-          const inner = marks.rings[i + 1]?.radius ?? 0;
-          const y = marks.centre.y + (ring.radius + inner) / 2;
-          return ring.radius - inner > 17 && y < view.size - 8 ? (
-            <text key={ring.points} className={`ring-figure ${ring.colour}`} x={marks.centre.x} y={y + 4} textAnchor="middle">
-              {ring.points}
-            </text>
-          ) : null;
-        })}
+        {marks.figures.map((figure) => (
+          <text
+            key={figure.points}
+            className={`ring-figure ${figure.colour}`}
+            x={figure.at.x}
+            y={figure.at.y + 4}
+            textAnchor="middle"
+          >
+            {figure.points}
+          </text>
+        ))}
         {marks.groups.map(
           (group, i) =>
             group.circle !== null && (

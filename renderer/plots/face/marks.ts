@@ -1,6 +1,6 @@
 import type { Face, GroupMeasures, Point } from '../../../core/group/index.ts';
 import type { Shot } from '../../../core/model/group.ts';
-import { boxAround, placeLabel, type Box } from './labels.ts';
+import { boxAround, placeLabel, touches, type Box } from './labels.ts';
 import { scaleOf, toPixel, type FaceView } from './geometry.ts';
 
 /** A group ready to be drawn. The first is drawn as discs, the second as open diamonds. */
@@ -17,6 +17,8 @@ export interface FaceMarks {
     readonly onBlack: boolean;
     readonly points: number;
   }[];
+  /** Ring numbers that there is room for, down the middle of the face. */
+  readonly figures: readonly { readonly points: number; readonly at: Point; readonly colour: string }[];
   readonly innerTen: number;
   readonly centre: Point;
   readonly shotRadius: number;
@@ -79,7 +81,9 @@ export function faceMarks(
   }
   // The names of the groups matter most, so they choose first.
   const names = groups.map((group) => nameOf(group, view, obstacles, bounds));
+  const drawn = groups.map((group, i) => groupMarks(group, view, shotRadius, obstacles, bounds, names[i] ?? null));
   return {
+    figures: figuresOf(face, view, obstacles, bounds),
     rings: face.rings.map((ring) => ({
       radius: ring.radius * k,
       colour: face.colourOf(ring.points) ?? 'white',
@@ -89,9 +93,24 @@ export function faceMarks(
     innerTen: face.innerTen * k,
     centre: toPixel(view, { x: 0, y: 0 }),
     shotRadius,
-    groups: groups.map((group, i) => groupMarks(group, view, shotRadius, obstacles, bounds, names[i] ?? null)),
+    groups: drawn,
     shift,
   };
+}
+
+/** A ring's number stands in the middle of its band below the centre, where nothing else is in the way. */
+function figuresOf(face: Face, view: FaceView, obstacles: readonly Box[], bounds: Box): FaceMarks['figures'] {
+  const k = scaleOf(view);
+  const middle = toPixel(view, { x: 0, y: 0 });
+  return face.rings.flatMap((ring, i) => {
+    const inner = face.rings[i + 1]?.radius ?? 0;
+    const at = { x: middle.x, y: middle.y + ((ring.radius + inner) / 2) * k };
+    const box = boxAround(at, 7, 7);
+    const room = (ring.radius - inner) * k > 17 && box.bottom < bounds.bottom;
+    return room && !obstacles.some((obstacle) => touches(box, obstacle))
+      ? [{ points: ring.points, at, colour: face.colourOf(ring.points) ?? 'white' }]
+      : [];
+  });
 }
 
 function shiftMarks(view: FaceView, groups: readonly DrawnGroup[]): FaceMarks['shift'] {

@@ -1,0 +1,63 @@
+// Every screen of the demo as a picture: light, dark and a small window, and the empty start. `-- --guide` also renews the README's pictures.
+import fs from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { ensureInstalled, root } from '../electron/launch/bootstrap.mjs';
+
+ensureInstalled();
+const { chromium } = await import('playwright');
+const { buildAll } = await import('../electron/launch/build.mjs');
+const { systemBrowser } = await import('../electron/launch/browser.mjs');
+const { startHost } = await import('../electron/launch/host.mjs');
+
+const out = path.join(root, 'test-results/screens');
+const guide = path.join(root, 'renderer/guide/pictures');
+const forGuide = process.argv.includes('--guide');
+const sizes = [
+  { name: 'light', colorScheme: 'light', width: 1280, height: 800 },
+  { name: 'dark', colorScheme: 'dark', width: 1280, height: 800 },
+  { name: 'light-1024', colorScheme: 'light', width: 1024, height: 700 },
+  { name: 'dark-1024', colorScheme: 'dark', width: 1024, height: 700 },
+];
+const screens = ['Bow', 'Arrow', 'Groups', 'Aim', 'Compare', 'Record'];
+
+await buildAll();
+fs.mkdirSync(out, { recursive: true });
+fs.mkdirSync(guide, { recursive: true });
+const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'fistmele-screens-'));
+const host = await startHost({ env: { ...process.env, FISTMELE_NOTEBOOK: path.join(folder, 'notebook.sqlite') } });
+const executablePath = systemBrowser() ?? undefined;
+const quiet = ['--disable-background-networking', '--disable-component-update', '--disable-sync'];
+const browser = await chromium.launch({
+  ...(executablePath === undefined ? {} : { executablePath }),
+  args: process.getuid?.() === 0 ? [...quiet, '--no-sandbox'] : quiet,
+});
+
+for (const size of sizes) {
+  const context = await browser.newContext({
+    viewport: { width: size.width, height: size.height },
+    colorScheme: size.colorScheme,
+  });
+  const page = await context.newPage();
+  await page.goto(await host.newAddress());
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  await page.screenshot({ path: path.join(out, `first-${size.name}.png`) });
+  await page.getByRole('button', { name: 'Open the demo bench' }).click();
+  await page
+    .getByRole('button', { name: /^Tobin/ })
+    .first()
+    .click();
+  for (const screen of screens) {
+    await page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name: screen, exact: true }).click();
+    await page.evaluate(() => document.fonts.ready);
+    await page.waitForTimeout(300);
+    const file = `${screen.toLowerCase()}-${size.name}.png`;
+    await page.screenshot({ path: path.join(out, file) });
+    if (forGuide && size.name === 'light') fs.copyFileSync(path.join(out, file), path.join(guide, `${screen.toLowerCase()}.png`));
+  }
+  await context.close();
+}
+await browser.close();
+await host.stop();
+fs.rmSync(folder, { recursive: true, force: true });
+console.log(`${fs.readdirSync(out).length} pictures in ${path.relative(root, out)}`);
