@@ -8,7 +8,7 @@ import { capital, goTo, rangeText, ruleOf, whyRule } from './parts.ts';
 import { waitingFor } from './waiting.ts';
 
 /** A new string settles by about so much (from memory). Farther outside the bow maker's own range is no longer a matter of tuning. */
-const FAR_OUTSIDE = 0.25 * inch;
+const FAR_OUTSIDE = 0.5 * inch;
 
 /** The brace height as it stands; no range for a compound whose maker's range is not on record. */
 export interface BraceStanding {
@@ -21,7 +21,7 @@ export interface BraceStanding {
 /**
  * How the brace height stands, for the finding and for the gate before any other change.
  *
- * @equation the maker's range, else common practice; outside is a caution, more than 1/4 in outside the maker's own range a stop
+ * @equation the maker's range, else common practice; outside is a caution, more than 1/2 in outside the maker's own range a stop
  * @param bundle - the set-up with its records [record]
  * @returns value and range [m], verdict and level [record]
  * @validity as braceHeightRange of the bow room
@@ -73,7 +73,7 @@ export function braceHeightFinding(bundle: Bundle, units: UnitChoice): Finding |
     short: { figure: showQuantity(value, 'length', units).figure, word: 'brace' },
     why: whyRule(
       'Brace height',
-      'String to the pivot or low point of the grip, square to the string. The bow maker\u2019s own range governs; without one, common practice by kind and length of bow. Lower gives a longer push, more speed and more noise; higher a shorter one and less speed. Outside the maker\u2019s range by more than 1/4 in is a stop: a new string settles by less than that (from memory).',
+      'String to the pivot or low point of the grip, square to the string. The bow maker\u2019s own range governs; without one, common practice by kind and length of bow. Lower gives a longer push, more speed and more noise; higher a shorter one and less speed. Outside the maker\u2019s range by more than 1/2 in is a stop: a new string settles by less than that (from memory).',
       [
         ['B', 'brace height', text(value)],
         ['', range.from === 'maker' ? 'maker\u2019s range' : `range for ${range.bows}`, ends],

@@ -1,0 +1,85 @@
+import type { Archer, Form } from '../model/archer.ts';
+import type { ArrowSet } from '../model/arrowSet.ts';
+import type { Bow } from '../model/bow.ts';
+import type { Settings } from '../model/setup.ts';
+import type { Use } from '../units/uses.ts';
+
+/** One field of a record: what people call it, how it is shown, and how finely it can be read again [SI]. */
+export interface Field<K extends string = string> {
+  readonly key: K;
+  readonly name: string;
+  readonly use: Use | null;
+  readonly resolution: number;
+}
+
+const mm = 0.001;
+const lb = 4.4482216152605;
+const grain = 6.479891e-5;
+const inch = 0.0254;
+
+const figure = <K extends string>(key: K, name: string, use: Use, resolution: number): Field<K> => ({
+  key,
+  name,
+  use,
+  resolution,
+});
+const word = <K extends string>(key: K, name: string): Field<K> => ({ key, name, use: null, resolution: 0 });
+
+// What a careful hand reads again with a tape, a bow scale and a grain scale: from memory.
+export const settingFields: readonly Field<keyof Settings>[] = [
+  figure('braceHeight', 'Brace height', 'length', 1 * mm),
+  figure('tiller', 'Tiller', 'setting', 0.5 * mm),
+  figure('nockingPoint', 'Nocking point', 'setting', 0.25 * mm),
+  figure('centreShot', 'Centre shot', 'setting', 0.25 * mm),
+  word('centreShotDatum', 'Centre shot read at the'),
+  figure('buttonTurns', 'Button', 'turns', 1 / 16),
+  figure('weightOnFingers', 'Weight on the fingers', 'weight', 0.25 * lb),
+  figure('arrowSpeed', 'Measured speed', 'speed', 0.3),
+  figure('pointAhead', 'Shaft ahead of the rest', 'length', 1 * mm),
+];
+
+export const formFields: readonly Field<keyof Form>[] = [
+  word('anchor', 'Anchor'),
+  word('hook', 'Hook'),
+  word('fingerCover', 'Finger cover'),
+  word('aiming', 'Aiming'),
+  figure('eyeHeight', 'Eye above the arrow', 'setting', 5 * mm),
+];
+
+export const archerFields: readonly Field<keyof Archer>[] = [
+  word('name', 'Archer'),
+  word('hand', "Archer's hand"),
+  figure('drawLength', 'Draw length', 'length', 3 * mm),
+  word('experience', 'Experience'),
+  word('clicker', 'Clicker'),
+];
+
+export const bowFields: readonly Field<keyof Bow>[] = [
+  word('name', 'Bow'),
+  word('bowKind', 'Kind of bow'),
+  word('hand', "Bow's hand"),
+  word('arrowPass', 'Arrow passes over'),
+  figure('length', 'Bow length', 'length', 3 * mm),
+  figure('markedWeight', 'Marked weight', 'weight', 0.5 * lb),
+  figure('markedDraw', 'Marked at', 'length', 3 * mm),
+  figure('braceLow', "Maker's least brace height", 'length', 0.5 * mm),
+  figure('braceHigh', "Maker's greatest brace height", 'length', 0.5 * mm),
+  figure('leastMassPerWeight', "Maker's least arrow mass", 'massPerWeight', (0.05 * grain) / lb),
+  word('lookedOver', 'Bow looked over'),
+];
+
+export const arrowFields: readonly Field<keyof ArrowSet>[] = [
+  word('name', 'Arrows'),
+  word('material', 'Shaft'),
+  figure('length', 'Arrow length', 'length', 1 * mm),
+  figure('deflection', 'Spine deflection', 'deflection', 0.005 * inch),
+  word('convention', 'Spine measured over'),
+  figure('linearDensity', 'Shaft mass per length', 'density', (0.05 * grain) / inch),
+  figure('diameter', 'Shaft diameter', 'setting', 0.05 * mm),
+  figure('pointMass', 'Point', 'mass', 0.5 * grain),
+  figure('insertMass', 'Insert', 'mass', 0.5 * grain),
+  figure('nockMass', 'Nock', 'mass', 0.5 * grain),
+  figure('fletchingMass', 'Fletching', 'mass', 0.5 * grain),
+  figure('weighed', 'Weighed arrow', 'mass', 0.5 * grain),
+  word('lookedOver', 'Arrows looked over'),
+];

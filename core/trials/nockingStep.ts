@@ -1,0 +1,66 @@
+import { nockingPractice } from '../findings/nockingPoint.ts';
+import { HAIR, rangeText, standing } from '../findings/parts.ts';
+import { limits } from '../model/limits.ts';
+import type { Bundle } from '../model/bundle.ts';
+import type { UnitChoice } from '../model/preferences.ts';
+import { textQuantity } from '../units/index.ts';
+import type { NextStep } from './reading.ts';
+import { stepOf } from './step.ts';
+
+/** The trade moves a nocking point by 1/16 or 1/32 in [m]. */
+export const nockingSteps = { whole: 0.0016, half: 0.0008 } as const;
+
+/**
+ * Moves the nocking point against what the bare shafts show.
+ *
+ * @equation low bare shafts: lower by 1.6 mm; high: raise by 1.6 mm; by 0.8 mm when the height is less than the fletched group's mean radius
+ * @param bundle - the set-up with its records [record]
+ * @param vertical - what the height reads [choice]
+ * @param small - whether the height is small [choice]
+ * @param units - the person's choice of units [record]
+ * @param then - what to shoot after it [text]
+ * @returns the step; its patch is null when the nocking point is not on record [record]
+ * @validity brace height in range; the size of the effect is not foretold
+ * @source common practice
+ * @example nockingStep(exampleBundle, 'nocking point high', false, defaultPreferences.units, '').title // "Lower the nocking point 1.6 mm"
+ */
+export function nockingStep(
+  bundle: Bundle,
+  vertical: 'nocking point high' | 'nocking point low',
+  small: boolean,
+  units: UnitChoice,
+  then: string,
+): NextStep {
+  const high = vertical === 'nocking point high';
+  const size = small ? nockingSteps.half : nockingSteps.whole;
+  const now = bundle.setup.settings.nockingPoint;
+  const next = now === null ? null : now + (high ? -size : size);
+  const possible = next !== null && next >= limits.nockingPoint.min && next <= limits.nockingPoint.max;
+  const text = (si: number) => textQuantity(si, 'setting', units);
+  const place =
+    now === null || next === null
+      ? 'It is not on record: mark where it is before you move it.'
+      : `From ${text(now)} to ${text(next)} above square.`;
+  const practice = nockingPractice(bundle);
+  const outside =
+    practice !== null && next !== null && standing(next, practice.low, practice.high, HAIR) === (high ? 'low' : 'high');
+  const cautions = [
+    high
+      ? 'Check the nock fit too: it hangs on the string, and a light tap frees it.'
+      : 'High may also be the shaft bouncing off the rest: a clearance test tells.',
+    outside && practice.high !== null
+      ? `That leaves the ${rangeText(practice.low, practice.high, 'setting', units, false)} where common practice starts.`
+      : '',
+  ].filter((sentence) => sentence !== '');
+  return stepOf(
+    'change',
+    `${high ? 'Lower' : 'Raise'} the nocking point ${text(size)}`,
+    `${place} The bare shafts should come ${high ? 'up' : 'down'} toward the fletched; how far is not known yet. Height comes before side.`,
+    {
+      then,
+      patch: possible ? { nockingPoint: next } : null,
+      caution: cautions.join(' '),
+      rule: 'Bare shafts below the fletched mean a high nocking point, above them a low one or a shaft bouncing off the rest. The trade moves it 0.8 to 1.6 mm at a time. Height is settled before side, since an arrow that kicks off the rest also strikes to the side.',
+    },
+  );
+}
