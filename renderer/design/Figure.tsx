@@ -1,6 +1,7 @@
 import { useEffect, useId, useRef, useState, type KeyboardEvent } from 'react';
 import { limits, type Measure } from '../../core/model/limits.ts';
 import { readMeasure, stepOf, textQuantity } from '../../core/units/index.ts';
+import { Fraction } from './Fraction.tsx';
 import { useUnits } from '../state/useBench.ts';
 
 interface Props {
@@ -88,6 +89,7 @@ export function Figure({ measure, name, value, onKeep, hint, assumed, required =
     }
   };
 
+  const built = text.includes('/') && wrong === null;
   const pencil = value === null && assumed !== undefined ? textQuantity(assumed, use, units) : 'not measured';
   const described = [hint === undefined ? null : `${id}-hint`, wrong === null ? null : `${id}-wrong`]
     .filter((part) => part !== null)
@@ -97,28 +99,35 @@ export function Figure({ measure, name, value, onKeep, hint, assumed, required =
     <div className="row">
       <label htmlFor={id}>{name}</label>
       <div className="row-value">
-        <input
-          id={id}
-          className="figure"
-          data-field={field}
-          value={text}
-          placeholder={pencil}
-          autoComplete="off"
-          spellCheck={false}
-          inputMode="text"
-          aria-invalid={wrong !== null}
-          aria-describedby={described === '' ? undefined : described}
-          onChange={(event) => {
-            open.current = true;
-            setText(event.currentTarget.value);
-          }}
-          onFocus={(event) => {
-            open.current = true;
-            event.currentTarget.select();
-          }}
-          onBlur={leave}
-          onKeyDown={onKeyDown}
-        />
+        <div className="figure-box">
+          <input
+            id={id}
+            className={built ? 'figure built' : 'figure'}
+            data-field={field}
+            value={text}
+            placeholder={pencil}
+            autoComplete="off"
+            spellCheck={false}
+            inputMode="text"
+            aria-invalid={wrong !== null}
+            aria-describedby={described === '' ? undefined : described}
+            onChange={(event) => {
+              open.current = true;
+              setText(event.currentTarget.value);
+            }}
+            onFocus={(event) => {
+              open.current = true;
+              event.currentTarget.select();
+            }}
+            onBlur={leave}
+            onKeyDown={onKeyDown}
+          />
+          {built && (
+            <span className="figure-shown" aria-hidden="true">
+              <Fraction>{text}</Fraction>
+            </span>
+          )}
+        </div>
         {hint !== undefined && (
           <p id={`${id}-hint`} className="hint">
             {hint}

@@ -13,7 +13,9 @@ function Item({ finding }: { finding: Finding }) {
     <li className={`finding ${finding.level}`}>
       <h3>
         <Mark level={finding.level} />
-        <Fraction>{finding.title}</Fraction>
+        <span>
+          <Fraction>{finding.title}</Fraction>
+        </span>
       </h3>
       {finding.rule !== null && <RuleUnder rule={finding.rule} level={finding.level} />}
       <p>

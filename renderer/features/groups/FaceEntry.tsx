@@ -60,6 +60,7 @@ export function FaceEntry({ first, second, entering, whole, shaftRadius, size }:
           role="application"
           aria-label={`${first.face.name} face. ${entering.shots.length} shots in the ${nameOfGroup(entering)} group that is being entered. Arrow keys move the cross, Enter sets a shot, Backspace takes the last one back.`}
           tabIndex={0}
+          data-half={view.half}
           {...entry.handlers}
         >
           <FacePlot

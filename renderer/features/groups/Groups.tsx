@@ -31,7 +31,7 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
   const reading = useMemo(() => {
     if (pair.first === null || pair.second === null) return null;
     const [a, b] = [pair.first, pair.second];
-    if (a.fletching === b.fletching) return { kind: 'two' as const, ...readTwoGroups(bundle, a, b, units) };
+    if (a.fletching === b.fletching) return { kind: 'two' as const, ...readTwoGroups(a, b, units) };
     const [fletched, bare] = a.fletching === 'fletched' ? [a, b] : [b, a];
     return { kind: 'bare' as const, ...readBareShaft(bundle, fletched, bare, units) };
   }, [bundle, pair.first, pair.second, units]);

@@ -1,0 +1,130 @@
+import { expect, type Locator, type Page } from 'playwright/test';
+
+/** What a person does at the bench, with one kind of hand. A journey is written once and walked with each. */
+export interface Hands {
+  readonly name: 'mouse' | 'keyboard';
+  /** Types a figure or a word into the field of that name, and leaves it. */
+  fill(field: string, text: string): Promise<void>;
+  /** Picks from a list by the text of the entry. */
+  choose(list: string, entry: string | RegExp): Promise<void>;
+  press(button: string | RegExp): Promise<void>;
+  /** Puts a shot on the face, millimetres from the centre, x right, y up. */
+  shoot(xMm: number, yMm: number): Promise<void>;
+}
+
+/** The sheet in front if one is open, else the whole window. */
+const inFront = async (page: Page): Promise<Locator> => {
+  const sheet = page.locator('dialog[open]');
+  return (await sheet.count()) > 0 ? sheet : page.locator('body');
+};
+
+async function onceKept(page: Page): Promise<void> {
+  await expect(page.locator('.kept dd')).not.toHaveText('writing…');
+}
+
+export function mouse(page: Page): Hands {
+  return {
+    name: 'mouse',
+    async fill(field, text) {
+      const input = (await inFront(page)).getByLabel(field, { exact: true });
+      await input.click();
+      await input.fill(text);
+      await (await inFront(page)).locator('h1, h2').first().click();
+      await onceKept(page);
+    },
+    async choose(list, entry) {
+      const select = (await inFront(page)).getByLabel(list, { exact: true });
+      const text = await select.locator('option', { hasText: entry }).first().textContent();
+      await select.selectOption({ label: text ?? '' });
+      await onceKept(page);
+    },
+    async press(button) {
+      const exact = typeof button === 'string';
+      await (await inFront(page)).getByRole('button', { name: button, exact }).first().click();
+      await onceKept(page);
+    },
+    async shoot(xMm, yMm) {
+      const face = page.locator('.face-target');
+      const before = await page.locator('.face-target').getAttribute('aria-label');
+      await face.scrollIntoViewIfNeeded();
+      const box = await face.locator('.frame-line').boundingBox();
+      if (box === null) throw new Error('no face on the page');
+      const half = Number(await face.getAttribute('data-half')) * 1000;
+      await page.mouse.click(
+        box.x + box.width / 2 + (xMm / half) * (box.width / 2),
+        box.y + box.height / 2 - (yMm / half) * (box.height / 2),
+      );
+      await expect(face).not.toHaveAttribute('aria-label', before ?? '');
+      await onceKept(page);
+    },
+  };
+}
+
+const nameInFocus = (page: Page): Promise<string> =>
+  page.evaluate(() => {
+    const here = document.activeElement;
+    if (here === null) return '';
+    const label = 'labels' in here ? (here as HTMLInputElement).labels?.[0]?.textContent : undefined;
+    return (here.getAttribute('aria-label') ?? label ?? here.textContent ?? '').trim();
+  });
+
+/** Presses Tab until the thing of that name has the focus: if it cannot be reached so, neither can a person reach it. */
+async function tabTo(page: Page, name: string | RegExp): Promise<void> {
+  const fits = (text: string) => (typeof name === 'string' ? text === name : name.test(text));
+  const most = 160;
+  for (let i = 0; i < most; i++) {
+    if (fits(await nameInFocus(page))) return;
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`Tab does not reach ${String(name)} within ${most} steps`);
+}
+
+export function keyboard(page: Page): Hands {
+  return {
+    name: 'keyboard',
+    async fill(field, text) {
+      await tabTo(page, field);
+      await page.keyboard.press('ControlOrMeta+a');
+      await page.keyboard.type(text);
+      await page.keyboard.press('Tab');
+      await onceKept(page);
+    },
+    async choose(list, entry) {
+      await tabTo(page, list);
+      const select = page.locator(':focus');
+      const fits = async () => {
+        const text = await select.evaluate((element) => (element as HTMLSelectElement).selectedOptions[0]?.textContent ?? '');
+        return typeof entry === 'string' ? text.includes(entry) : entry.test(text);
+      };
+      await page.keyboard.press('Home');
+      const count = await select.locator('option').count();
+      for (let i = 0; i < count && !(await fits()); i++) await page.keyboard.press('ArrowDown');
+      expect(await fits(), `${list} offers ${String(entry)}`).toBe(true);
+      await onceKept(page);
+    },
+    async press(button) {
+      await tabTo(page, button);
+      await page.keyboard.press('Enter');
+      await onceKept(page);
+    },
+    async shoot(xMm, yMm) {
+      await tabTo(page, /face\. \d+ shots/);
+      const face = page.locator('.face-target');
+      const before = await face.getAttribute('aria-label');
+      // The cross starts where it was; from the centre every place is a whole number of coarse and fine steps away.
+      await page.keyboard.press('Escape');
+      const walk = async (mm: number, plus: string, minus: string) => {
+        const key = mm > 0 ? plus : minus;
+        for (let i = 0; i < Math.floor(Math.abs(mm) / 5); i++) await page.keyboard.press(key);
+        for (let i = 0; i < Math.abs(mm) % 5; i++) await page.keyboard.press(`Shift+${key}`);
+      };
+      await walk(xMm, 'ArrowRight', 'ArrowLeft');
+      await walk(yMm, 'ArrowUp', 'ArrowDown');
+      await page.keyboard.press('Enter');
+      await expect(face).not.toHaveAttribute('aria-label', before ?? '');
+      await onceKept(page);
+    },
+  };
+}
+
+export const bothHands = [mouse, keyboard] as const;
