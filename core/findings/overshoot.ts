@@ -32,7 +32,7 @@ export function overshootFinding(reach: Band | null, distance: number, units: Un
       'bow',
       'settings.arrowSpeed',
     );
-  const text = (si: number) => textQuantity(Math.round(si), 'distance', units);
+  const text = (si: number) => textQuantity(si, 'distance', units, { digits: 0 });
   // A micrometre keeps 60 yd typed in metres in the first row.
   const clear = distance <= ruleYd.near * YARD + 1e-6 ? ruleYd.line * YARD : distance + ruleYd.behind * YARD;
   return {
@@ -41,7 +41,7 @@ export function overshootFinding(reach: Band | null, distance: number, units: Un
     title: `Loosed high, an arrow could fly ${text(reach.high)}`,
     detail: `One national rule of 2014 keeps ${text(clear)} clear from the shooting line: never draw above the target. Your range\u2019s rules govern.`,
     rule: null,
-    short: { figure: showQuantity(Math.round(reach.high), 'distance', units).figure, word: 'reach' },
+    short: { figure: showQuantity(reach.high, 'distance', units, { digits: 0 }).figure, word: 'reach' },
     why: whyRule(
       'The ground beyond the target',
       'The greatest distance that this arrow reaches at any angle, from the same flight as the curve, on level ground in still air. The rule\u2019s overshoot line counts on nobody drawing above the target. Sides are kept clear 10 yd at the line, widening to 20 at 100 yd.',

@@ -1,0 +1,238 @@
+import { describe, expect, it } from 'vitest';
+import {
+  allFindings,
+  braceHeightFinding,
+  centreShotFinding,
+  dependentsStopped,
+  lookOverFinding,
+  nockingPointFinding,
+  overshootFinding,
+  suitabilityFinding,
+  tillerFinding,
+  weightKnownFinding,
+} from '../../../core/findings/index.ts';
+import { defaultPreferences, exampleNow, type Stamp } from '../../../core/model/index.ts';
+import { setUp } from '../trials/build.ts';
+
+const { units } = defaultPreferences;
+const inch = 0.0254;
+const mm = 0.001;
+const list = (bundle = setUp(), more: Partial<Parameters<typeof allFindings>[1]> = {}) =>
+  allFindings(bundle, { units, now: exampleNow, ...more });
+const find = (id: string, bundle = setUp()) => list(bundle).find((finding) => finding.id === id);
+
+describe('brace height (the maker\u2019s range governs, else common practice)', () => {
+  const at = (braceIn: number | null, bow = {}) =>
+    braceHeightFinding(setUp({ bow, settings: { braceHeight: braceIn === null ? null : braceIn * inch } }), units);
+
+  it('carries its number, its word and the maker\u2019s range as a rule in one unit', () => {
+    const low = at(8.125);
+    expect([low?.level, low?.title, low?.detail]).toEqual(['caution', 'Brace height 8 1/8 in, low', 'Maker\u2019s range.']);
+    expect(low?.rule).toMatchObject({ low: 8.25, high: 9.25, lowText: '8.25', highText: '9.25 in' });
+    expect(low?.rule?.value).toBeCloseTo(8.125, 9);
+    expect(low?.short).toEqual({ figure: '8 1/8', word: 'brace' });
+    expect(low?.action).toMatchObject({ kind: 'go', field: 'settings.braceHeight' });
+  });
+
+  it('stands on its limits without a caution, also when they were typed in millimetres', () => {
+    expect([at(8.25)?.level, at(9.25)?.level, at(9.3)?.level]).toEqual(['ok', 'ok', 'caution']);
+    const typed = braceHeightFinding(
+      setUp({ bow: { braceLow: 0.21, braceHigh: 0.235 }, settings: { braceHeight: 0.21 } }),
+      units,
+    );
+    expect(typed?.level).toBe('ok');
+  });
+
+  it('stops only far outside the maker\u2019s own range, never outside common practice, where authorities differ', () => {
+    expect([at(7.5)?.level, at(7.5, { braceLow: null, braceHigh: null })?.level]).toEqual(['stop', 'caution']);
+    expect(dependentsStopped([at(7.5)].filter((finding) => finding !== null))).toBe(false);
+  });
+
+  it('says what it waits for', () => {
+    const waiting = at(null);
+    expect([waiting?.level, waiting?.title]).toEqual(['waiting', 'Brace height not measured']);
+    expect(waiting?.detail).toContain('Waits for the brace height');
+  });
+
+  it('names the bows of common practice, and has no range for a compound without its maker\u2019s', () => {
+    expect(at(8.5, { braceLow: null, braceHigh: null })?.detail).toBe('Common practice for recurves of 66 to 68 in.');
+    expect(at(8.5, { braceLow: null, braceHigh: null, bowKind: 'compound' })).toBeNull();
+  });
+});
+
+describe('settings against common practice', () => {
+  // Tiller 0 to +6 mm; longbow +3 to +6; even for three under; string walkers by trial: common practice.
+  const tiller = (tillerMm: number, form = {}, bow = {}) =>
+    tillerFinding(setUp({ form, bow, settings: { tiller: tillerMm * mm } }), units);
+  it('takes a tiller of 0 to +6 mm for split fingers, +3 to +6 for a longbow, even for three under, none for string walkers', () => {
+    expect([-1, 0, 6, 7].map((figure) => tiller(figure)?.level)).toEqual(['caution', 'ok', 'ok', 'caution']);
+    expect([2, 3, 6].map((figure) => tiller(figure, {}, { bowKind: 'longbow' })?.level)).toEqual(['caution', 'ok', 'ok']);
+    expect([0, 4].map((figure) => tiller(figure, { hook: 'three under' })?.level)).toEqual(['ok', 'caution']);
+    expect(tiller(-8, { hook: 'string walk' })).toBeNull();
+    expect([tiller(7)?.title, tiller(-1)?.title]).toEqual(['Tiller +7 mm, high', 'Tiller \u22121 mm, low']);
+  });
+
+  // Nocking point 3 to 10 mm recurve, 10 to 16 off the hand or shelf, 10 to 15 and more string walking: common practice, from memory.
+  const nock = (nockMm: number, form = {}, bow = {}) =>
+    nockingPointFinding(setUp({ form, bow, settings: { nockingPoint: nockMm * mm } }), units);
+  it('starts a nocking point at 3 to 10 mm from a rest, 10 to 16 off the hand or shelf, 10 and more for string walkers', () => {
+    expect([2, 3, 10, 11].map((figure) => nock(figure)?.level)).toEqual(['caution', 'ok', 'ok', 'caution']);
+    expect([9, 10, 16, 17].map((figure) => nock(figure, {}, { arrowPass: 'hand' })?.level)).toEqual([
+      'caution',
+      'ok',
+      'ok',
+      'caution',
+    ]);
+    expect([8, 25].map((figure) => nock(figure, { hook: 'string walk' })?.level)).toEqual(['caution', 'ok']);
+    expect(nock(-2)?.title).toBe('Nocking point 2 mm below square, low');
+  });
+
+  // 1.6 to 3.2 mm at the point (common practice); at the button only 0.5 to 1.0 mm (computed from the two distances).
+  it('judges a centre shot at the datum where it was read: 2 mm is right at the point and far out at the button', () => {
+    const at = (figure: number, centreShotDatum: 'point' | 'button') =>
+      centreShotFinding(setUp({ settings: { centreShot: figure * mm, centreShotDatum } }), units);
+    expect([at(2, 'point')?.level, at(2, 'button')?.level, at(0.7, 'button')?.level]).toEqual(['ok', 'caution', 'ok']);
+    expect(at(2, 'button')?.title).toBe('Centre shot 2 mm outward, at the button: too far out');
+    expect(at(-1, 'point')?.title).toBe('Centre shot 1 mm inward, at the point: too far in');
+  });
+
+  it('says the outward side for each hand', () => {
+    const detail = (hand: 'right' | 'left') => centreShotFinding(setUp({ archer: { hand }, bow: { hand } }), units)?.detail;
+    expect([detail('right'), detail('left')]).toEqual([
+      'Common practice, finger release: left of the string for a right-handed archer.',
+      'Common practice, finger release: right of the string for a left-handed archer.',
+    ]);
+  });
+});
+
+describe('the arrow on this bow', () => {
+  it('stops an arrow that is too short or too light, with its number', () => {
+    expect(find('pointAhead', setUp({ settings: { pointAhead: 0 } }))).toMatchObject({ level: 'stop' });
+    const light = find('arrowMass', setUp({ arrowSet: { weighed: 200 * 6.479891e-5 } }));
+    expect([light?.level, light?.title]).toEqual(['stop', 'Arrow too light: 6.1 gr/lb']);
+    expect(light?.detail).toContain('Bow maker\u2019s least: 7 gr/lb');
+    expect(light?.rule?.lowText).toBe('7 gr/lb least');
+  });
+
+  it('holds the shaft\u2019s verdict back while a stop stands', () => {
+    const stopped = list(setUp({ settings: { pointAhead: 0 } }));
+    expect(dependentsStopped(stopped)).toBe(true);
+    expect(stopped.find(({ id }) => id === 'suitability')).toMatchObject({ level: 'waiting', rule: null });
+    expect(dependentsStopped(list())).toBe(false);
+  });
+
+  it('says stiff, weak or cannot tell with the measured spine, and what it waits for', () => {
+    const spine = (deflectionIn: number | null) =>
+      suitabilityFinding(setUp({ arrowSet: { deflection: deflectionIn === null ? null : deflectionIn * inch } }), units);
+    expect([spine(0.4)?.title, spine(1.2)?.title]).toEqual(['Spine 0.400 in, stiff', 'Spine 1.200 in, weak']);
+    expect([spine(0.4)?.level, spine(0.72)?.level, spine(null)?.level]).toEqual(['caution', 'ok', 'waiting']);
+    expect(spine(null)?.action).toMatchObject({ screen: 'arrow', field: 'arrowSet.deflection' });
+    expect(suitabilityFinding(setUp({ bow: { bowKind: 'compound' } }), units)).toBeNull();
+  });
+
+  it('shows a weight that was not measured as unknown, with its band', () => {
+    const estimated = weightKnownFinding(setUp({ settings: { weightOnFingers: null } }), units);
+    expect([estimated.level, estimated.title]).toEqual(['unknown', 'About 33 lb on the fingers, not weighed']);
+    expect(estimated.detail).toMatch(/^[\d.]+ to [\d.]+ lb, from the marked weight\./);
+    const none = weightKnownFinding(setUp({ bow: { markedWeight: null }, settings: { weightOnFingers: null } }), units);
+    expect(none.level).toBe('waiting');
+  });
+});
+
+describe('look-over: unknown is shown, never assumed sound', () => {
+  const looked = (at: string | null) =>
+    lookOverFinding(
+      setUp({ bow: { lookedOver: at === null ? null : ({ at, offsetMinutes: 60 } satisfies Stamp) } }),
+      'bow',
+      exampleNow,
+    );
+
+  it('holds for the day and no longer', () => {
+    expect(looked('2026-05-02T09:00:00Z').level).toBe('ok');
+    const old = looked('2026-05-01T09:00:00Z');
+    expect([old.level, old.title, old.short.figure]).toEqual(['unknown', 'Bow not looked over since 1 May 2026', '1 d']);
+    expect(old.action).toMatchObject({ kind: 'look over', what: 'bow' });
+  });
+
+  it('is unknown when there is none on record, or when it lies in time to come', () => {
+    expect(looked(null)).toMatchObject({ level: 'unknown', title: 'Bow: no look-over on record' });
+    expect(looked('2026-05-03T09:00:00Z').level).toBe('unknown');
+  });
+});
+
+describe('the ground beyond the target', () => {
+  // A national rule of 2014: targets to 60 yd want 110 yd from the shooting line, farther ones 50 yd behind the target.
+  const clear = (yards: number) =>
+    overshootFinding({ value: 190, low: 170, high: 210 }, yards * 0.9144, { ...units, distance: 'yd' }).detail;
+  it('keeps 110 yd clear for targets to 60 yd, and 50 yd behind those farther off', () => {
+    expect([clear(20), clear(60), clear(80)].map((text) => /keeps (\d+) yd/.exec(text)?.[1])).toEqual(['110', '110', '130']);
+  });
+
+  it('is a caution when the arrow can fly past that, and waits while the speed is not known', () => {
+    expect(overshootFinding({ value: 190, low: 170, high: 210 }, 50, units)).toMatchObject({
+      level: 'caution',
+      title: 'Loosed high, an arrow could fly 210 m',
+    });
+    expect(overshootFinding(null, 50, units).level).toBe('waiting');
+  });
+});
+
+describe('the list', () => {
+  it('is worst first and the same on every screen but for what the screen adds', () => {
+    const bad = setUp({ settings: { pointAhead: 0, braceHeight: 8 * inch, tiller: null }, bow: { lookedOver: null } });
+    const order = ['stop', 'caution', 'unknown', 'waiting', 'ok'];
+    const ranks = list(bad).map(({ level }) => order.indexOf(level));
+    expect(ranks).toEqual([...ranks].sort((a, b) => a - b));
+    expect(new Set(ranks)).toEqual(new Set([0, 1, 2, 3, 4]));
+    const ids = (screen: 'bow' | 'groups' | 'aim') => list(bad, { screen }).map(({ id }) => id);
+    expect(ids('groups').filter((id) => id !== 'range')).toEqual(ids('bow'));
+    expect(ids('aim').filter((id) => id !== 'overshoot')).toEqual(ids('bow'));
+  });
+
+  it('has every id once, a number or word in every title, and a why for everything that is judged', () => {
+    const findings = list(setUp({ settings: { braceHeight: 8 * inch } }), { screen: 'groups' });
+    expect(new Set(findings.map(({ id }) => id)).size).toBe(findings.length);
+    for (const { level, why, title, short } of findings) {
+      expect(title.length).toBeLessThan(60);
+      expect(short.word).toMatch(/^\S+$/);
+      if (level !== 'waiting') expect(why?.source).toBeTruthy();
+    }
+  });
+
+  it('never says safe, and lets no NaN out whatever is missing', () => {
+    const empty = setUp({
+      archer: { drawLength: null },
+      bow: { length: null, markedWeight: null, braceLow: null, braceHigh: null, leastMassPerWeight: null, lookedOver: null },
+      arrowSet: {
+        length: null,
+        deflection: null,
+        linearDensity: null,
+        pointMass: null,
+        weighed: null,
+        diameter: null,
+        lookedOver: null,
+      },
+      settings: {
+        braceHeight: null,
+        tiller: null,
+        nockingPoint: null,
+        centreShot: null,
+        buttonTurns: null,
+        weightOnFingers: null,
+        pointAhead: null,
+      },
+    });
+    const findings = list(empty, { screen: 'aim' });
+    expect(findings.filter(({ level }) => level === 'waiting').length).toBeGreaterThan(6);
+    for (const text of [findings, list()].map((found) => JSON.stringify(found))) {
+      expect(text).not.toMatch(/\bsafe\b/i);
+      expect(text).not.toMatch(/NaN|Infinity/);
+    }
+  });
+
+  it('says for a compound what does not hold', () => {
+    const findings = list(setUp({ bow: { bowKind: 'compound' } }));
+    expect(findings.find(({ id }) => id === 'compound')?.level).toBe('unknown');
+    expect(findings.map(({ id }) => id)).not.toContain('suitability');
+  });
+});
