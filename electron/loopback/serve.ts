@@ -22,7 +22,7 @@ export async function serve(bench: Bench, pageFolder: string): Promise<Loopback>
   const streams = new Streams();
   const server = http.createServer((request, response) => {
     answer(request, response).catch((error: unknown) => {
-      console.error(error);
+      if (!request.destroyed) console.error(error); // a page that left in the middle is no fault
       response.destroy();
     });
   });

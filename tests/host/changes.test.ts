@@ -1,5 +1,8 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, onTestFinished } from 'vitest';
 import type { Change } from '../../core/model/index.ts';
+import { migrate, migrations } from '../../electron/notebook/migrations.ts';
+import { Notebook } from '../../electron/notebook/notebook.ts';
+import { openSql } from '../../electron/notebook/sql.ts';
 import {
   aBow,
   aGroup,
@@ -106,6 +109,32 @@ describe('A Change', () => {
     const edits = [1, 2, 3].map((n) => ({ id: aGroup(n, 1).id, before: null, after: aGroup(n, 100_000) }));
     expect(problemOf(notebook.apply({ label: 'Far too many', edits })).code).toBe('too-large');
     expect(notebook.load().records).toEqual([]);
+  });
+});
+
+describe('A write that the disk refuses', () => {
+  it('is taken back whole, and a sentence says that nothing was changed', () => {
+    const sql = openSql(tempNotebook());
+    onTestFinished(() => sql.close());
+    migrate(sql, migrations);
+    let isFull = false;
+    const onFullDisk: typeof sql = {
+      ...sql,
+      run: (statement, ...values) => {
+        if (isFull && statement.includes('INTO journal')) throw new Error('database or disk is full');
+        sql.run(statement, ...values);
+      },
+    };
+    const notebook = new Notebook(onFullDisk, () => stamp);
+    valueOf(notebook.apply(change(null, anArcher(1), 'Enter')));
+    isFull = true;
+    const problem = problemOf(notebook.apply(change(null, aBow(2), 'Too much')));
+    expect(problem).toMatchObject({ code: 'notebook-cannot-write' });
+    expect(problem.sentence).toMatch(/disk is full\)\. Nothing was changed: make room/);
+    expect(problemOf(notebook.undo()).code).toBe('notebook-cannot-write');
+    isFull = false;
+    expect(notebook.load()).toEqual({ records: [anArcher(1)], state: { undo: 'Enter', redo: null }, problems: [] });
+    expect(valueOf(notebook.undo()).state).toEqual({ undo: null, redo: 'Enter' });
   });
 });
 

@@ -17,7 +17,10 @@ export function tickingClock(): () => Stamp {
 
 export function tempFolder(): string {
   const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'fistmele-host-'));
-  onTestFinished(() => fs.rmSync(folder, { recursive: true, force: true }));
+  onTestFinished(() => {
+    fs.chmodSync(folder, 0o700); // a test may have taken the right to write away
+    fs.rmSync(folder, { recursive: true, force: true });
+  });
   return folder;
 }
 

@@ -1,0 +1,150 @@
+import type * as Electron from 'electron';
+import type { Parts } from '../../electron/desk.ts';
+
+type Listener = (...given: never[]) => unknown;
+
+class Emitter {
+  readonly listeners_ = new Map<string, Listener[]>();
+  on(name: string, listener: Listener): this {
+    this.listeners_.set(name, [...(this.listeners_.get(name) ?? []), listener]);
+    return this;
+  }
+  once(name: string, listener: Listener): this {
+    return this.on(name, listener);
+  }
+  /** The double's own: makes Electron say something. */
+  say(name: string, ...given: unknown[]): number {
+    const listeners = this.listeners_.get(name) ?? [];
+    for (const listener of listeners) (listener as (...given: unknown[]) => unknown)(...given);
+    return listeners.length;
+  }
+}
+
+class Contents extends Emitter {
+  readonly sent: [string, unknown][] = [];
+  openHandler: ((details: { url: string }) => unknown) | undefined;
+  send(channel: string, event: unknown): void {
+    this.sent.push([channel, event]);
+  }
+  setWindowOpenHandler(handler: (details: { url: string }) => unknown): void {
+    this.openHandler = handler;
+  }
+}
+
+type Handler = (call: unknown, input: unknown) => Promise<unknown>;
+type Ask = (request: { url: string }, decide: (answer: { cancel: boolean }) => void) => void;
+
+/**
+ * The part of Electron that the bench uses, made by hand: it keeps Electron's order of events (what must come before `ready`, what only
+ * after) and remembers what it was told. That each member exists in Electron is checked below against electron.d.ts; that Electron
+ * behaves so cannot be checked without its program.
+ */
+export class ElectronDouble {
+  isReady = false;
+  isFirst = true;
+  quits = 0;
+  schemes: Electron.CustomScheme[] = [];
+  isSandboxed = false;
+  menu: Electron.MenuItemConstructorOptions[] | null = null;
+  readonly windows: (Contents & { url: string; shown: boolean; options: Electron.BrowserWindowConstructorOptions })[] = [];
+  readonly handlers = new Map<string, Handler>();
+  readonly protocols = new Map<string, (request: Request) => Promise<Response>>();
+  permission: ((contents: unknown, permission: string, grant: (granted: boolean) => void) => void) | undefined;
+  permissionCheck: (() => boolean) | undefined;
+  devicePermission: (() => boolean) | undefined;
+  beforeRequest: Ask | undefined;
+
+  readonly app = Object.assign(new Emitter(), {
+    requestSingleInstanceLock: () => this.isFirst,
+    enableSandbox: () => {
+      this.#mustBe('before');
+      this.isSandboxed = true;
+    },
+    whenReady: async () => {
+      await Promise.resolve();
+      this.isReady = true;
+    },
+    quit: () => {
+      this.quits++;
+    },
+  });
+  readonly protocol = {
+    registerSchemesAsPrivileged: (schemes: Electron.CustomScheme[]) => {
+      this.#mustBe('before');
+      this.schemes.push(...schemes);
+    },
+    handle: (scheme: string, handler: (request: Request) => Promise<Response>) => {
+      this.#mustBe('after');
+      this.protocols.set(scheme, handler);
+    },
+  };
+  readonly ipcMain = {
+    handle: (channel: string, handler: Handler) => {
+      if (this.handlers.has(channel)) throw new Error(`a second handler for ${channel}`);
+      this.handlers.set(channel, handler);
+    },
+  };
+  readonly defaultSession = Object.assign(new Emitter(), {
+    setPermissionRequestHandler: (handler: ElectronDouble['permission']) => (this.permission = handler),
+    setPermissionCheckHandler: (handler: () => boolean) => (this.permissionCheck = handler),
+    setDevicePermissionHandler: (handler: () => boolean) => (this.devicePermission = handler),
+    webRequest: { onBeforeRequest: (handler: Ask) => (this.beforeRequest = handler) },
+  });
+  readonly Menu = {
+    buildFromTemplate: (template: Electron.MenuItemConstructorOptions[]) => template,
+    setApplicationMenu: (menu: Electron.MenuItemConstructorOptions[]) => {
+      this.menu = menu;
+    },
+  };
+  readonly BrowserWindow = this.#windowClass();
+
+  get parts(): Parts {
+    const { app, protocol, ipcMain, Menu, BrowserWindow, defaultSession } = this;
+    return { app, protocol, ipcMain, Menu, BrowserWindow, session: { defaultSession } } as unknown as Parts;
+  }
+
+  #windowClass() {
+    const double = this;
+    return class extends Emitter {
+      readonly webContents: ElectronDouble['windows'][number];
+      constructor(options: Electron.BrowserWindowConstructorOptions) {
+        super();
+        double.#mustBe('after');
+        this.webContents = Object.assign(new Contents(), { url: '', shown: false, options });
+        double.windows.push(this.webContents);
+        double.app.say('web-contents-created', {}, this.webContents);
+      }
+      static getAllWindows() {
+        return double.windows.map((webContents) => ({ webContents }));
+      }
+      loadURL(url: string): Promise<void> {
+        this.webContents.url = url;
+        this.say('ready-to-show');
+        return Promise.resolve();
+      }
+      show(): void {
+        this.webContents.shown = true;
+      }
+    };
+  }
+
+  #mustBe(when: 'before' | 'after'): void {
+    if ((when === 'after') !== this.isReady) throw new Error(`Electron allows this only ${when} it is ready`);
+  }
+}
+
+/** An invented member on the double's side does not compile: each of these is `never` only while Electron has all the members. */
+type Invented<Mine, Theirs> = Exclude<keyof Mine, keyof Theirs | 'say' | 'listeners_'>;
+type Window = InstanceType<ElectronDouble['BrowserWindow']>;
+export const inventsNothing: [
+  Invented<ElectronDouble['app'], Electron.App>,
+  Invented<ElectronDouble['protocol'], Electron.Protocol>,
+  Invented<ElectronDouble['ipcMain'], Electron.IpcMain>,
+  Invented<ElectronDouble['defaultSession'], Electron.Session>,
+  Invented<ElectronDouble['defaultSession']['webRequest'], Electron.WebRequest>,
+  Invented<ElectronDouble['Menu'], typeof Electron.Menu>,
+  Invented<Window, Electron.BrowserWindow>,
+  Invented<Omit<Contents, 'sent' | 'openHandler'>, Electron.WebContents>,
+] extends never[]
+  ? true
+  : false = true;
