@@ -1,16 +1,20 @@
-import { useLayoutEffect, useState, type RefObject } from 'react';
+import { useCallback, useState, type RefCallback } from 'react';
 
-/** The inner size of an element, kept up to date [px]; null until it has been laid out. */
-export function useSize(element: RefObject<HTMLElement | null>): { width: number; height: number } | null {
-  const [size, setSize] = useState<{ width: number; height: number } | null>(null);
-  useLayoutEffect(() => {
-    const watched = element.current;
-    if (watched === null) return;
-    const measure = () => setSize({ width: watched.clientWidth, height: watched.clientHeight });
+export interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** The inner size of whatever element takes the returned ref, kept up to date [px]; null until it has been laid out. */
+export function useSize(): readonly [RefCallback<HTMLElement>, Size | null] {
+  const [size, setSize] = useState<Size | null>(null);
+  const watch = useCallback((element: HTMLElement | null) => {
+    if (element === null) return undefined;
+    const measure = () => setSize({ width: element.clientWidth, height: element.clientHeight });
     const observer = new ResizeObserver(measure);
-    observer.observe(watched);
+    observer.observe(element);
     measure();
     return () => observer.disconnect();
-  }, [element]);
-  return size;
+  }, []);
+  return [watch, size];
 }

@@ -1,4 +1,4 @@
-import { useMemo, useRef } from 'react';
+import { useMemo } from 'react';
 import { dependentsStopped } from '../../../core/findings/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { factorOf, textQuantity, unitOf } from '../../../core/units/index.ts';
@@ -11,8 +11,7 @@ import { reckonedFigures, spineViews, suitabilityOf } from './derive.ts';
 /** What follows from the parts, and whether this bow wants the shaft. A stop stands in the place of the verdict. */
 export function Reckoned({ bundle }: { bundle: Bundle }) {
   const units = useUnits();
-  const place = useRef<HTMLDivElement>(null);
-  const room = useSize(place);
+  const [place, room] = useSize();
   const findings = useFindings();
   const stopped = dependentsStopped(findings);
   const figures = useMemo(() => reckonedFigures(bundle, units), [bundle, units]);

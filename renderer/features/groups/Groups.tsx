@@ -1,4 +1,4 @@
-import { useMemo, useRef } from 'react';
+import { useMemo } from 'react';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { readBareShaft, readTwoGroups } from '../../../core/trials/index.ts';
 import { Fraction, useSize } from '../../design/index.ts';
@@ -22,8 +22,7 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
   const units = useUnits();
   const groups = useBench((state) => groupsOf(state.records, state.setupId));
   const page = usePage(bundle.setup.id);
-  const body = useRef<HTMLDivElement>(null);
-  const room = useSize(body);
+  const [body, room] = useSize();
   const pair = pairOf(groups, page);
   const shaftRadius = (bundle.arrowSet.diameter ?? usualShaft) / 2;
   const first = useMemo(() => (pair.first === null ? null : oneGroup(pair.first, shaftRadius)), [pair.first, shaftRadius]);

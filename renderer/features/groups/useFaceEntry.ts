@@ -29,12 +29,10 @@ export function useFaceEntry(view: FaceView, group: ShotGroup | null) {
   const held = useRef<{ shot: number; moved: boolean } | null>(null);
   const typed = useRef<{ digits: string; at: number }>({ digits: '', at: 0 });
 
-  const place = (event: PointerEvent<SVGElement>): Point => {
-    const box = event.currentTarget.getBoundingClientRect();
-    return toFace(view, {
-      x: ((event.clientX - box.left) / box.width) * view.size,
-      y: ((event.clientY - box.top) / box.height) * view.size,
-    });
+  // The sheet's corner, not the group's: what is clipped away (rings beyond the window) still counts into a group's box.
+  const place = (event: PointerEvent<SVGGElement>): Point => {
+    const corner = (event.currentTarget.ownerSVGElement ?? event.currentTarget).getBoundingClientRect();
+    return toFace(view, { x: event.clientX - corner.left, y: event.clientY - corner.top });
   };
   const shotNear = (at: Point): number | null => {
     if (group === null) return null;
@@ -46,18 +44,18 @@ export function useFaceEntry(view: FaceView, group: ShotGroup | null) {
     return near?.id ?? null;
   };
 
-  const onPointerDown = (event: PointerEvent<SVGElement>) => {
+  const onPointerDown = (event: PointerEvent<SVGGElement>) => {
     if (event.button !== 0 || group === null) return;
     const shot = shotNear(place(event));
     held.current = shot === null ? null : { shot, moved: false };
     if (shot !== null) event.currentTarget.setPointerCapture(event.pointerId);
   };
-  const onPointerMove = (event: PointerEvent<SVGElement>) => {
+  const onPointerMove = (event: PointerEvent<SVGGElement>) => {
     setPointer(place(event));
     setCross(null);
     if (held.current !== null) held.current.moved = true;
   };
-  const onPointerUp = (event: PointerEvent<SVGElement>) => {
+  const onPointerUp = (event: PointerEvent<SVGGElement>) => {
     if (event.button !== 0 || group === null) return;
     const at = place(event);
     const grip = held.current;
@@ -81,7 +79,7 @@ export function useFaceEntry(view: FaceView, group: ShotGroup | null) {
     setCross(null);
   };
 
-  const onKeyDown = (event: KeyboardEvent<SVGElement>) => {
+  const onKeyDown = (event: KeyboardEvent<SVGGElement>) => {
     if (group === null || event.ctrlKey || event.metaKey || event.altKey) return;
     const direction = directions[event.key];
     if (direction !== undefined) {
