@@ -26,7 +26,7 @@ function Shelf({ setupId }: { setupId: string }) {
   if (bundle === null) return null;
   return (
     <>
-      <h2>{bundle.archer.name}’s groups</h2>
+      {groups.length > 0 && <h2>{bundle.archer.name}’s groups</h2>}
       {[...groups].reverse().map((group) => (
         <RackItem
           key={group.id}

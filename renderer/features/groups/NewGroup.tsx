@@ -2,10 +2,12 @@ import { useState } from 'react';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { FaceId, type ShotGroup } from '../../../core/model/group.ts';
 import { face } from '../../../core/group/index.ts';
-import { Choice, Figure } from '../../design/index.ts';
+import { dependentsStopped } from '../../../core/findings/index.ts';
+import { Choice, Figure, Fraction, Mark } from '../../design/index.ts';
 import { born } from '../../state/bench.ts';
 import { newGroup } from '../../state/births.ts';
 import { useBenchApi } from '../../state/useBench.ts';
+import { useFindings } from '../frame/useFindings.ts';
 import { turnTo } from './store.ts';
 
 export const faceOptions = FaceId.options.map((value) => ({ value, text: face(value).name }));
@@ -15,6 +17,9 @@ export function NewGroup({ bundle, latest, onDone }: { bundle: Bundle; latest: S
   const bench = useBenchApi();
   const [distance, setDistance] = useState(latest?.context.distance ?? 18);
   const [faceId, setFaceId] = useState<FaceId>(latest?.context.face ?? '40');
+
+  const findings = useFindings();
+  const stop = dependentsStopped(findings) ? findings.find((finding) => finding.level === 'stop') : undefined;
 
   const begin = async (fletching: ShotGroup['fletching']) => {
     const group = newGroup(bundle, fletching, { distance, face: faceId });
@@ -31,6 +36,19 @@ export function NewGroup({ bundle, latest, onDone }: { bundle: Bundle; latest: S
     onDone?.();
   };
 
+  if (stop !== undefined) {
+    return (
+      <section className="next stopped">
+        <h2 className="plate">
+          <Mark level="stop" />
+          <Fraction>{stop.title}</Fraction>
+        </h2>
+        <p className="note">
+          <Fraction>{stop.detail}</Fraction> No group is begun with this set-up until that is mended; the finding says where.
+        </p>
+      </section>
+    );
+  }
   return (
     <div className="form new-group">
       <Figure

@@ -69,6 +69,8 @@ function DifferenceTable({
   const difference = (axis: 'x' | 'y') => {
     if (shift === null) return '–';
     const value = turn * (axis === 'x' ? shift.dx : shift.dy);
+    // An interval wider than the face says one thing only.
+    if (shift.half[axis] > (first.face.rings[0]?.radius ?? 1)) return `${figure(value, true)}, too few`;
     return `${figure(value, true)} ± ${figure(shift.half[axis], false)}`;
   };
   const real = (axis: 'x' | 'y') => shift?.axisReal[axis] === true;
