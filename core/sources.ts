@@ -30,6 +30,8 @@ export const sources = {
     'C. N. Hickman, F. Nagler, P. E. Klopsteg, Archery: The Technical Side, 1947: string mass, efficiency, virtual mass.',
   'james-1954':
     'G. S. James, Tests of linear hypotheses in univariate and multivariate analysis when the ratios of the population variances are unknown, Biometrika 41 (1954) 19-43.',
+  'jcgm-100':
+    'JCGM 100:2008, Evaluation of measurement data: Guide to the expression of uncertainty in measurement, sections 5.1 and 5.2.',
   'johnson-kotz-balakrishnan-1995':
     'N. L. Johnson, S. Kotz, N. Balakrishnan, Continuous Univariate Distributions, volume 2, 2nd edition, Wiley 1995: beta, F, t and noncentral F.',
   'johnson-wichern-2007':
