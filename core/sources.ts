@@ -41,6 +41,8 @@ export const sources = {
   'klopsteg-1943': 'P. E. Klopsteg, Physics of bows and arrows, American Journal of Physics 11 (1943) 175-192.',
   'krishnamoorthy-yu-2004':
     'K. Krishnamoorthy, J. Yu, Modified Nel and Van der Merwe test for the multivariate Behrens-Fisher problem, Statistics & Probability Letters 66 (2004) 161-169.',
+  'levene-1960':
+    'H. Levene, Robust tests for equality of variances, in I. Olkin (ed.), Contributions to Probability and Statistics, Stanford 1960; on distances from a centre after M. J. Anderson, Biometrics 62 (2006) 245-253.',
   'marcus-peritz-gabriel-1976':
     'R. Marcus, E. Peritz, K. R. Gabriel, On closed testing procedures with special reference to ordered analysis of variance, Biometrika 63 (1976) 655-660 (from memory).',
   'mauchly-1940':
