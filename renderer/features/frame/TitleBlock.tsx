@@ -44,7 +44,9 @@ export function TitleBlock() {
         </div>
         <div className={`kept ${said?.kind ?? ''}`}>
           <dt>{said?.kind === 'refused' && pending === 0 ? 'not kept' : 'kept'}</dt>
-          <dd role="status">{kept}</dd>
+          <dd>
+            <span role="status">{kept}</span>
+          </dd>
         </div>
       </dl>
     </footer>
