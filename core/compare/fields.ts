@@ -4,7 +4,10 @@ import type { Bow } from '../model/bow.ts';
 import type { Settings } from '../model/setup.ts';
 import type { Use } from '../units/uses.ts';
 
-/** One field of a record: what people call it, how it is shown, and how finely it can be read again [SI]. */
+/**
+ * One field of a record: what people call it, how it is shown, and how finely it can be read again [SI]. A look-over is what somebody
+ * saw on a day, so it is no field here.
+ */
 export interface Field<K extends string = string> {
   readonly key: K;
   readonly name: string;
@@ -65,7 +68,6 @@ export const bowFields: readonly Field<keyof Bow>[] = [
   figure('braceLow', "Maker's least brace height", 'length', 0.5 * mm),
   figure('braceHigh', "Maker's greatest brace height", 'length', 0.5 * mm),
   figure('leastMassPerWeight', "Maker's least arrow mass", 'massPerWeight', (0.05 * grain) / lb),
-  word('lookedOver', 'Bow looked over'),
 ];
 
 export const arrowFields: readonly Field<keyof ArrowSet>[] = [
@@ -81,5 +83,4 @@ export const arrowFields: readonly Field<keyof ArrowSet>[] = [
   figure('nockMass', 'Nock', 'mass', 0.5 * grain),
   figure('fletchingMass', 'Fletching', 'mass', 0.5 * grain),
   figure('weighed', 'Weighed arrow', 'mass', 0.5 * grain),
-  word('lookedOver', 'Arrows looked over'),
 ];

@@ -1,0 +1,89 @@
+import { capital, stopsOf } from '../findings/index.ts';
+import type { Bundle } from '../model/bundle.ts';
+import type { UnitChoice } from '../model/preferences.ts';
+import { acrossText } from '../trials/index.ts';
+import { textQuantity } from '../units/index.ts';
+import type { CompareRow } from './compareSetups.ts';
+import { shortNames } from './shortNames.ts';
+
+/**
+ * The sentence that settles a comparison, or says what would.
+ *
+ * @equation a stop first; then bare shafts really nearer the fletched; then a really tighter group; then what is real of the build; else no difference shown yet
+ * @param rows - the rows of compareSetups [list]
+ * @param reference - the set-up counted from [record]
+ * @param other - the other set-up [record]
+ * @param units - the person's choice of units [record]
+ * @returns the headline [text]
+ * @validity bare shafts nearer and groups tighter are both better; when they disagree both are said and neither is kept
+ * @source own derivation
+ * @example compareHeadline(compareSetups(exampleBundle, exampleBundle), exampleBundle, exampleBundle, defaultPreferences.units) // "The two do not differ in any figure"
+ */
+export function compareHeadline(rows: readonly CompareRow[], reference: Bundle, other: Bundle, units: UnitChoice): string {
+  const [name, otherName] = shortNames(reference.setup.name, other.setup.name);
+  for (const [bundle, short] of [
+    [reference, name],
+    [other, otherName],
+  ] as const) {
+    const stop = stopsOf(bundle, units)[0];
+    if (stop !== undefined) return `Do not shoot ${short}: ${lower(stop.title)}`;
+  }
+  if (rows.every(({ verdict }) => verdict === 'same' || verdict === 'unknown')) return 'The two do not differ in any figure';
+  const row = (key: string) => rows.find((one) => one.key === key);
+  const bare = winner(row('bareOff'), bareIsReal(rows));
+  const tight = winner(row('meanRadius'), row('meanRadius')?.verdict === 'real');
+  const called = (won: Won) => (won.which === 'other' ? otherName : name);
+  // Between two archers or two bows there is nothing to keep: the arrows are not what differs.
+  const alike = reference.archer.id === other.archer.id && reference.bow.id === other.bow.id;
+  const lead = (won: Won) => (alike ? `Keep ${called(won)}` : capital(called(won)));
+  const bareWords = (won: Won) =>
+    `bare shafts land ${acrossText(won.better, units)} from the fletched, not ${acrossText(won.worse, units)}`;
+  const tightWords = (won: Won) => `mean radius ${acrossText(won.better, units)}, not ${acrossText(won.worse, units)}`;
+  if (bare !== null && tight !== null && bare.which !== tight.which)
+    return `${capital(called(bare))}: ${bareWords(bare)}; but ${called(tight)} groups tighter`;
+  if (bare !== null) return `${lead(bare)}: ${bareWords(bare)}`;
+  if (tight !== null) return `${lead(tight)}: ${tightWords(tight)}`;
+
+  const shot = ['bareOff', 'meanRadius'].some((key) => typeof row(key)?.difference === 'number');
+  const real = ['mass', 'deflection', 'column', 'speed']
+    .flatMap((key) => row(key) ?? [])
+    .filter(({ verdict }) => verdict === 'real');
+  const differs = real
+    .slice(0, 2)
+    .map((one) => differenceWords(one, units))
+    .join(' and ');
+  if (differs !== '')
+    return `${capital(otherName)} is ${differs}; ${shot ? 'the face shows no difference yet' : 'no groups at one distance yet'}`;
+  return `No difference shown yet between ${name} and ${otherName}`;
+}
+
+interface Won {
+  readonly which: 'reference' | 'other';
+  readonly better: number;
+  readonly worse: number;
+}
+
+/** Smaller is better, once the difference is real. */
+function winner(row: CompareRow | undefined, real: boolean): Won | null {
+  if (!real || row === undefined || row.reference === null || row.other === null) return null;
+  const [a, b] = [row.reference.value, row.other.value];
+  return b < a ? { which: 'other', better: b, worse: a } : { which: 'reference', better: a, worse: b };
+}
+
+/** A distance cannot tell two directions apart: the shift differs when its side or its height does. */
+const bareIsReal = (rows: readonly CompareRow[]): boolean =>
+  rows.some(({ key, verdict }) => (key === 'bareSide' || key === 'bareHeight') && verdict === 'real');
+
+const words: Readonly<Record<string, readonly [more: string, less: string]>> = {
+  mass: ['heavier', 'lighter'],
+  deflection: ['softer in spine', 'stiffer in spine'],
+  column: ['weaker by the column figure', 'stiffer by the column figure'],
+  speed: ['faster', 'slower'],
+};
+
+function differenceWords({ key, use, difference }: CompareRow, units: UnitChoice): string {
+  const [more, less] = words[key] ?? ['more', 'less'];
+  return `${textQuantity(Math.abs(difference ?? 0), use, units)} ${(difference ?? 0) > 0 ? more : less}`;
+}
+
+const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
