@@ -92,7 +92,7 @@ const worst = (ahead: PointAhead, beyondDraw: number | null, learner: boolean, b
   if (!byLength) return nothingFound;
   if (beyondDraw !== null && beyondDraw < least - ROUNDING)
     return ruling('stop', 'too short for the draw', least, 'beyond the draw');
-  if (ahead.from === 'measured' && ahead.value < aheadAtDeepest - ROUNDING)
+  if (ahead.value < aheadAtDeepest - ROUNDING)
     return ruling('caution', 'little ahead at the deepest draw', aheadAtDeepest, 'ahead of the rest');
   if (learner && beyondDraw !== null && beyondDraw < beyondDrawLearner - ROUNDING)
     return ruling('caution', 'short for a learner', beyondDrawLearner, 'beyond the draw');

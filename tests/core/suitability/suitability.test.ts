@@ -133,6 +133,22 @@ describe('suitability', () => {
     expect(stiffer.viewsAgree).toBe(false);
   });
 
+  it('cannot tell when one view says stiff and the other weak', () => {
+    // Light bow, longest arrow, heaviest point of the rule's domain: the rule asks for 30 + 15 + 5 = 50 lb, the column for far less.
+    const found = valueOf(
+      suitability({
+        ...longbow,
+        settings: { ...longbow.settings, weightOnFingers: 30 * pound },
+        arrowSet: { ...longbow.arrowSet, length: 31 * inch, pointMass: 150 * grain, deflection: (26 / 47) * inch },
+      }),
+    );
+    expect(found.column.verdict).toBe('stiff');
+    expect(found.rule).toMatchObject({ applies: true, verdict: 'weak' });
+    expect(found.verdict).toBe('cannot tell');
+    expect(found.why).toContain('rule of thumb');
+    expect(found.viewsAgree).toBe(false);
+  });
+
   it('refuses a compound and says why', () => {
     const compound = { ...input, bow: { ...exampleBundle.bow, bowKind: 'compound' as const } };
     expect(sentenceOf(suitability(compound))).toContain('finger release');
