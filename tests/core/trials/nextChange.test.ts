@@ -79,6 +79,17 @@ describe('the one next change', () => {
     expect(next.text).toBe('Button was 3 turns when these were shot and is 3 1/4 turns now: the reading is of the old setting.');
   });
 
+  it('asks for new groups once the form or the draw weight is another one', () => {
+    const form = readBareShaft(setUp({ form: { anchor: 'side of the face' } }), fletched, weak, units).next;
+    expect([form.kind, form.text]).toEqual([
+      'again',
+      'Anchor was under the jaw when these were shot and is side of the face now: the reading is of the old form.',
+    ]);
+    const weighed = (lb: number) =>
+      readBareShaft(setUp({ settings: { weightOnFingers: lb * 4.4482216152605 } }), fletched, weak, units).next.kind;
+    expect([weighed(33.5), weighed(34)]).toEqual(['change', 'again']);
+  });
+
   it('does not take a setting measured for the first time for a turned one', () => {
     const bundle = setUp();
     const unknown = withContext(weak, { settings: { ...weak.context.settings, buttonTurns: null } });
