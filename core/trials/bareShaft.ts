@@ -1,5 +1,14 @@
 import { capital } from '../findings/parts.ts';
-import { axisVariance, fQuantileUpper, groupMeasures, inOneHole, momentsOf, shiftOfGroups, type Shift } from '../group/index.ts';
+import {
+  axisVariance,
+  fQuantileUpper,
+  groupMeasures,
+  inOneHole,
+  momentsOf,
+  shiftOfGroups,
+  type Point,
+  type Shift,
+} from '../group/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { ShotGroup } from '../model/group.ts';
 import type { UnitChoice } from '../model/preferences.ts';
@@ -50,9 +59,7 @@ export function readBareShaft(bundle: Bundle, fletched: ShotGroup, bare: ShotGro
     vertical,
     erratic,
     fletchedRadius: measured.ok ? measured.value.meanRadius : null,
-    fletchedFarthest: measured.ok
-      ? Math.max(...fletched.shots.map(({ x, y }) => Math.hypot(x - measured.value.centre.x, y - measured.value.centre.y)))
-      : null,
+    fletchedFarthest: measured.ok ? farthestFrom(fletched, measured.value.centre) : null,
   });
   const words =
     problem !== null
@@ -74,6 +81,10 @@ export function readBareShaft(bundle: Bundle, fletched: ShotGroup, bare: ShotGro
     why: shift === null ? emptyWhy(problem?.sentence ?? '') : shiftWhy(shift, units),
   };
 }
+
+/** Folded, not spread into Math.max: a group may hold more shots than a call takes arguments. */
+const farthestFrom = ({ shots }: ShotGroup, centre: Point): number =>
+  shots.reduce((most, { x, y }) => Math.max(most, Math.hypot(x - centre.x, y - centre.y)), 0);
 
 function problemOf(
   bundle: Bundle,

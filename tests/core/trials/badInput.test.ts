@@ -85,6 +85,13 @@ describe('groups that give no reading', () => {
   });
 });
 
+describe('very many shots', () => {
+  it('are read like few: a hundred thousand in one group', () => {
+    const many = ring('fletched', 100_000, [0, 0], 20);
+    expect(read(many, ring('bare', 8, [60, 0], 20)).lateral).toBe('weak');
+  });
+});
+
 describe('one group beside another of its kind', () => {
   const second = ring('fletched', 6, [44, 0], 20);
   const first = ring('fletched', 6, [0, 0], 20);
