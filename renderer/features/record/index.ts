@@ -1,0 +1,2 @@
+export { Record } from './Record.tsx';
+export { RecordShelf } from './RecordShelf.tsx';

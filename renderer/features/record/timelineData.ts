@@ -1,0 +1,89 @@
+import type { Bundle } from '../../../core/model/bundle.ts';
+import type { ShotGroup } from '../../../core/model/group.ts';
+import type { UnitChoice } from '../../../core/model/preferences.ts';
+import type { Snapshot } from '../../../core/model/snapshot.ts';
+import { factorOf, showQuantity, textQuantity, unitOf, type Use } from '../../../core/units/index.ts';
+import type { TimelineData } from '../../plots/timeline/marks.ts';
+import { radiusSeries, settingLanes, wallTime, type Lane } from './history.ts';
+import type { Compared } from './selectors.ts';
+
+/** More dots than this would merge into a bar. */
+const MOST_POINTS = 60;
+
+/** The history of one set-up ready to draw, the sentence that tells it to those who cannot see it, and what has to be said beside it. */
+export interface History {
+  readonly data: TimelineData | null;
+  readonly sentence: string;
+  readonly note: string;
+}
+
+export function historyOf(
+  bundle: Bundle,
+  groups: readonly ShotGroup[],
+  snapshots: readonly Snapshot[],
+  compared: Compared | null,
+  units: UnitChoice,
+): History {
+  const series = radiusSeries(groups);
+  const lanes = settingLanes(bundle, groups, snapshots);
+  const own = snapshots.filter((snapshot) => snapshot.setupId === bundle.setup.id);
+  const factor = factorOf('setting', units);
+  const points = series.points.slice(-MOST_POINTS);
+  const distance = series.distance === null ? '' : textQuantity(series.distance, 'distance', units);
+  const figure = (value: number, use: Use) => showQuantity(value, use, units).figure;
+  const data: TimelineData = {
+    sizes: {
+      name: 'Mean radius',
+      small: `${unitOf('setting', units)} at ${distance}`,
+      points: points.map((point) => ({
+        at: point.at,
+        shots: point.shots,
+        value: point.radius / factor,
+        low: point.low / factor,
+        high: point.high / factor,
+        text: figure(point.radius, 'setting'),
+      })),
+    },
+    lanes: lanes.map((lane) => ({
+      key: lane.key,
+      name: lane.name,
+      unit: unitOf(lane.use, units),
+      steps: lane.steps.map((step) => ({ ...step, text: figure(step.value, lane.use) })),
+      now: lane.now === null ? null : { value: lane.now, text: figure(lane.now, lane.use) },
+    })),
+    flags: own.map((snapshot) => ({
+      id: snapshot.id,
+      at: wallTime(snapshot.taken),
+      name: snapshot.name,
+      chosen: compared !== null && (snapshot.id === compared.from.id || snapshot.id === compared.to?.id),
+    })),
+  };
+  const dated = points.length > 1 || data.flags.length > 0 || data.lanes.some((lane) => lane.steps.length > 0);
+  return { data: dated ? data : null, sentence: sentenceOf(data, lanes, distance, units), note: noteOf(data, series, distance) };
+}
+
+function sentenceOf(data: TimelineData, lanes: readonly Lane[], distance: string, units: UnitChoice): string {
+  const unit = unitOf('setting', units);
+  const [first, last] = [data.sizes.points[0], data.sizes.points.at(-1)];
+  const sizes =
+    first === undefined || last === undefined || data.sizes.points.length < 2
+      ? ''
+      : `Mean radius of ${data.sizes.points.length} fletched groups at ${distance}: ${first.text} ${unit} in the first, ${last.text} ${unit} in the last. `;
+  const steps = lanes.map((lane) => {
+    const values = [...lane.steps.map((step) => step.value), ...(lane.now === null ? [] : [lane.now])];
+    const moves = values.filter((value, index) => index === 0 || value !== values[index - 1]);
+    return `${lane.name} ${moves.map((value) => textQuantity(value, lane.use, units)).join(', then ')}`;
+  });
+  const flags = data.flags.length === 0 ? '' : ` ${data.flags.length === 1 ? 'One snapshot' : `${data.flags.length} snapshots`}.`;
+  return `${sizes}Settings: ${steps.length === 0 ? 'none noted' : steps.join('; ')}.${flags}`;
+}
+
+function noteOf(data: TimelineData, series: ReturnType<typeof radiusSeries>, distance: string): string {
+  const key = 'A step is a setting changed, a flag a snapshot.';
+  const shown = data.sizes.points.length;
+  if (shown < 2) return `Two fletched groups at one distance are needed to draw the group size over time. ${key}`;
+  const all = series.points.length > shown ? `The newest ${shown} of ${series.points.length} fletched groups` : 'Fletched groups';
+  const untold =
+    series.untold === 0 ? '' : ` ${series.untold} more ${series.untold === 1 ? 'has' : 'have'} too few holes to tell.`;
+  return `${all} at ${distance}, with 95 % intervals.${untold} ${key}`;
+}

@@ -1,0 +1,117 @@
+import { useMemo } from 'react';
+import { Fraction, useSize } from '../../design/index.ts';
+import { timelineMarks, timelineSize, type TimelineData } from './marks.ts';
+import './timeline.css';
+
+/** How the group size and each setting moved. The sentence says in words what the drawing shows. */
+export function Timeline({ data, sentence }: { data: TimelineData; sentence: string }) {
+  const [place, room] = useSize();
+  const width = Math.max(240, room?.width ?? 780);
+  const marks = useMemo(() => timelineMarks(data, width), [data, width]);
+  const { plot, panel } = marks;
+  return (
+    <div ref={place} className="timeline">
+      <svg width={width} height={marks.height} role="img" aria-label={sentence}>
+        <path className="now-edge" d={`M${plot.right} ${plot.bottom - data.lanes.length * timelineSize.lane}V${plot.bottom}`} />
+        {data.lanes.length > 0 && (
+          <text className="name" x={plot.right + 11} y={plot.bottom + 17}>
+            now
+          </text>
+        )}
+        {panel !== null && (
+          <>
+            <text x="0" y={panel.top + 22} className="lane-name">
+              {data.sizes.name}
+            </text>
+            <text x="0" y={panel.top + 39} className="tick">
+              {data.sizes.small}
+            </text>
+            {panel.grid.map((line) => (
+              <g key={line.y}>
+                <path className="grid" d={`M${plot.left} ${line.y}H${plot.right}`} />
+                <text className="tick" x={plot.left - 9} y={line.y + 4} textAnchor="end">
+                  {line.text}
+                </text>
+              </g>
+            ))}
+          </>
+        )}
+        {marks.lanes.map((lane) => (
+          <path key={lane.key} className="grid" d={`M0 ${lane.rule}H${width}`} />
+        ))}
+        <path className="axis" d={`M${plot.left} ${plot.bottom}H${plot.right}`} />
+        {marks.ticks.map((tick) => (
+          <g key={tick.x}>
+            <path className="axis" d={`M${tick.x} ${plot.bottom}v5`} />
+            <text className="tick" x={tick.x} y={tick.y}>
+              {tick.text}
+            </text>
+          </g>
+        ))}
+        {marks.flags.map((flag) => (
+          <g key={flag.id} className={flag.chosen ? 'flag chosen' : 'flag'}>
+            <path className="staff" d={`M${flag.x} 2V${plot.bottom}`} />
+            <path className="cloth" d={`M${flag.x} 2h-9v10h9z`} />
+          </g>
+        ))}
+        {panel?.dots.map((dot, index) => (
+          <g key={index} className="size-dot">
+            {Math.abs(dot.at - dot.x) > 1 && (
+              <path className="leader" d={`M${dot.at} ${panel.bottom + 5}L${dot.x} ${panel.bottom - 2}`} />
+            )}
+            <path
+              className="whisker"
+              d={`M${dot.x} ${dot.from}V${dot.to}M${dot.x - 3} ${dot.from}h6${dot.beyond ? '' : `M${dot.x - 3} ${dot.to}h6`}`}
+            />
+            <circle cx={dot.x} cy={dot.y} r={dot.r} />
+          </g>
+        ))}
+        {panel !== null && (
+          <>
+            <text className="strong" x={panel.last.x} y={panel.last.y}>
+              {panel.last.text}
+            </text>
+            {panel.dotNote && (
+              <text className="name" x="0" y={panel.bottom - 4}>
+                larger: more arrows
+              </text>
+            )}
+          </>
+        )}
+        {marks.lanes.map((lane) => (
+          <g key={lane.key}>
+            <text className="lane-name" x="0" y={lane.y + 5}>
+              {lane.name}
+              {lane.unit !== '' && <tspan className="lane-unit">, {lane.unit}</tspan>}
+            </text>
+            <path className="step" d={lane.path} />
+            {lane.labels.map((label) => (
+              <text key={label.x} className="step-figure halo" x={label.x} y={label.y} textAnchor={label.anchor}>
+                {label.text}
+              </text>
+            ))}
+            {lane.now !== null && (
+              <text className={lane.now.stepped ? 'step-figure stepped' : 'step-figure'} x={lane.now.x} y={lane.now.y}>
+                {lane.now.text}
+              </text>
+            )}
+          </g>
+        ))}
+        {marks.flags.map(
+          (flag) =>
+            flag.label !== null && (
+              <text
+                key={flag.id}
+                className={flag.chosen ? 'name chosen-name' : 'name'}
+                x={flag.label.x}
+                y={flag.label.y}
+                textAnchor={flag.label.anchor}
+              >
+                <Fraction>{flag.label.text}</Fraction>
+              </text>
+            ),
+        )}
+      </svg>
+    </div>
+  );
+}
