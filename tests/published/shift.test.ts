@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   arrowsForShift,
+  axisTest,
   momentsOf,
   shapeFactor,
   shiftOfGroups,
@@ -24,6 +25,16 @@ describe('shape-corrected Welch against vectors computed independently', () => {
     expect(shift.p / p).toBeCloseTo(1, 6);
     expect(shift.radius * 1000).toBeCloseTo(radius, 6);
     expect(shift.oncein * shift.p).toBeCloseTo(1, 12);
+  });
+
+  it.each(published.welchAxes)('$axis of the first vector by itself, by the t test of Welch', ({ axis, half, p }) => {
+    const { reference = [], moved = [] } = published.vectors[0] ?? {};
+    const shift = valueOf(shiftOfGroups(millimetres(reference), millimetres(moved)));
+    const which = axis === 'x' ? 'x' : 'y';
+    expect(shift.half[which] * 1000).toBeCloseTo(half, 10);
+    expect(shift.axisReal[which]).toBe(p < 0.05);
+    const test = axisTest(momentsOf(millimetres(reference)), momentsOf(millimetres(moved)), which, 0.05);
+    expect((test?.p ?? NaN) / p).toBeCloseTo(1, 10);
   });
 
   it('without the correction the tall oval would have p .44876', () => {

@@ -44,6 +44,11 @@ describe('the verdict on a shift', () => {
     expect(shift.more).toBe(15);
   });
 
+  it('asks for enough to settle a shift that stays half as large as matters: 49 arrows each, 43 more than six', () => {
+    // The circle must shrink to half a spread: 4/n · F with 2 and 4 (n - 1) degrees of freedom is .504² for 48 and .498² for 49 (scipy 1.17).
+    expect(valueOf(shiftOfGroups(polygon(6), polygon(6, 0.005), { matters: 0.01 })).more).toBe(43);
+  });
+
   it('asks for more where less must be seen, and for the same when both halves are exchanged', () => {
     const more = (matters: number): number => valueOf(shiftOfGroups(polygon(6), polygon(6), { matters })).more ?? NaN;
     expect(more(0.005)).toBeGreaterThan(more(0.01));
