@@ -109,7 +109,11 @@ function curveOf(sights: Corners<SetSight>, farthest: number): CurvePoint[] {
 }
 
 function apexOf(sights: Corners<SetSight>): AimPlan['apex'] {
-  const heightOf = (sight: SetSight, x: number) => sight.heightOverLine(x) ?? -Infinity;
-  const topOf = (sight: SetSight) => peak((x) => heightOf(sight, x), 0, sight.setFor, 1e-3);
-  return { x: bandOver(sights, topOf), height: bandOver(sights, (sight) => heightOf(sight, topOf(sight))) };
+  const topOf = (sight: SetSight) => {
+    const heightAt = (x: number) => sight.heightOverLine(x) ?? -Infinity;
+    const x = peak(heightAt, 0, sight.setFor, 1e-3);
+    return { x, height: heightAt(x) };
+  };
+  const tops = { value: topOf(sights.value), corners: sights.corners.map(topOf) };
+  return { x: bandOver(tops, (top) => top.x), height: bandOver(tops, (top) => top.height) };
 }

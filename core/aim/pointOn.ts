@@ -63,7 +63,7 @@ export function pointOnDistance(launch: Launch, tipForward: number): Result<numb
       'eyeHeight',
     );
   let [before, beyond] = [near, 4 * near];
-  while (beyond < farthest && miss(beyond) > 0) [before, beyond] = [beyond, 2 * beyond];
+  while (beyond < farthest && miss(beyond) > 0) [before, beyond] = [beyond, Math.min(2 * beyond, farthest)];
   if (!(miss(beyond) < 0))
     return refuse(
       'no-point-on',

@@ -19,7 +19,7 @@ export interface Flight {
   readonly downTo: (y: number) => FlightPoint | null;
   /** The highest point flown. */
   readonly apex: () => FlightPoint;
-  /** Where the flight was broken off, at or just past what was asked. */
+  /** The last place that can be read: the end of the step in which the flight got where it was asked to. */
   readonly end: FlightPoint;
 }
 
