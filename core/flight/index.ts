@@ -5,6 +5,7 @@ export { type OdeSettings, integrate } from './dormandPrince.ts';
 export type { OdeSystem } from './dormandPrinceStep.ts';
 export { type DragCorrelation, dragBand, dragCorrelations, dragFromSpeeds, dragParameter, reynoldsNumber } from './drag.ts';
 export type { Flight, FlightPoint } from './flightReading.ts';
+export { greatestReach } from './greatestReach.ts';
 export { standardGravity } from './gravity.ts';
 export { type Aim, launchElevation } from './launchElevation.ts';
 export { peak } from './peak.ts';

@@ -1,0 +1,78 @@
+import { aimPlan, standingEye, type AimPlan } from '../../../core/aim/index.ts';
+import { arrowMass } from '../../../core/arrow/index.ts';
+import { setupSpeed } from '../../../core/bow/index.ts';
+import { airDensity, dragBand } from '../../../core/flight/index.ts';
+import type { Bundle } from '../../../core/model/bundle.ts';
+import type { UnitChoice } from '../../../core/model/preferences.ts';
+import { ok, type Result } from '../../../core/model/problem.ts';
+import { factorOf } from '../../../core/units/index.ts';
+import { diameterOf, eyeHeightOf } from './assumed.ts';
+import { distanceToBegin } from './distances.ts';
+import { neededForPointsOfAim, shootsWithoutSight } from './holds.ts';
+import type { AimChoice } from './store.ts';
+
+/** How high the centre of the face stands over the ground [m]: World Archery rule book. */
+export const goldAboveGround = 1.3;
+/** How far it lies below a standing eye [m]. */
+export const targetDrop = standingEye - goldAboveGround;
+
+/** A reasonable arrow where its length is not known: only the points of aim need it, and they are then not shown. */
+const anyArrowLength = 0.71;
+
+/** What the flight rests on: speed, mass and the drag that follows; a refusal names the figure that is missing. */
+export function aimBasis(bundle: Bundle) {
+  const speed = setupSpeed({ ...bundle, settings: bundle.setup.settings });
+  if (!speed.ok) return speed;
+  const mass = arrowMass(bundle.arrowSet);
+  if (!mass.ok) return mass;
+  const diameter = diameterOf(bundle.arrowSet);
+  const air = airDensity();
+  const drag = {
+    low: dragBand(diameter.low, mass.value.mass, air).low,
+    value: dragBand(diameter.value, mass.value.mass, air).value,
+    high: dragBand(diameter.high, mass.value.mass, air).high,
+  };
+  return ok({ speed: speed.value, mass: mass.value.mass, diameter, eyeHeight: eyeHeightOf(bundle.setup.form), air, drag });
+}
+
+export type Basis = Extract<ReturnType<typeof aimBasis>, { ok: true }>['value'];
+
+export function planOn(
+  bundle: Bundle,
+  basis: Basis,
+  setFor: number,
+  distances: readonly number[],
+  aimAt: number,
+): Result<AimPlan> {
+  return aimPlan({
+    speed: basis.speed,
+    mass: basis.mass,
+    diameter: basis.diameter.value,
+    airDensity: basis.air,
+    drag: basis.drag,
+    eyeHeight: basis.eyeHeight.value,
+    targetDrop,
+    arrowLength: bundle.arrowSet.length ?? anyArrowLength,
+    distances,
+    setFor,
+    aimAt,
+  });
+}
+
+/** The distance that the flight is drawn for: the chosen one, else one that suits this bow; null where there is no flight [m]. */
+export function setForOf(bundle: Bundle, choice: AimChoice, units: UnitChoice): number | null {
+  const basis = aimBasis(bundle);
+  if (!basis.ok) return null;
+  if (choice.setFor !== null) return choice.setFor;
+  const near = distanceToBegin(basis.value.speed.value, units);
+  const plan = planOn(bundle, basis.value, near, [], near);
+  return plan.ok ? beginAt(bundle, plan.value, near, units) : near;
+}
+
+/** With a sight, a distance that this bow reaches flat; without one, where the tip may be held on the centre. */
+function beginAt(bundle: Bundle, plan: AimPlan, flat: number, units: UnitChoice): number {
+  if (!shootsWithoutSight(bundle) || !plan.pointOn.ok || neededForPointsOfAim(bundle) !== null) return flat;
+  const factor = factorOf('distance', units);
+  const rounded = Math.round(plan.pointOn.value.value / factor) * factor;
+  return rounded >= 10 * factor && rounded <= 80 * factor ? rounded : flat;
+}

@@ -1,0 +1,1 @@
+export { Aim } from './Aim.tsx';

@@ -1,0 +1,22 @@
+import { useStore } from 'zustand';
+import { createStore } from 'zustand/vanilla';
+import type { Id } from '../../../core/model/common.ts';
+
+/** What a person has chosen on this screen for one set-up; null: the bench's own choice. Leaving and coming back keeps it. */
+export interface AimChoice {
+  /** The distance that the sight is set for [m]. */
+  readonly setFor: number | null;
+  /** The distance of the one point of aim [m]. */
+  readonly aimAt: number | null;
+}
+
+const untouched: AimChoice = { setFor: null, aimAt: null };
+
+const store = createStore<{ readonly bySetup: Readonly<Record<Id, AimChoice>> }>(() => ({ bySetup: {} }));
+
+export function chooseInAim(setupId: Id, patch: Partial<AimChoice>): void {
+  store.setState(({ bySetup }) => ({ bySetup: { ...bySetup, [setupId]: { ...(bySetup[setupId] ?? untouched), ...patch } } }));
+}
+
+export const useAimChoice = (setupId: Id | null): AimChoice =>
+  useStore(store, (state) => (setupId === null ? untouched : (state.bySetup[setupId] ?? untouched)));

@@ -1,0 +1,13 @@
+import { Fraction } from '../../design/index.ts';
+import type { Label } from './labels.ts';
+
+const classes = { text: 'tick', note: '', strong: 'flight-figure', name: 'name' } as const;
+
+/** A text where the marks put it. */
+export function Lettered({ label, halo = false }: { label: Label; halo?: boolean }) {
+  return (
+    <text className={`${classes[label.lettering]}${halo ? ' halo' : ''}`} x={label.x} y={label.y} textAnchor={label.anchor}>
+      <Fraction>{label.text}</Fraction>
+    </text>
+  );
+}
