@@ -5,8 +5,8 @@ import type { Sql } from './sql.ts';
 export function readPreferences(sql: Sql): Preferences {
   let preferences = defaultPreferences;
   for (const row of sql.all('SELECT key, json FROM preference')) {
-    const with_ = Preferences.safeParse({ ...preferences, [String(row['key'])]: parsed(String(row['json'])) });
-    if (with_.success) preferences = with_.data;
+    const tried = Preferences.safeParse({ ...preferences, [String(row['key'])]: parsed(String(row['json'])) });
+    if (tried.success) preferences = tried.data;
   }
   return preferences;
 }

@@ -9,11 +9,12 @@ export interface RecordRow {
   readonly text: string | null;
 }
 
+/** The columns are those of a STRICT table, so SQLite itself vouches for their types. */
 const asRow = (row: Row): RecordRow => ({
-  id: String(row['id']),
-  kind: String(row['kind']),
+  id: row['id'] as string,
+  kind: row['kind'] as string,
   revision: Number(row['revision']),
-  text: row['json'] === null ? null : String(row['json']),
+  text: row['json'] as string | null,
 });
 
 export function readRow(sql: Sql, id: string): RecordRow | null {

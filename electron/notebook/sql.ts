@@ -22,8 +22,8 @@ export interface Sql {
 export function openSql(file: string, pagesCached?: number): Sql {
   const db = new sqlite.Database(file, { fileMustExist: false });
   try {
-    const locking = db.get('PRAGMA locking_mode = EXCLUSIVE') as Row | null;
-    const journal = db.get('PRAGMA journal_mode = WAL') as Row | null;
+    const locking = db.get('PRAGMA locking_mode = EXCLUSIVE');
+    const journal = db.get('PRAGMA journal_mode = WAL');
     if (locking?.['locking_mode'] !== 'exclusive' || journal?.['journal_mode'] !== 'wal') {
       throw new Error(`the file would not go into exclusive WAL mode: ${JSON.stringify([locking, journal])}`);
     }

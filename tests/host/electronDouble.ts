@@ -4,9 +4,9 @@ import type { Parts } from '../../electron/desk.ts';
 type Listener = (...given: never[]) => unknown;
 
 class Emitter {
-  readonly listeners_ = new Map<string, Listener[]>();
+  readonly heard = new Map<string, Listener[]>();
   on(name: string, listener: Listener): this {
-    this.listeners_.set(name, [...(this.listeners_.get(name) ?? []), listener]);
+    this.heard.set(name, [...(this.heard.get(name) ?? []), listener]);
     return this;
   }
   once(name: string, listener: Listener): this {
@@ -14,7 +14,7 @@ class Emitter {
   }
   /** The double's own: makes Electron say something. */
   say(name: string, ...given: unknown[]): number {
-    const listeners = this.listeners_.get(name) ?? [];
+    const listeners = this.heard.get(name) ?? [];
     for (const listener of listeners) (listener as (...given: unknown[]) => unknown)(...given);
     return listeners.length;
   }
@@ -104,18 +104,22 @@ export class ElectronDouble {
   }
 
   #windowClass() {
-    const double = this;
+    const opened = (options: Electron.BrowserWindowConstructorOptions) => {
+      this.#mustBe('after');
+      const contents = Object.assign(new Contents(), { url: '', shown: false, options });
+      this.windows.push(contents);
+      this.app.say('web-contents-created', {}, contents);
+      return contents;
+    };
+    const windows = () => this.windows;
     return class extends Emitter {
       readonly webContents: ElectronDouble['windows'][number];
       constructor(options: Electron.BrowserWindowConstructorOptions) {
         super();
-        double.#mustBe('after');
-        this.webContents = Object.assign(new Contents(), { url: '', shown: false, options });
-        double.windows.push(this.webContents);
-        double.app.say('web-contents-created', {}, this.webContents);
+        this.webContents = opened(options);
       }
       static getAllWindows() {
-        return double.windows.map((webContents) => ({ webContents }));
+        return windows().map((webContents) => ({ webContents }));
       }
       loadURL(url: string): Promise<void> {
         this.webContents.url = url;
@@ -134,7 +138,7 @@ export class ElectronDouble {
 }
 
 /** An invented member on the double's side does not compile: each of these is `never` only while Electron has all the members. */
-type Invented<Mine, Theirs> = Exclude<keyof Mine, keyof Theirs | 'say' | 'listeners_'>;
+type Invented<Mine, Theirs> = Exclude<keyof Mine, keyof Theirs | 'say' | 'heard'>;
 type Window = InstanceType<ElectronDouble['BrowserWindow']>;
 export const inventsNothing: [
   Invented<ElectronDouble['app'], Electron.App>,

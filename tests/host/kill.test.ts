@@ -1,4 +1,5 @@
 import fs from 'node:fs';
+import path from 'node:path';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { buildWriter, type KillPlan, killOnce, type KillReport, seeded } from './killing.ts';
 import { tempNotebook } from './support.ts';
@@ -8,20 +9,20 @@ const random = seeded(1206);
 /** `npm run soak` does the same some hundred times. */
 async function killed(times: number, plan: Omit<KillPlan, 'share'>, file: () => string): Promise<KillReport[]> {
   const writer = await buildWriter();
-  onTestFinished(() => fs.rmSync(writer));
+  onTestFinished(() => fs.rmSync(path.dirname(writer), { recursive: true }));
   const reports: KillReport[] = [];
   for (let i = 0; i < times; i++) reports.push(await killOnce(writer, file(), { ...plan, share: 1.2 * random() }));
   return reports;
 }
 const faults = (reports: readonly KillReport[]) => reports.map(({ fault }) => fault).filter((fault) => fault !== null);
 
-describe('A bench that is killed while it writes', () => {
+describe('A bench that is killed while it writes', { timeout: 180_000 }, () => {
   it('with transactions larger than the page cache loses nothing and tears nothing', async () => {
     // 2 x 1500 shots are some 150 kB of text against a cache of 16 pages, 64 kB.
     const file = tempNotebook();
-    const reports = await killed(8, { shots: 1500, pagesCached: 16, while: 'writing' }, () => file);
+    const reports = await killed(6, { shots: 1500, pagesCached: 16, while: 'writing' }, () => file);
     expect(faults(reports)).toEqual([]);
-    expect(reports.at(-1)?.found).toBeGreaterThanOrEqual(16);
+    expect(reports.at(-1)?.found).toBeGreaterThanOrEqual(12);
   });
 
   it("with transactions larger than SQLite's own cache loses nothing and tears nothing", async () => {

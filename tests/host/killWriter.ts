@@ -1,3 +1,4 @@
+import fs from 'node:fs';
 import { openNotebook } from '../../electron/notebook/open.ts';
 import type { BenchRecord } from '../../core/model/index.ts';
 import { counted, settled } from './killed.ts';
@@ -6,18 +7,21 @@ import { counted, settled } from './killed.ts';
  * The child that is killed: opens the notebook, then writes the same growing number into two records with every Change and says so when
  * the write is done. Killed at any moment, it must have lost nothing that it said, and the two must never differ.
  */
+/** Straight to the pipe: when the one who should kill it has gone, this throws, and the child does not write on for ever. */
+const say = (line: string) => fs.writeSync(1, `${line}\n`);
+
 const [file = '', shotsEach = '0', pagesCached = '0'] = process.argv.slice(2);
-console.log('begin');
+say('begin');
 const opened = await openNotebook(file, {
   now: () => ({ at: '2026-06-01T10:00:00Z', offsetMinutes: 0 }),
   ...(pagesCached === '0' ? {} : { pagesCached: Number(pagesCached) }),
 });
 if (!opened.ok) {
-  console.log(`refused ${opened.problem.code}`);
+  say(`refused ${opened.problem.code}`);
   process.exit(1);
 }
 const { notebook } = opened.value;
-console.log('open');
+say('open');
 for (;;) {
   const [one, two] = settled(notebook.load().records);
   const next = one === null ? 1 : Number(one.note) + 1;
@@ -27,8 +31,8 @@ for (;;) {
     return { id: after.id, before, after };
   }
   if (!written.ok) {
-    console.log(`refused ${written.problem.sentence}`);
+    say(`refused ${written.problem.sentence}`);
     process.exit(1);
   }
-  console.log(`wrote ${next}`);
+  say(`wrote ${next}`);
 }

@@ -28,7 +28,7 @@ export interface KillReport {
 
 /** The child as one file that Node can run. It lies within the project, so that it finds the packages. */
 export async function buildWriter(): Promise<string> {
-  const file = path.join(import.meta.dirname, `../../.cache/kill/writer-${process.pid}-${threadId}.js`);
+  const file = path.join(import.meta.dirname, `../../.cache/kill-${process.pid}-${threadId}/writer.js`);
   await buildProgram('tests/host/killWriter.ts', file);
   return file;
 }

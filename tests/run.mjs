@@ -1,0 +1,52 @@
+// `npm test`: everything that is checked, on a fresh clone too. Its last line is the sum over every runner.
+import { spawnSync } from 'node:child_process';
+import fs from 'node:fs';
+import path from 'node:path';
+import { ensureInstalled, root } from '../electron/launch/bootstrap.mjs';
+import { browserForTests } from './browser.mjs';
+import { playwrightSum, vitestSum } from './sums.mjs';
+
+ensureInstalled();
+const results = path.join(root, '.cache/results');
+fs.rmSync(results, { recursive: true, force: true });
+const began = Date.now();
+const rows = [];
+
+/** Runs one program and notes how it ended. */
+function run(name, file, args, { env = process.env, sum = endSum } = {}) {
+  const start = Date.now();
+  console.log(`\n== ${name}`);
+  const ended = spawnSync(process.execPath, [path.join(root, file), ...args], { cwd: root, stdio: 'inherit', env });
+  rows.push({ name, seconds: (Date.now() - start) / 1000, ...sum(ended.status === 0) });
+}
+/** A program without tests of its own is one check: it ends well or it does not. */
+const endSum = (isOk) => ({ passed: isOk ? 1 : 0, failed: isOk ? 0 : 1, skipped: 0 });
+
+run('types', 'node_modules/typescript/bin/tsc', ['-b']);
+run('lint', 'node_modules/oxlint/bin/oxlint', ['--type-aware', '--deny-warnings']);
+run('format', 'node_modules/prettier/bin/prettier.cjs', ['--check', '--log-level=warn', '.']);
+const vitestJson = path.join(results, 'vitest.json');
+run(
+  'vitest',
+  'node_modules/vitest/vitest.mjs',
+  ['run', '--config', 'tests/vitest.config.ts', '--reporter=default', '--reporter=json', `--outputFile.json=${vitestJson}`],
+  { sum: (isOk) => vitestSum(vitestJson, isOk) },
+);
+run('build', 'electron/launch/build.mjs', []);
+const browser = browserForTests();
+if (browser === null) console.error('No Chromium is to be had: install one, or name it in FISTMELE_BROWSER.');
+run('playwright', 'node_modules/playwright/cli.js', ['test', '--config', 'tests/playwright.config.ts'], {
+  env: { ...process.env, ...(browser ? { FISTMELE_BROWSER: browser } : {}) },
+  sum: (isOk) => playwrightSum(path.join(results, 'playwright.json'), isOk),
+});
+
+const total = { passed: 0, failed: 0, skipped: 0 };
+const words = ({ passed, failed, skipped }) => `${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`;
+console.log('');
+for (const row of rows) {
+  for (const key of Object.keys(total)) total[key] += row[key];
+  console.log(`${row.name.padEnd(12)} ${words(row).padEnd(32)} ${row.seconds.toFixed(1)} s`);
+}
+console.log(`all in ${((Date.now() - began) / 1000).toFixed(0)} s`);
+console.log(words(total));
+process.exit(total.failed > 0 ? 1 : 0);
