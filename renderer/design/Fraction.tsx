@@ -9,9 +9,11 @@ export function Fraction({ children }: { children: string }): ReactNode {
   for (const match of children.matchAll(MIXED)) {
     parts.push(
       children.slice(from, match.index),
-      match[1],
-      '\u200a',
-      <span key={match.index} className="frac">{`${match[2]}/${match[3]}`}</span>,
+      <span key={match.index} className="mixed">
+        {match[1]}
+        {'\u200a'}
+        <span className="frac">{`${match[2]}/${match[3]}`}</span>
+      </span>,
     );
     from = match.index + match[0].length;
   }

@@ -1,13 +1,13 @@
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import { compareHeadline, compareSetups } from '../../../core/compare/index.ts';
 import { stopsOf } from '../../../core/findings/index.ts';
 import type { ShotBundle } from '../../../core/model/bundle.ts';
 import { Fraction, Mark } from '../../design/index.ts';
 import { shotBundleOf } from '../../state/selectors.ts';
 import { useBench, useUnits } from '../../state/useBench.ts';
-import { NewSetup } from '../frame/NewSetup.tsx';
 import { otherBundle, othersOf, type Other } from './choices.ts';
 import { CompareTable } from './CompareTable.tsx';
+import { EmptyCompare } from './EmptyCompare.tsx';
 import { Overlays } from './Overlays.tsx';
 import { overlayOf } from './overlay.ts';
 import { useChosenOther } from './store.ts';
@@ -24,31 +24,8 @@ export function Compare() {
   const other = others.find((one) => one.id === chosen) ?? others[0];
   const bundle = useMemo(() => (other === undefined ? null : otherBundle(records, other)), [records, other]);
   if (reference === null) return <div className="body" />;
-  if (other === undefined || bundle === null) return <OneOnly name={reference.setup.name} />;
+  if (other === undefined || bundle === null) return <EmptyCompare name={reference.setup.name} />;
   return <Two reference={reference} other={bundle} which={other} others={others} />;
-}
-
-/** Nothing to compare with yet. */
-function OneOnly({ name }: { name: string }) {
-  const [adding, setAdding] = useState(false);
-  return (
-    <>
-      <div className="head">
-        <h1>
-          <Fraction>{`“${name}” stands alone: a second set-up is needed`}</Fraction>
-        </h1>
-        <p>Copy this one’s arrows, vary one thing, shoot a group with each at one distance, and read here what it changed.</p>
-      </div>
-      <div className="body">
-        <div className="acts">
-          <button type="button" className="btn go" data-field="compare.add" onClick={() => setAdding(true)}>
-            Add a set-up
-          </button>
-        </div>
-        {adding && <NewSetup onClose={() => setAdding(false)} />}
-      </div>
-    </>
-  );
 }
 
 interface TwoProps {

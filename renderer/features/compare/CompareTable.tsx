@@ -33,7 +33,7 @@ export function CompareTable({ rows, reference, other, which, others, stopped }:
             <SetupKey setup={1} />
             <select
               className="choice"
-              aria-label="compared with"
+              aria-label="compare with"
               data-field="compare.other"
               value={which.id}
               onChange={(event) => chooseOther(reference.setup.id, event.currentTarget.value)}
@@ -66,7 +66,7 @@ export function CompareTable({ rows, reference, other, which, others, stopped }:
                 <td className="figure-cell">
                   <Fraction>{text.reference}</Fraction>
                 </td>
-                <td className="figure-cell other">
+                <td className={row.verdict === 'real' ? 'figure-cell other' : 'figure-cell other noise'}>
                   <Fraction>{text.other}</Fraction>
                 </td>
                 {text.would === null ? (
@@ -76,7 +76,7 @@ export function CompareTable({ rows, reference, other, which, others, stopped }:
                         <DifferenceBar difference={row.difference} noise={row.noise} real={row.verdict === 'real'} />
                       )}
                     </td>
-                    <td className="difference-cell">
+                    <td className={row.verdict === 'real' ? 'difference-cell' : 'difference-cell noise'}>
                       <Fraction>{text.difference}</Fraction>
                     </td>
                   </>

@@ -6,6 +6,7 @@ import { edited } from '../../state/bench.ts';
 import { dayText, now } from '../../state/clock.ts';
 import { useBenchApi } from '../../state/useBench.ts';
 import type { StateDiff } from './diff.ts';
+import { keepFocus } from './keepFocus.ts';
 import { PutBack } from './PutBack.tsx';
 import type { Compared } from './selectors.ts';
 import { chooseInRecord, useRecordChoice } from './store.ts';
@@ -26,10 +27,13 @@ export function Diff({ setupId, compared, diff, snapshots }: Props) {
   const bench = useBenchApi();
   const today = now();
   const putAway = () =>
-    void bench.getState().change(`Put away “${from.name}”`, (records) => {
-      const snapshot = records.get(from.id);
-      return snapshot?.kind === 'snapshot' ? [edited(snapshot, { archivedAt: now() })] : [];
-    });
+    void bench
+      .getState()
+      .change(`Put away “${from.name}”`, (records) => {
+        const snapshot = records.get(from.id);
+        return snapshot?.kind === 'snapshot' ? [edited(snapshot, { archivedAt: now() })] : [];
+      })
+      .then(keepFocus);
   const others = snapshots.filter((snapshot) => snapshot.id !== from.id);
   return (
     <section className="diff" aria-label="What differs">

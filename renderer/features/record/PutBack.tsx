@@ -1,6 +1,7 @@
 import type { Id } from '../../../core/model/common.ts';
 import { useBench, useBenchApi } from '../../state/useBench.ts';
 import type { StateDiff } from './diff.ts';
+import { keepFocus } from './keepFocus.ts';
 import { alsoChanged, putBackEdits } from './putBack.ts';
 import type { Compared } from './selectors.ts';
 import { chooseInRecord } from './store.ts';
@@ -17,7 +18,9 @@ export function PutBack({ setupId, compared, diff }: { setupId: Id; compared: Co
   const also = alsoChanged(records, from, edits).map((setup) => `“${setup.name}”`);
   const back = async () => {
     const done = await bench.getState().change(`Put back “${from.name}”`, (all) => putBackEdits(all, from));
-    if (done) chooseInRecord(setupId, { from: from.id, to: null, putBack: diff.differ });
+    if (!done) return;
+    chooseInRecord(setupId, { from: from.id, to: null, putBack: diff.differ });
+    keepFocus();
   };
   return (
     <>

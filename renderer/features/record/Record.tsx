@@ -5,6 +5,7 @@ import { shotBundleOf, snapshotsOf } from '../../state/selectors.ts';
 import { useBench, useUnits } from '../../state/useBench.ts';
 import { Diff } from './Diff.tsx';
 import { diffOf } from './diff.ts';
+import { EmptyRecord } from './EmptyRecord.tsx';
 import { PutAway } from './PutAway.tsx';
 import { comparedOf } from './selectors.ts';
 import { useRecordChoice } from './store.ts';
@@ -57,6 +58,7 @@ export function Record() {
       </div>
       <div className="body record">
         {history.data !== null && <Timeline data={history.data} sentence={history.sentence} />}
+        {compared === null && <EmptyRecord drawn={history.data === null} />}
         {compared !== null && diff !== null && (
           <Diff setupId={bundle.setup.id} compared={compared} diff={diff} snapshots={snapshots} />
         )}

@@ -81,7 +81,7 @@ function sentenceOf(data: TimelineData, lanes: readonly Lane[], distance: string
 function noteOf(data: TimelineData, series: ReturnType<typeof radiusSeries>, distance: string): string {
   const key = 'A step is a setting changed, a flag a snapshot.';
   const shown = data.sizes.points.length;
-  if (shown < 2) return `Two fletched groups at one distance are needed to draw the group size over time. ${key}`;
+  if (shown < 2) return `${key} Group size needs two fletched groups at one distance.`;
   const all = series.points.length > shown ? `The newest ${shown} of ${series.points.length} fletched groups` : 'Fletched groups';
   const untold =
     series.untold === 0 ? '' : ` ${series.untold} more ${series.untold === 1 ? 'has' : 'have'} too few holes to tell.`;

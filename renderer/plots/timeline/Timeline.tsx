@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { Fraction, useSize } from '../../design/index.ts';
+import { useSize } from '../../design/index.ts';
 import { timelineMarks, timelineSize, type TimelineData } from './marks.ts';
 import './timeline.css';
 
@@ -107,7 +107,7 @@ export function Timeline({ data, sentence }: { data: TimelineData; sentence: str
                 y={flag.label.y}
                 textAnchor={flag.label.anchor}
               >
-                <Fraction>{flag.label.text}</Fraction>
+                {flag.label.text}
               </text>
             ),
         )}
