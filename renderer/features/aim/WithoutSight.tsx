@@ -1,3 +1,4 @@
+import type { Band } from '../../../core/model/band.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import type { FaceId } from '../../../core/model/group.ts';
 import { fieldOf } from '../../../core/findings/index.ts';
@@ -34,6 +35,11 @@ export function WithoutSight({ bundle, picture, said, faceId }: Props) {
       </section>
     );
   const refused = hold.ok ? null : hold.problem;
+  // A band narrower than the last figure would only repeat it.
+  const about = (band: Band) => {
+    const range = rangeText(band, 'distance', units, 0);
+    return range.includes(' to ') ? `${text(band.value)} (${range})` : text(band.value);
+  };
   const text = (metres: number) => textQuantity(metres, 'distance', units, { digits: 0 });
   return (
     <section>
@@ -67,11 +73,8 @@ export function WithoutSight({ bundle, picture, said, faceId }: Props) {
       )}
       {hold.ok && (
         <p className="note">
-          {hold.value.ground !== null &&
-            `There the ground comes first: the tip covers a mark about ${text(hold.value.ground.value)} out (${rangeText(hold.value.ground, 'distance', units, 0)}). `}
-          {!said &&
-            pointOn.ok &&
-            `Point on at ${text(pointOn.value.value)} (${rangeText(pointOn.value, 'distance', units, 0)}). `}
+          {hold.value.ground !== null && `There the ground comes first: the tip covers a mark ${about(hold.value.ground)} out. `}
+          {!said && pointOn.ok && `Point on at ${about(pointOn.value)}. `}
           {!said && !pointOn.ok && `${pointOn.problem.sentence} `}
           {widest.ok &&
             `The gap is widest, ${textQuantity(Math.abs(widest.value.hold.value), 'drop', units)} (${depthRange(widest.value.hold, units)}), at about ${text(widest.value.distance.value)}. `}

@@ -16,6 +16,7 @@ export const keyTable: readonly { readonly keys: string; readonly does: string }
   { keys: 'on the face: digits', does: 'number the shot just set or chosen' },
   { keys: 'on the face: Backspace', does: 'take the last shot back' },
   { keys: 'on the face: Page Up, Page Down', does: 'choose a shot; arrows then nudge it 1 mm; Esc lets it go' },
+  { keys: 'on the flight: arrows', does: 'read it, or move its target, by 1; with Shift by 5, Page Up and Page Down by 10' },
   { keys: '?', does: 'this page' },
 ];
 

@@ -113,6 +113,7 @@ export function Flight({ data, title, note, sentence, nearest, farthest, onSetFo
             width={window.right - window.left}
             height={marks.axisY - window.top}
           />
+          <rect className="focus-ring" x="1" y={window.top} width={width - 2} height={marks.axisY + 22 - window.top} rx="2" />
         </g>
         <g
           className={held ? 'flight-target held' : 'flight-target'}

@@ -54,7 +54,7 @@ export function Target({ x, y, words }: FlightMarks['target']) {
   return (
     <>
       <rect className="hit" x={x - 14} y={y - 22} width="28" height="44" />
-      <rect className="ring" x={x - 8} y={y - 15} width="16" height="30" rx="2" />
+      <rect className="focus-ring" x={x - 8} y={y - 15} width="16" height="30" rx="2" />
       <path className="mark-line" d={`M${x} ${y - 10}v20`} />
       {words !== null && (
         <>

@@ -18,6 +18,9 @@ interface Props {
   sentence: string;
 }
 
+/** On a face smaller than this the lines between the rings would hide the colours [px]. */
+const SMALL = 48;
+
 /** Where the tip of the arrow stands against the target, to scale. */
 export function Hold({ hold, face, ground, sentence }: Props) {
   const units = useUnits();
@@ -35,13 +38,16 @@ export function Hold({ hold, face, ground, sentence }: Props) {
   return (
     <div ref={element} className="hold">
       <svg width={width} height={holdFrame.height} role="img" aria-label={`${sentence}, drawn to scale on a ${face.name} face.`}>
-        <path className="axis" d={`M${butt.x - 30} ${groundY}H${butt.x + butt.side + 30}`} />
+        <path className="axis" d={`M${butt.x - 12} ${groundY}H${butt.x + butt.side + 12}`} />
         <path
           className="inner"
           d={`M${centre.x - foot} ${butt.y + butt.side}L${centre.x - foot * 1.35} ${groundY}M${centre.x + foot} ${butt.y + butt.side}L${centre.x + foot * 1.35} ${groundY}`}
         />
         <rect className="hold-butt" x={butt.x} y={butt.y} width={butt.side} height={butt.side} />
-        <g transform={`translate(${centre.x - size / 2} ${centre.y - size / 2})`}>
+        <g
+          className={size < SMALL ? 'hold-small' : undefined}
+          transform={`translate(${centre.x - size / 2} ${centre.y - size / 2})`}
+        >
           <Rings marks={rings} scale={0.6} />
         </g>
         {dimension !== null && (
