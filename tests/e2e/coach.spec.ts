@@ -9,7 +9,7 @@ for (const take of bothHands) {
     await hands.press('Open the demo bench');
     await hands.press(/^Tobin, take-down, 110 gr point/);
     await hands.press('Compare');
-    await hands.choose('compared with', 'Tobin, take-down, 85 gr point');
+    await hands.choose('compare with', 'Tobin, take-down, 85 gr point');
 
     // The planted truths of the demo: the lighter point brings the bare shafts home, and the groups are as wide as before.
     await expect(page.getByRole('heading', { level: 1 })).toHaveText(
@@ -32,7 +32,7 @@ for (const take of bothHands) {
     await hands.fill('point', '100');
     await hands.fill('whole arrow', '342');
     await hands.press('Compare');
-    await hands.choose('compared with', 'Tobin, take-down, 110 gr point');
+    await hands.choose('compare with', 'Tobin, take-down, 110 gr point');
     await expect(row(/^Arrow mass/)).toContainText('+10');
   });
 }
