@@ -1,4 +1,6 @@
 import { useEffect, useId, useRef, type ReactNode } from 'react';
+import { createPortal } from 'react-dom';
+import { Fraction } from './Fraction.tsx';
 
 interface Props {
   title: string;
@@ -21,7 +23,8 @@ export function Dialog({ title, onClose, children, foot }: Props) {
       if (opener instanceof HTMLElement && opener.isConnected) opener.focus();
     };
   }, []);
-  return (
+  // Out of the place that opened it: no style of that place may reach in here.
+  return createPortal(
     <dialog
       ref={element}
       className="sheet"
@@ -35,7 +38,9 @@ export function Dialog({ title, onClose, children, foot }: Props) {
       }}
     >
       <div className="sheet-page">
-        <h2 id={id}>{title}</h2>
+        <h2 id={id}>
+          <Fraction>{title}</Fraction>
+        </h2>
         {children}
         <div className="acts">
           {foot ?? (
@@ -45,6 +50,7 @@ export function Dialog({ title, onClose, children, foot }: Props) {
           )}
         </div>
       </div>
-    </dialog>
+    </dialog>,
+    document.body,
   );
 }

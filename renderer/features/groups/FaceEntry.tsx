@@ -72,11 +72,10 @@ export function FaceEntry({ first, second, entering, whole, shaftRadius, size }:
             chosen={entry.chosen === null ? null : { group: entering.id === first.group.id ? 0 : 1, shot: entry.chosen }}
           >
             {entry.cross !== null && (
-              <path
-                className="key-cross"
-                transform={`translate(${toPixel(view, entry.cross).x} ${toPixel(view, entry.cross).y})`}
-                d="M-14 0H-3M3 0H14M0 -14V-3M0 3V14"
-              />
+              <g className="key-cross" transform={`translate(${toPixel(view, entry.cross).x} ${toPixel(view, entry.cross).y})`}>
+                <path className="case" d="M-14 0H-3M3 0H14M0 -14V-3M0 3V14" />
+                <path d="M-14 0H-3M3 0H14M0 -14V-3M0 3V14" />
+              </g>
             )}
             {at !== null && (
               <Loupe
@@ -86,6 +85,7 @@ export function FaceEntry({ first, second, entering, whole, shaftRadius, size }:
                 shaftRadius={shaftRadius}
                 next={nextArrow(entering.shots)}
                 units={units}
+                shots={drawn.flatMap((group) => group.shots)}
               />
             )}
           </FacePlot>

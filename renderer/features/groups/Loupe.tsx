@@ -13,27 +13,38 @@ interface Props {
   shaftRadius: number;
   next: number;
   units: UnitChoice;
+  shots: readonly Point[];
 }
 
 /** How much larger the loupe shows the face. */
 const power = 3.2;
 
+/** Room for the two lines under the loupe [px]. */
+const legend = 50;
+
+/** The corner for the loupe: never over the pointer, over as few shots as can be, and of those the nearest. The upper left is the whole-face key's. */
+function corner(view: FaceView, pointer: Point, radius: number, shots: readonly Point[]): Point {
+  const [low, high] = [radius + 14, view.size - radius - 14];
+  const corners = [
+    { x: high, y: low },
+    { x: high, y: high - legend },
+    { x: low, y: high - legend },
+  ];
+  const covers = (at: Point, point: Point) =>
+    Math.abs(point.x - at.x) < radius + 12 && point.y > at.y - radius - 12 && point.y < at.y + radius + legend + 8;
+  const free = corners.filter((at) => !covers(at, pointer));
+  const few = shots.slice(0, 200).map((shot) => toPixel(view, shot));
+  const cost = (at: Point) =>
+    few.filter((shot) => covers(at, shot)).length * 1e4 + Math.hypot(at.x - pointer.x, at.y - pointer.y);
+  return free.reduce((best, at) => (cost(at) < cost(best) ? at : best), free[0] ?? { x: low, y: low });
+}
+
 /** A magnified look at where the shot would go, in the corner away from it, with its place and its ring. */
-export function Loupe({ face, view, at, shaftRadius, next, units }: Props) {
+export function Loupe({ face, view, at, shaftRadius, next, units, shots }: Props) {
   const clip = useId();
   const here = toPixel(view, at);
   const radius = Math.max(42, view.size * 0.125);
-  const left = here.x > view.size * 0.5;
-  // With the whole-face key in the upper left, the loupe takes the right unless the pointer is there.
-  const middle = {
-    x: left ? radius + 14 : view.size - radius - 14,
-    y:
-      here.y < view.size * 0.62 && left
-        ? view.size - radius - 64
-        : here.y < view.size * 0.5
-          ? view.size - radius - 64
-          : radius + 14,
-  };
+  const middle = corner(view, here, radius, shots);
   const near: FaceView = { middle: at, half: radius / (scaleOf(view) * power), size: 2 * radius };
   const marks = faceMarks(face, near, [], shaftRadius, false);
   const angle = Math.atan2(middle.y - here.y, middle.x - here.x);

@@ -87,6 +87,9 @@ export function NextChange({ bundle, reading }: Props) {
               <h3>
                 <Fraction>{cause.cause}</Fraction>
               </h3>
+              {cause.evidenceFor.length + cause.evidenceAgainst.length === 0 && (
+                <p className="note faint">Nothing measured speaks for it or against it yet.</p>
+              )}
               <ul>
                 {cause.evidenceFor.map((line) => (
                   <li key={line}>
