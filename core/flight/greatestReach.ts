@@ -14,7 +14,7 @@ const [flattest, steepest] = [0.1, Math.PI / 4 + 0.01];
  * @returns R, along the ground [m]
  * @validity still air, a solid arrow that flies along its path; throws RangeError for a negative height and where `trajectory` does
  * @source own derivation
- * @example greatestReach(9.80665, 0, 0).toFixed(4) // "9.8067"
+ * @example greatestReach(9.80665, 0, 0).toFixed(3) // "9.807"
  */
 export function greatestReach(speed: number, k: number, height: number): number {
   if (!(height >= 0)) throw new RangeError('A height of 0 or more above the ground was expected.');

@@ -4,8 +4,19 @@ import type { Use } from './uses.ts';
 /** The decimals of the trade, by use and shown unit; a list [limit, below, above] changes them with the size of the figure. */
 type Decimals = number | readonly [limit: number, below: number, above: number];
 
-/** Deflections keep their noughts (0.600 in), everything else is trimmed. */
-export const keepsNoughts = (use: Use): boolean => use === 'deflection';
+/**
+ * Whether a figure keeps the noughts at its end: a deflection does (0.600 in), everything else is trimmed.
+ *
+ * @equation true for a deflection
+ * @param use - what the figure is used for [choice]
+ * @returns whether the noughts stay [choice]
+ * @validity any use
+ * @source common practice
+ * @example keepsNoughts('deflection') // true
+ */
+export function keepsNoughts(use: Use): boolean {
+  return use === 'deflection';
+}
 
 /**
  * The decimals in which the trade speaks of a figure.
