@@ -8,7 +8,8 @@ import { textWidth } from '../../renderer/plots/flight/textWidth.ts';
 import { overlayMarks, overlaySize, type OverlayData } from '../../renderer/plots/groupsOverlay/marks.ts';
 import { heightsMarks } from '../../renderer/plots/heights/marks.ts';
 import { spread } from '../../renderer/plots/spread.ts';
-import { timelineMarks, type TimelineData } from '../../renderer/plots/timeline/marks.ts';
+import type { TimelineData } from '../../renderer/plots/timeline/data.ts';
+import { timelineMarks } from '../../renderer/plots/timeline/marks.ts';
 
 describe('spreading places along a line', () => {
   it('keeps every place that has room where it is', () => {

@@ -3,7 +3,7 @@ import type { ShotGroup } from '../../../core/model/group.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import type { Snapshot } from '../../../core/model/snapshot.ts';
 import { factorOf, showQuantity, textQuantity, unitOf, type Use } from '../../../core/units/index.ts';
-import type { TimelineData } from '../../plots/timeline/marks.ts';
+import type { TimelineData } from '../../plots/timeline/data.ts';
 import { radiusSeries, settingLanes, wallTime, type Lane } from './history.ts';
 import type { Compared } from './selectors.ts';
 

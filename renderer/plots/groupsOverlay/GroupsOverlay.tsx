@@ -51,6 +51,7 @@ export function GroupsOverlay({ data, sentence }: { data: OverlayData; sentence:
             {data.origin}
           </text>
         )}
+        {marks.entries.map((entry) => entry.leader !== null && <path key={entry.setup} className="dim-line" d={entry.leader} />)}
         {marks.entries.map(
           (entry) =>
             entry.label !== null && (

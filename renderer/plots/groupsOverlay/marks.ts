@@ -1,6 +1,7 @@
 import { scaleLinear, ticks } from 'd3';
 import type { Point } from '../../../core/group/index.ts';
-import { boxAround, placeLabel, touches, type Box } from '../face/labels.ts';
+import { boxAround, touches, type Box } from '../face/labels.ts';
+import { crosses, leaderTo, nameBox } from './names.ts';
 import { textWidth } from '../flight/textWidth.ts';
 import type { SetupNumber } from '../SetupMark.tsx';
 
@@ -23,6 +24,8 @@ export interface OverlayData {
 /** Lengths of the data are in the shown unit; sizes here in px. */
 export const overlaySize = { height: 216, axis: 24, inset: 8 } as const;
 
+const MOST_OBSTACLES = 120;
+
 export interface OverlayMarks {
   readonly origin: Point;
   readonly originLabel: { readonly x: number; readonly y: number } | null;
@@ -37,6 +40,8 @@ export interface OverlayMarks {
     readonly shots: readonly Point[];
     readonly name: string;
     readonly label: Point | null;
+    /** From the circle to a name that had to stand off. */
+    readonly leader: string | null;
   }[];
 }
 
@@ -68,17 +73,21 @@ export function overlayMarks(data: OverlayData, width: number): OverlayMarks {
     shots: shots.map((shot) => ({ x: x(shot.x), y: y(shot.y) })),
   }));
   for (const entry of placed) obstacles.push(boxAround(entry, 8, 8));
+  // In a crowd no place is free of shots; then only the centres are kept clear.
+  const shots = placed.flatMap((entry) => entry.shots);
+  if (shots.length <= MOST_OBSTACLES) obstacles.push(...shots.map((shot) => boxAround(shot, 4, 4)));
   const halfway = { x: mean(placed.map((entry) => entry.x)), y: mean(placed.map((entry) => entry.y)) };
   const entries = placed.map((entry) => {
     const wide = textWidth(entry.name, 13, 'name');
     const away = placed.length > 1 ? halfway : origin;
-    const clear = (box: Box) => placed.every((circle) => !crosses(box, circle));
-    const found = [entry.r + 12, 18, entry.r + 22, 26, 36, entry.r + 36, 50]
-      .map((distance) => placeLabel(entry, away, wide, 16, [distance], obstacles, bounds))
-      .find((place) => place !== null && clear(place.box));
-    const place = found ?? placeLabel(entry, away, wide, 16, [16, 24, 34, 46, 60, 80], obstacles, bounds);
-    if (place !== null) obstacles.push(place.box);
-    return { ...entry, label: place === null ? null : { x: place.at.x, y: place.at.y + 4.5 } };
+    const box = nameBox(entry, away, wide, obstacles, bounds, placed);
+    if (box === null) return { ...entry, label: null, leader: null };
+    obstacles.push(box);
+    return {
+      ...entry,
+      label: { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 + 4.5 },
+      leader: leaderTo(entry, box),
+    };
   });
   const wide = textWidth(data.origin, 13, 'name');
   const corners = [12, axisY - 12, 28, axisY - 28].flatMap((down) =>
@@ -93,7 +102,7 @@ export function overlayMarks(data: OverlayData, width: number): OverlayMarks {
   });
   const corner = free.find((at) => placed.every((circle) => !crosses(boxAround(at, wide / 2, 8), circle))) ?? free[0];
   const [from, to] = [x.invert(0), x.invert(width)];
-  const shown = ticks(from, to, Math.max(3, Math.floor(width / 76))).filter((tick) => x(tick) > 16 && x(tick) < width - 34);
+  const shown = ticks(from, to, Math.max(4, Math.floor(width / 60))).filter((tick) => x(tick) > 16 && x(tick) < width - 34);
   return {
     origin,
     originLabel: corner === undefined ? null : { x: corner.x - wide / 2, y: corner.y + 4 },
@@ -102,15 +111,6 @@ export function overlayMarks(data: OverlayData, width: number): OverlayMarks {
     ticks: shown.map((tick, index) => ({ x: x(tick), text: signed(tick) + (index === shown.length - 1 ? ` ${data.unit}` : '') })),
     entries,
   };
-}
-
-/** Whether a circle's line runs through a box. */
-function crosses(box: Box, circle: { x: number; y: number; r: number }): boolean {
-  const dx = Math.max(box.left - circle.x, 0, circle.x - box.right);
-  const dy = Math.max(box.top - circle.y, 0, circle.y - box.bottom);
-  const farX = Math.max(circle.x - box.left, box.right - circle.x);
-  const farY = Math.max(circle.y - box.top, box.bottom - circle.y);
-  return Math.hypot(dx, dy) < circle.r + 1 && Math.hypot(farX, farY) > circle.r - 1;
 }
 
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / Math.max(values.length, 1);

@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import { useSize } from '../../design/index.ts';
-import { timelineMarks, timelineSize, type TimelineData } from './marks.ts';
+import { timelineSize, type TimelineData } from './data.ts';
+import { timelineMarks } from './marks.ts';
 import './timeline.css';
 
 /** How the group size and each setting moved. The sentence says in words what the drawing shows. */

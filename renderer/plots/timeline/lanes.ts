@@ -1,0 +1,68 @@
+import { scaleLinear } from 'd3';
+import { textWidth } from '../flight/textWidth.ts';
+import { timelineSize, type Label, type Time, type TimelineData, type TimelineMarks } from './data.ts';
+
+/** One setting as a line that steps, and how it stands now beside its end. */
+export function laneMarks(
+  lane: TimelineData['lanes'][number],
+  x: Time,
+  top: number,
+  right: number,
+  staffs: readonly number[],
+): TimelineMarks['lanes'][number] {
+  const values = [...lane.steps.map((step) => step.value), ...(lane.now === null ? [] : [lane.now.value])];
+  const [least, most] = [Math.min(...values), Math.max(...values)];
+  const middle = top + timelineSize.lane / 2 + 5;
+  const y = (value: number) => (most === least ? middle : scaleLinear([least, most], [middle + 7, middle - 7])(value));
+  const steps = lane.steps.map((step) => ({ x: x(step.at), y: y(step.value), text: step.text }));
+  const lastY = steps.at(-1)?.y ?? middle;
+  const path = steps
+    .map((step, index) => (index === 0 ? `M${px(step.x)} ${px(step.y)}` : `H${px(step.x)}V${px(step.y)}`))
+    .join('');
+  const nowY = lane.now === null ? lastY : y(lane.now.value);
+  const end =
+    steps.length === 0
+      ? ''
+      : `H${px(right)}${lane.now !== null && nowY !== lastY ? `V${px(nowY)}` : ''}${lane.now === null ? '' : `H${px(right + 8)}`}`;
+  return {
+    key: lane.key,
+    name: lane.name,
+    unit: lane.unit,
+    y: middle,
+    rule: top,
+    path: path + end,
+    labels: stepLabels(steps, right, staffs, lane.now?.text ?? null),
+    now:
+      lane.now === null
+        ? null
+        : { x: right + 11, y: nowY + 4.5, text: lane.now.text, anchor: 'start', stepped: steps.length > 0 && nowY !== lastY },
+  };
+}
+
+/**
+ * A figure over the beginning of each step, clear of the flags' staffs. Where steps crowd, the first and the last keep theirs and the
+ * others take what room is left; the last one goes without when the figure of now says the same beside it.
+ */
+function stepLabels(
+  steps: readonly { x: number; y: number; text: string }[],
+  right: number,
+  staffs: readonly number[],
+  now: string | null,
+): readonly Label[] {
+  const taken: [number, number][] = [];
+  const labels: Label[] = [];
+  const order = [0, steps.length - 1, ...steps.keys()];
+  for (const index of new Set(order)) {
+    const step = steps[index];
+    if (step === undefined || (index === steps.length - 1 && step.text === now && step.x > right - 70)) continue;
+    const wide = textWidth(step.text, 13, 'strong');
+    let from = Math.min(step.x + 2, right - 4 - wide);
+    for (const staff of staffs) if (staff > from - 4 && staff < from + wide + 3) from = staff + 4;
+    if (from + wide > right - 3 || taken.some(([a, b]) => from < b + 5 && from + wide > a - 5)) continue;
+    taken.push([from, from + wide]);
+    labels.push({ x: from, y: step.y - 5, text: step.text, anchor: 'start' });
+  }
+  return labels;
+}
+
+const px = (value: number): string => value.toFixed(1);

@@ -1,0 +1,43 @@
+import { scaleLinear } from 'd3';
+import { spread } from '../spread.ts';
+import { timelineSize, type Time, type TimelineData, type TimelineMarks } from './data.ts';
+
+/** Group sizes as open dots with their intervals; dots that would lie on each other are parted. */
+export function panelMarks(
+  points: TimelineData['sizes']['points'],
+  x: Time,
+  top: number,
+  bottom: number,
+  left: number,
+  right: number,
+): NonNullable<TimelineMarks['panel']> {
+  const largest = Math.max(...points.map((point) => point.value));
+  // Two arrows tell almost nothing: their interval would flatten all the others, so it may run out of the panel.
+  const most = Math.min(Math.max(...points.map((point) => point.high)), 2.2 * largest);
+  const least = Math.min(...points.map((point) => point.low));
+  const y = scaleLinear([least, most], [bottom - 6, top + 6]).nice(4);
+  const low = y.domain()[0] ?? 0;
+  y.domain([low, Math.max(y.domain()[1] ?? most, most)]);
+  const at = points.map((point) => x(point.at));
+  const apart = spread(at, timelineSize.dot, left + 8, right - 8);
+  const fewest = Math.min(...points.map((point) => point.shots));
+  const greatest = Math.max(...points.map((point) => point.shots));
+  const dots = points.map((point, index) => ({
+    x: apart[index] ?? 0,
+    at: at[index] ?? 0,
+    y: y(point.value),
+    r: 2 + 0.55 * Math.sqrt(Math.min(point.shots, 60)),
+    from: y(Math.max(point.low, low)),
+    to: y(Math.min(point.high, y.domain()[1] ?? most)),
+    beyond: point.high > (y.domain()[1] ?? most),
+  }));
+  const last = dots.at(-1);
+  return {
+    top,
+    bottom,
+    grid: y.ticks(4).map((tick) => ({ y: y(tick), text: y.tickFormat(4)(tick).replace('-', '−') })),
+    dots,
+    last: { x: right + 10, y: (last?.y ?? top) + 5, text: points.at(-1)?.text ?? '', anchor: 'start' },
+    dotNote: greatest > fewest,
+  };
+}
