@@ -90,3 +90,11 @@ export function spineViews(answer: Suitability): readonly SpineView[] {
   }
   return views;
 }
+
+/** The headline when nothing is out of range: what this bow wants, and that the shaft is in it. */
+export function suitsSentence(answer: Result<Suitability>, units: UnitChoice): string {
+  if (!answer.ok || answer.value.verdict !== 'in range') return 'Nothing measured on this arrow is out of range';
+  const { measured, needed } = answer.value.margin;
+  const text = (si: number) => textQuantity(si, 'deflection', units);
+  return `This shaft suits the bow: ${text(measured)}, where ${text(needed.low)} to ${text(needed.high)} is wanted`;
+}

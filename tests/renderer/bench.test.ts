@@ -1,0 +1,108 @@
+import { describe, expect, it } from 'vitest';
+import type { Channel, Host, Input, Written } from '../../core/host.ts';
+import { defaultPreferences } from '../../core/model/preferences.ts';
+import { ok, refuse } from '../../core/model/problem.ts';
+import type { BenchRecord, Change } from '../../core/model/records.ts';
+import { born, createBench, edited } from '../../renderer/state/bench.ts';
+import { newArcher } from '../../renderer/state/births.ts';
+
+/** A host in memory that keeps the rule of revisions, answers late, and notes what it was asked. */
+function memoryHost() {
+  const records = new Map<string, BenchRecord>();
+  const changes: Change[] = [];
+  const apply = (change: Change) => {
+    for (const { id, before } of change.edits) {
+      if ((records.get(id)?.revision ?? null) !== (before?.revision ?? null))
+        return refuse('stale', 'Another window changed this first.');
+    }
+    changes.push(change);
+    const written: Written['records'] = change.edits.map(({ id, before, after }) => {
+      const record = after === null ? null : { ...after, revision: (before?.revision ?? -1) + 1 };
+      if (record === null) records.delete(id);
+      else records.set(id, record);
+      return { id, record };
+    });
+    return ok({ records: written, state: { undo: change.label, redo: null } });
+  };
+  const host: Host = {
+    async call<C extends Channel>(channel: C, input: Input<C>) {
+      await new Promise((resolve) => setTimeout(resolve, 2));
+      const answers: Record<Channel, () => unknown> = {
+        'bench.info': () => ok({ shell: 'loopback', version: '0', notebook: { file: 'memory', problem: null } }),
+        'notebook.load': () => ok({ records: [...records.values()], state: { undo: null, redo: null } }),
+        'notebook.apply': () => apply((input as Input<'notebook.apply'>).change),
+        'notebook.undo': () => refuse('nothing', 'Nothing to undo.'),
+        'notebook.redo': () => refuse('nothing', 'Nothing to redo.'),
+        'preferences.get': () => ok(defaultPreferences),
+        'preferences.set': () => ok(input),
+      };
+      return answers[channel]() as never;
+    },
+    subscribe: () => () => undefined,
+  };
+  return { host, changes, records };
+}
+
+describe('the store that mirrors the notebook', () => {
+  it('makes quick edits of one record wait their turn, so that none is stale', async () => {
+    const { host, changes, records } = memoryHost();
+    const bench = createBench(host);
+    await bench.getState().open('own');
+    const archer = newArcher('First archer', 'right');
+    const rename = (name: string) =>
+      bench.getState().change(`Name ${name}`, (all) => {
+        const record = all.get(archer.id);
+        return record?.kind === 'archer' ? [edited(record, { name })] : [];
+      });
+    const results = await Promise.all([
+      bench.getState().change('Begin', () => [born(archer)]),
+      rename('Ann'),
+      rename('Bea'),
+      rename('Cy'),
+    ]);
+    expect(results).toEqual([true, true, true, true]);
+    expect(changes.map((change) => change.label)).toEqual(['Begin', 'Name Ann', 'Name Bea', 'Name Cy']);
+    expect(records.get(archer.id)).toMatchObject({ name: 'Cy', revision: 3 });
+    expect(bench.getState().pending).toBe(0);
+  });
+
+  it('says a refusal in its sentence and keeps what it had', async () => {
+    const { host } = memoryHost();
+    const bench = createBench(host);
+    await bench.getState().open('own');
+    const archer = newArcher('First archer', 'right');
+    await bench.getState().change('Begin', () => [born(archer)]);
+    const stale = await bench.getState().change('Begin again', () => [born(archer)]);
+    expect(stale).toBe(false);
+    expect(bench.getState().said).toMatchObject({ kind: 'refused', sentence: 'Another window changed this first.' });
+    expect(bench.getState().records.get(archer.id)).toMatchObject({ name: 'First archer', revision: 0 });
+  });
+
+  it('goes on after a refusal', async () => {
+    const { host, records } = memoryHost();
+    const bench = createBench(host);
+    await bench.getState().open('own');
+    const archer = newArcher('First archer', 'right');
+    await bench.getState().change('Begin', () => [born(archer)]);
+    await bench.getState().change('Begin again', () => [born(archer)]);
+    const after = await bench.getState().change('Left hand', (all) => {
+      const record = all.get(archer.id);
+      return record?.kind === 'archer' ? [edited(record, { hand: 'left' })] : [];
+    });
+    expect(after).toBe(true);
+    expect(records.get(archer.id)).toMatchObject({ hand: 'left' });
+  });
+
+  it('takes in what another window wrote, and only for the book it shows', async () => {
+    const { host } = memoryHost();
+    const bench = createBench(host);
+    await bench.getState().open('own');
+    const archer = newArcher('From elsewhere', 'left');
+    const news: Written = { records: [{ id: archer.id, record: archer }], state: { undo: 'Begin', redo: null } };
+    bench.getState().heard('demo', news);
+    expect(bench.getState().records.size).toBe(0);
+    bench.getState().heard('own', news);
+    expect(bench.getState().records.get(archer.id)).toEqual(archer);
+    expect(bench.getState().undoState.undo).toBe('Begin');
+  });
+});

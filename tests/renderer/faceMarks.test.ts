@@ -1,0 +1,98 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { face, groupMeasures } from '../../core/group/index.ts';
+import type { Shot } from '../../core/model/group.ts';
+import { closeIn, toFace, toPixel, wholeFace } from '../../renderer/plots/face/geometry.ts';
+import { boxAround, touches } from '../../renderer/plots/face/labels.ts';
+import { faceMarks, type DrawnGroup } from '../../renderer/plots/face/marks.ts';
+
+const place = fc.double({ min: -0.18, max: 0.18, noNaN: true });
+const group = (name: string, least: number) =>
+  fc.array(fc.record({ x: place, y: place }), { minLength: least, maxLength: 12 }).map((points): DrawnGroup => {
+    const shots: Shot[] = points.map((point, i) => ({ id: i + 1, ...point, arrow: i + 1 }));
+    const measured = groupMeasures(shots);
+    return { name, shots, measures: measured.ok ? measured.value : null };
+  });
+
+describe('the face on screen', () => {
+  it('turns a place on the face into a pixel and back', () => {
+    fc.assert(
+      fc.property(
+        place,
+        place,
+        fc.double({ min: 0.02, max: 0.7, noNaN: true }),
+        fc.integer({ min: 100, max: 900 }),
+        (x, y, half, size) => {
+          const view = { middle: { x: 0, y: 0 }, half, size };
+          const back = toFace(view, toPixel(view, { x, y }));
+          expect(back.x).toBeCloseTo(x, 9);
+          expect(back.y).toBeCloseTo(y, 9);
+        },
+      ),
+    );
+  });
+
+  it('puts up and right where the archer sees them', () => {
+    const view = { ...wholeFace(0.2), size: 400 };
+    const at = toPixel(view, { x: 0.1, y: 0.1 });
+    expect(at.x).toBeGreaterThan(200);
+    expect(at.y).toBeLessThan(200);
+  });
+
+  it('closes in on the shots but keeps every one of them, and the aim, in sight', () => {
+    fc.assert(
+      fc.property(fc.array(fc.record({ x: place, y: place }), { minLength: 1, maxLength: 12 }), (points) => {
+        const view = { ...closeIn(points, 0.2), size: 400 };
+        for (const point of [...points, { x: 0, y: 0 }]) {
+          const at = toPixel(view, point);
+          expect(at.x).toBeGreaterThan(0);
+          expect(at.x).toBeLessThan(400);
+          expect(at.y).toBeGreaterThan(0);
+          expect(at.y).toBeLessThan(400);
+        }
+      }),
+    );
+  });
+
+  it('lets no label touch another label, a shot or the edge', () => {
+    fc.assert(
+      fc.property(group('fletched', 0), group('bare', 0), fc.constantFrom(300, 420, 600), (first, second, size) => {
+        const target = face('40');
+        const view = { ...closeIn([...first.shots, ...second.shots], 0.2), size };
+        const marks = faceMarks(target, view, [first, second], 0.00275, true);
+        const shots = marks.groups.flatMap((one) =>
+          one.shots.map((shot) => boxAround(shot.at, marks.shotRadius, marks.shotRadius)),
+        );
+        const labels = marks.groups.flatMap((one) => [
+          ...one.shots.flatMap((shot) =>
+            shot.label === null ? [] : [boxAround(shot.label.at, (shot.label.text.length * 8 + 2) / 2, 7)],
+          ),
+          ...(one.nameAt === null ? [] : [boxAround(one.nameAt, (one.name.length * 6.6 + 6) / 2, 8)]),
+        ]);
+        labels.forEach((label, i) => {
+          expect(label.left).toBeGreaterThanOrEqual(0);
+          expect(label.right).toBeLessThanOrEqual(size);
+          expect(label.top).toBeGreaterThanOrEqual(0);
+          expect(label.bottom).toBeLessThanOrEqual(size);
+          for (const shot of shots) expect(touches(label, shot)).toBe(false);
+          for (const other of labels.slice(i + 1)) expect(touches(label, other)).toBe(false);
+        });
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('draws very many shots as one path, so that the page stays quick', () => {
+    const shots = Array.from({ length: 5000 }, (_, i): Shot => ({ id: i, x: (i % 71) / 1000, y: (i % 97) / 1000, arrow: null }));
+    const measured = groupMeasures(shots);
+    const marks = faceMarks(
+      face('122'),
+      { ...wholeFace(0.61), size: 400 },
+      [{ name: 'fletched', shots, measures: measured.ok ? measured.value : null }],
+      0.003,
+      false,
+    );
+    expect(marks.groups[0]?.shots).toEqual([]);
+    expect(marks.groups[0]?.dots?.match(/M/g)?.length).toBe(5000);
+  });
+});
