@@ -54,19 +54,19 @@ export function publicFunctions(): PublicFunction[] {
       .getExportsOfModule(module)
       .map((symbol) => (symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol))
       .flatMap((symbol) => {
-        const declaration = symbol.declarations?.find(ts.isFunctionDeclaration);
-        return declaration === undefined ? [] : [told(room, symbol, declaration)];
+        const [signature] = symbol.flags & ts.SymbolFlags.Value ? checker.getTypeOfSymbol(symbol).getCallSignatures() : [];
+        return signature === undefined ? [] : [told(room, symbol, signature)];
       })
       .sort((a, b) => (a.name < b.name ? -1 : 1));
   });
 }
 
-function told(room: string, symbol: ts.Symbol, declaration: ts.FunctionDeclaration): PublicFunction {
+function told(room: string, symbol: ts.Symbol, signature: ts.Signature): PublicFunction {
   const returned = symbol.getJsDocTags().find((tag) => tag.name === 'returns');
   return {
     room,
     name: symbol.name,
-    parameters: declaration.parameters.map((parameter) => parameter.name.getText()),
+    parameters: signature.parameters.map(({ name }) => name),
     sentence: ts.displayPartsToString(symbol.getDocumentationComment(undefined)).trim().split('\n')[0] ?? '',
     returns: ts.displayPartsToString(returned?.text).trim().replaceAll(/\s+/g, ' '),
   };
