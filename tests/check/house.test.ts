@@ -1,0 +1,74 @@
+import { execFileSync } from 'node:child_process';
+import fs from 'node:fs';
+import path from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { houseFaults, type Tracked } from './house.ts';
+
+const root = path.resolve(import.meta.dirname, '../..');
+
+/** Files that may be longer than 300 lines, each with its reason. */
+const longFiles: Readonly<Record<string, string>> = {
+  'tests/core/demo.test.ts': 'every planted truth of the demo, and that nobody and nothing else in it cries out',
+  'tests/core/group/shift.test.ts': 'all that one verdict promises, side by side with the tests it is made of',
+};
+
+function trackedTree(): Tracked[] {
+  const listed = execFileSync('git', ['ls-files', '-z'], { cwd: root, encoding: 'utf8', maxBuffer: 1 << 26 });
+  return listed
+    .split('\0')
+    .filter((name) => name !== '' && fs.existsSync(path.join(root, name)))
+    .map((name) => ({ path: name, text: /\.(woff2|png|ico)$/.test(name) ? '' : fs.readFileSync(path.join(root, name), 'utf8') }));
+}
+
+describe('The house', () => {
+  it('has its top level, its readmes, short files, and nothing of one machine in it', () => {
+    const tree = trackedTree();
+    expect(tree.length).toBeGreaterThan(100);
+    expect(houseFaults(tree, longFiles)).toEqual([]);
+  });
+});
+
+const sound: readonly Tracked[] = ['core', 'electron', 'renderer', 'tests', 'fixtures'].map((name) => ({
+  path: `${name}/README.md`,
+  text: `# ${name}\n`,
+}));
+const withFile = (name: string, text: string) => [...sound, { path: name, text }];
+
+describe('The check of the house', () => {
+  it('passes a sound one', () => {
+    expect(houseFaults([...sound, { path: '.gitignore', text: 'dist\n' }], {})).toEqual([]);
+  });
+
+  it.each([
+    ['a sixth folder', withFile('docs/a.md', 'x'), /^docs has no place/],
+    ['a stray file at the top', withFile('notes.txt', 'x'), /^notes\.txt has no place/],
+    ['a folder without a readme', sound.slice(1), /^core has no README/],
+    ['an empty readme', [{ path: 'core/README.md', text: ' \n' }, ...sound.slice(1)], /^core has no README/],
+    ['a package host', withFile('package-lock.json', `"https://registry.${'npmjs'}.org/zod"`), /names a package host/],
+    [
+      'a place on a machine',
+      withFile('core/a.ts', `const at = '${['', 'Users', 'wren', 'x'].join('/')}';`),
+      /somebody's machine/,
+    ],
+    ['a long file', withFile('core/a.ts', 'export {};\n'.repeat(301)), /core\/a\.ts has 301 lines/],
+    ['a clock in core', withFile('core/a.ts', 'export const f = () =>\n  new Date();\n'), /core\/a\.ts:2 asks for the time/],
+    ['the other clock in core', withFile('core/a.ts', 'export const f = () => Date();\n'), /core\/a\.ts:1 asks for the time/],
+  ])('catches %s', (_what, tree, fault) => {
+    expect(houseFaults(tree, {}).join('\n')).toMatch(fault);
+  });
+
+  it('catches a file on the list of long ones that has become short', () => {
+    expect(houseFaults(withFile('core/a.ts', 'export {};\n'), { 'core/a.ts': 'once long' })).toEqual([
+      'core/a.ts is no longer long; take it off the list',
+    ]);
+  });
+
+  it('lets core read a moment that it is given', () => {
+    expect(
+      houseFaults(
+        withFile('core/a.ts', "export const f = (at: string) => new Date(at).getTime() - Date.parse('2026-01-01');\n"),
+        {},
+      ),
+    ).toEqual([]);
+  });
+});
