@@ -1,8 +1,9 @@
-import { useEffect, type KeyboardEvent } from 'react';
+import { useEffect } from 'react';
 import { useBench } from '../../state/useBench.ts';
 import { Bar } from './Bar.tsx';
 import { Closed } from './Closed.tsx';
 import { Findings } from './Findings.tsx';
+import { keepFocus } from './keepFocus.ts';
 import { Rack } from './Rack.tsx';
 import { screens } from './screens.ts';
 import { TitleBlock } from './TitleBlock.tsx';
@@ -20,11 +21,13 @@ export function Bench() {
   useEffect(() => {
     document.title = phase === 'open' ? `${screens[screen].title} – Fistmele` : 'Fistmele';
   }, [phase, screen]);
+  // The button that led here may be gone.
+  useEffect(keepFocus, [phase, screen, setupId]);
 
   if (phase === 'opening') return <p className="opening">Opening the notebook…</p>;
   if (phase === 'closed') return <Closed />;
   return (
-    <div className="bench" onKeyDown={keys.onKeyDown as (event: KeyboardEvent) => void}>
+    <div className="bench">
       <Bar keysOpen={keys.open} onKeys={keys.setOpen} />
       <Rack />
       <main className="work" data-region="work" tabIndex={-1} aria-label={screens[screen].title}>

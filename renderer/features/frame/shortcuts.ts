@@ -1,4 +1,4 @@
-import { useState, type KeyboardEvent } from 'react';
+import { useEffect, useState } from 'react';
 import { useBenchApi } from '../../state/useBench.ts';
 import { inBar } from './screens.ts';
 
@@ -33,31 +33,34 @@ function goRound(back: boolean): void {
   }
 }
 
-const isTyping = (target: EventTarget) => target instanceof HTMLElement && target.closest('input, textarea, select') !== null;
+/** Where letters are typed, the keys belong to the field. */
+const isTyping = (target: EventTarget | null) =>
+  target instanceof HTMLElement && target.closest('input:not([type="radio"]), textarea') !== null;
 
-/** The keys that work everywhere. Ctrl+Z inside a field that is being typed in belongs to the field. */
+/** The keys that work everywhere, wherever the focus is; while a page is open over the work they rest. */
 export function useShortcuts() {
   const [open, setOpen] = useState(false);
   const bench = useBenchApi();
 
-  const onKeyDown = (event: KeyboardEvent) => {
-    const control = event.ctrlKey || event.metaKey;
-    if (event.key === 'F6') {
+  useEffect(() => {
+    const onKeyDown = (event: KeyboardEvent) => {
+      if (document.querySelector('dialog[open]') !== null) return;
+      const control = event.ctrlKey || event.metaKey;
+      const key = event.key.toLowerCase();
+      if (event.key === 'F6') {
+        goRound(event.shiftKey);
+      } else if (event.altKey && /^Digit[1-6]$/.test(event.code)) {
+        const screen = inBar[Number(event.code.slice(5)) - 1];
+        if (screen !== undefined && bench.getState().setupId !== null) bench.getState().go(screen);
+      } else if (control && !isTyping(event.target) && (key === 'z' || key === 'y')) {
+        void (key === 'y' || event.shiftKey ? bench.getState().redo() : bench.getState().undo());
+      } else if (event.key === '?' && !isTyping(event.target)) {
+        setOpen(true);
+      } else return;
       event.preventDefault();
-      goRound(event.shiftKey);
-    } else if (event.altKey && /^Digit[1-6]$/.test(event.code)) {
-      event.preventDefault();
-      const screen = inBar[Number(event.code.slice(5)) - 1];
-      if (screen !== undefined && bench.getState().setupId !== null) bench.getState().go(screen);
-    } else if (control && event.key.toLowerCase() === 'z' && !isTyping(event.target)) {
-      event.preventDefault();
-      void (event.shiftKey ? bench.getState().redo() : bench.getState().undo());
-    } else if (control && event.key.toLowerCase() === 'y' && !isTyping(event.target)) {
-      event.preventDefault();
-      void bench.getState().redo();
-    } else if (event.key === '?' && !isTyping(event.target)) {
-      setOpen(true);
-    }
-  };
-  return { open, setOpen, onKeyDown };
+    };
+    document.addEventListener('keydown', onKeyDown);
+    return () => document.removeEventListener('keydown', onKeyDown);
+  }, [bench]);
+  return { open, setOpen };
 }

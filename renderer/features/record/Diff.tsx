@@ -6,7 +6,7 @@ import { edited } from '../../state/bench.ts';
 import { dayText, now } from '../../state/clock.ts';
 import { useBenchApi } from '../../state/useBench.ts';
 import type { StateDiff } from './diff.ts';
-import { keepFocus } from './keepFocus.ts';
+import { keepFocus } from '../frame/keepFocus.ts';
 import { PutBack } from './PutBack.tsx';
 import type { Compared } from './selectors.ts';
 import { chooseInRecord, useRecordChoice } from './store.ts';

@@ -2,7 +2,7 @@ import type { Id } from '../../../core/model/common.ts';
 import { edited } from '../../state/bench.ts';
 import { dayText, now } from '../../state/clock.ts';
 import { useBench, useBenchApi } from '../../state/useBench.ts';
-import { keepFocus } from './keepFocus.ts';
+import { keepFocus } from '../frame/keepFocus.ts';
 import { putAwayOf } from './selectors.ts';
 
 /** The snapshots that were put away: out of the shelf and the drawing, never lost. */

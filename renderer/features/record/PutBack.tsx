@@ -1,7 +1,7 @@
 import type { Id } from '../../../core/model/common.ts';
 import { useBench, useBenchApi } from '../../state/useBench.ts';
 import type { StateDiff } from './diff.ts';
-import { keepFocus } from './keepFocus.ts';
+import { keepFocus } from '../frame/keepFocus.ts';
 import { alsoChanged, putBackEdits } from './putBack.ts';
 import type { Compared } from './selectors.ts';
 import { chooseInRecord } from './store.ts';
