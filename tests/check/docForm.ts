@@ -121,6 +121,8 @@ function exampleFaults(example: string, scope: Readonly<Record<string, unknown>>
   const expression = example.slice(0, at);
   try {
     const wanted: unknown = JSON.parse(example.slice(at + 4));
+    // Running what a comment says is the point here.
+    // oxlint-disable-next-line typescript/no-implied-eval
     const got: unknown = new Function(...Object.keys(scope), `return (${expression});`)(...Object.values(scope));
     return isClose(got, wanted) ? [] : [`example gives ${JSON.stringify(got)}, the comment says ${JSON.stringify(wanted)}`];
   } catch (error) {

@@ -26,12 +26,12 @@ const nameIn = (one: OneGroup, other: OneGroup | null, place: string) =>
 /** The face that takes the shots: one click or one Enter each, with the loupe at the pointer and the figures in the margins. */
 export function FaceEntry({ first, second, entering, whole, shaftRadius, size }: Props) {
   const units = useUnits();
-  const both = second === null ? [first] : [first, second];
+  const both = useMemo(() => (second === null ? [first] : [first, second]), [first, second]);
   const radius = first.face.rings[0]?.radius ?? 0.2;
   const view: FaceView = useMemo(() => {
     const shots = both.flatMap((one) => one.group.shots);
     return { ...(whole || shots.length < 3 ? wholeFace(radius) : closeIn(shots, radius)), size };
-  }, [first.group.shots, second?.group.shots, radius, whole, size]);
+  }, [both, radius, whole, size]);
   const drawn: DrawnGroup[] = useMemo(
     () =>
       both.map((one, i) => ({
@@ -39,7 +39,7 @@ export function FaceEntry({ first, second, entering, whole, shaftRadius, size }:
         shots: one.group.shots,
         measures: one.measures,
       })),
-    [first, second],
+    [both, first, second],
   );
   const entry = useFaceEntry(view, entering);
   const at = entry.cross ?? entry.pointer;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { defaultPreferences, UnitChoice } from '../../../core/model/index.ts';
+import { defaultPreferences, type UnitChoice } from '../../../core/model/index.ts';
 import { dimensionOf } from '../../../core/units/dimensions.ts';
 import { factorOf, parseQuantity, showQuantity, stepOf, textQuantity, unitOf, type Use } from '../../../core/units/index.ts';
 
