@@ -41,6 +41,8 @@ export function FaceEntry({ first, second, entering, whole, shaftRadius, size }:
       })),
     [both, first, second],
   );
+  // The loupe keeps off the shots; a hundred of each say where they lie.
+  const few = useMemo(() => drawn.flatMap((group) => group.shots.slice(0, 100)), [drawn]);
   const entry = useFaceEntry(view, entering);
   const at = entry.cross ?? entry.pointer;
   const place = (value: number) => textQuantity(value, 'setting', units, { signed: true });
@@ -85,7 +87,7 @@ export function FaceEntry({ first, second, entering, whole, shaftRadius, size }:
                 shaftRadius={shaftRadius}
                 next={nextArrow(entering.shots)}
                 units={units}
-                shots={drawn.flatMap((group) => group.shots)}
+                shots={few}
               />
             )}
           </FacePlot>

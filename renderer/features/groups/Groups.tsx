@@ -78,8 +78,8 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
               size={size}
             />
             <p className="tick-note">
-              Click sets a shot, digits its arrow; a click on a shot takes hold of it, arrow keys nudge it 1 mm; Backspace takes
-              it back.
+              A click sets a shot; digits number it, arrow keys nudge it 1 mm, Backspace takes it back. Pull a shot to move it,
+              rest on one to take it in hand.
             </p>
           </div>
         )}

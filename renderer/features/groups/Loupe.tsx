@@ -33,7 +33,7 @@ function corner(view: FaceView, pointer: Point, radius: number, shots: readonly 
   const covers = (at: Point, point: Point) =>
     Math.abs(point.x - at.x) < radius + 12 && point.y > at.y - radius - 12 && point.y < at.y + radius + legend + 8;
   const free = corners.filter((at) => !covers(at, pointer));
-  const few = shots.slice(0, 200).map((shot) => toPixel(view, shot));
+  const few = shots.map((shot) => toPixel(view, shot));
   const cost = (at: Point) =>
     few.filter((shot) => covers(at, shot)).length * 1e4 + Math.hypot(at.x - pointer.x, at.y - pointer.y);
   return free.reduce((best, at) => (cost(at) < cost(best) ? at : best), free[0] ?? { x: low, y: low });

@@ -65,3 +65,9 @@ export function setContext(bench: Bench, groupId: Id, label: string, patch: Part
 export function setGroup(bench: Bench, groupId: Id, label: string, patch: Partial<ShotGroup>): Promise<boolean> {
   return rewrite(bench, groupId, label, () => patch);
 }
+
+/** The shot set last in a group as the store now has it. */
+export function newestIn(bench: Bench, groupId: Id): number | null {
+  const group = bench.getState().records.get(groupId);
+  return group?.kind === 'group' ? (group.shots.at(-1)?.id ?? null) : null;
+}

@@ -3,13 +3,15 @@ import type { Point } from '../../../core/group/index.ts';
 import type { ShotGroup } from '../../../core/model/group.ts';
 import { toFace, toPixel, type FaceView } from '../../plots/face/geometry.ts';
 import { useBenchApi } from '../../state/useBench.ts';
-import { addShot, moveShot, numberShot, takeBack } from './edits.ts';
+import { addShot, moveShot, newestIn, numberShot, takeBack } from './edits.ts';
 
 /** The cross moves by this, and with Shift by the fine step; a chosen shot is nudged by the fine step, with Shift by the coarse one [m]. */
 const coarse = 0.005;
 const fine = 0.001;
-/** A press this near a shot takes hold of it [px]. */
+/** A press this near a shot may take hold of it, and a pull this long is a pull [px]. */
 const grasp = 6;
+/** A press this long is no click [ms]. */
+const restTime = 400;
 /** Digits this close together make one number [ms]. */
 const together = 1200;
 
@@ -26,7 +28,7 @@ export function useFaceEntry(view: FaceView, group: ShotGroup | null) {
   const [pointer, setPointer] = useState<Point | null>(null);
   const [cross, setCross] = useState<Point | null>(null);
   const [chosen, setChosen] = useState<number | null>(null);
-  const held = useRef<{ shot: number; moved: boolean } | null>(null);
+  const press = useRef<{ shot: number | null; at: Point; since: number } | null>(null);
   const typed = useRef<{ digits: string; at: number }>({ digits: '', at: 0 });
 
   // The sheet's corner, not the group's: what is clipped away (rings beyond the window) still counts into a group's box.
@@ -46,27 +48,29 @@ export function useFaceEntry(view: FaceView, group: ShotGroup | null) {
 
   const onPointerDown = (event: PointerEvent<SVGGElement>) => {
     if (event.button !== 0 || group === null) return;
-    const shot = shotNear(place(event));
-    held.current = shot === null ? null : { shot, moved: false };
-    if (shot !== null) event.currentTarget.setPointerCapture(event.pointerId);
+    press.current = { shot: shotNear(place(event)), at: { x: event.clientX, y: event.clientY }, since: event.timeStamp };
+    event.currentTarget.setPointerCapture(event.pointerId);
   };
   const onPointerMove = (event: PointerEvent<SVGGElement>) => {
     setPointer(place(event));
     setCross(null);
-    if (held.current !== null) held.current.moved = true;
   };
+  // A quick press sets a shot even where one stands already: arrows touch. Pulling moves the shot under it, resting on it takes it in hand.
   const onPointerUp = (event: PointerEvent<SVGGElement>) => {
-    if (event.button !== 0 || group === null) return;
+    const began = press.current;
+    press.current = null;
+    if (event.button !== 0 || group === null || began === null) return;
     const at = place(event);
-    const grip = held.current;
-    held.current = null;
-    if (grip === null) {
-      setChosen(null);
-      void addShot(bench, group.id, at);
-    } else {
-      setChosen(grip.shot);
-      if (grip.moved && shotNear(at) !== grip.shot) void moveShot(bench, group.id, grip.shot, () => at);
+    const pulled = Math.hypot(event.clientX - began.at.x, event.clientY - began.at.y) > grasp;
+    const rested = event.timeStamp - began.since > restTime;
+    if (began.shot !== null && (pulled || rested)) {
+      setChosen(began.shot);
+      if (pulled) void moveShot(bench, group.id, began.shot, () => at);
+      return;
     }
+    void addShot(bench, group.id, at).then((done) => {
+      if (done) setChosen(newestIn(bench, group.id));
+    });
   };
 
   const shotInHand = (): number | null => chosen ?? group?.shots.at(-1)?.id ?? null;
