@@ -4,6 +4,7 @@ import { readBareShaft, readTwoGroups } from '../../../core/trials/index.ts';
 import { Fraction, useSize } from '../../design/index.ts';
 import { groupsOf } from '../../state/selectors.ts';
 import { useBench, useBundle, useUnits } from '../../state/useBench.ts';
+import { aloneSentence } from './alone.ts';
 import { oneGroup, pairOf, usualShaft } from './derive.ts';
 import { FaceEntry } from './FaceEntry.tsx';
 import { FaceTools } from './FaceTools.tsx';
@@ -50,19 +51,16 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
   }
 
   const entering = page.entering === 'second' && second !== null ? second : first;
-  const only = `${first.group.shots.length} ${first.group.fletching} ${first.group.shots.length === 1 ? 'shot' : 'shots'}`;
+  const alone = aloneSentence(first, units);
   const size = room === null ? null : Math.max(280, Math.floor(Math.min(room.width * 0.56 - 46, room.height - 128, 620)));
   return (
     <>
       <div className="head">
         <h1>
-          <Fraction>{reading?.headline ?? (first.problem === null ? `${only} on the face` : first.problem.sentence)}</Fraction>
+          <Fraction>{reading?.headline ?? alone.headline}</Fraction>
         </h1>
         <p>
-          <Fraction>
-            {reading?.subline ??
-              'To ask whether a shift is real, put a second group beside it: bare against fletched, or before against after.'}
-          </Fraction>
+          <Fraction>{reading?.subline ?? alone.subline}</Fraction>
         </p>
       </div>
       <div className="body groups-body" ref={body}>

@@ -1,0 +1,18 @@
+import type { UnitChoice } from '../../../core/model/preferences.ts';
+import { showQuantity, textQuantity } from '../../../core/units/index.ts';
+import type { OneGroup } from './derive.ts';
+
+const ASK = 'To ask whether a shift is real, put a second group beside it: bare against fletched, or before against after.';
+
+/** What one group says by itself. */
+export function aloneSentence({ group, measures, problem }: OneGroup, units: UnitChoice): { headline: string; subline: string } {
+  if (measures === null) return { headline: problem?.sentence ?? '', subline: ASK };
+  const digits = units.setting === 'mm' ? 0 : 1;
+  const [low, high] = measures.meanRadiusInterval;
+  const size = textQuantity(measures.meanRadius, 'setting', units, { digits });
+  const between = `${showQuantity(low, 'setting', units, { digits }).figure} to ${textQuantity(high, 'setting', units, { digits })}`;
+  return {
+    headline: `${group.shots.length} ${group.fletching} shots, mean radius ${size}`,
+    subline: `Very many such shots would show ${between}, 95 %. ${ASK}`,
+  };
+}
