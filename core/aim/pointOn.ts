@@ -54,7 +54,8 @@ export function missWithTipOn(launch: Launch, tipForward: number, distance: numb
  * @example pointOnDistance({ speed: 50, k: 0, eyeHeight: 0.12 }, 0.74).value.toFixed(2) // "79.84"
  */
 export function pointOnDistance(launch: Launch, tipForward: number): Result<number> {
-  const miss = (distance: number) => missWithTipOn(launch, tipForward, distance);
+  // Past the end of a short flight the miss has no bottom, and a search for nought needs a number there.
+  const miss = (distance: number) => Math.max(-farthest, missWithTipOn(launch, tipForward, distance));
   const near = 2 * tipForward;
   if (!(miss(near) > 0))
     return refuse(

@@ -12,11 +12,13 @@ export interface HotellingTest {
 
 /** Smallest eigenvalue of the correlation matrix below which the shots count as lying on a line. */
 const LINE = 1e-10;
+/** Below this a spread's square has lost its digits, so that it is no spread at all. */
+const LEAST = 1e-140;
 
 /** Inverse through the correlation matrix, so that axes of very different size do no harm; null when the shots lie on a line. */
 function inverseOf(covariance: AbstractMatrix): Matrix | null {
   const scale = covariance.diagonal().map(Math.sqrt);
-  if (!scale.every((value) => value > 0 && Number.isFinite(value))) return null;
+  if (!scale.every((value) => value > LEAST && Number.isFinite(value))) return null;
   const by = Matrix.diag(scale.map((value) => 1 / value));
   const correlation = by.mmul(covariance).mmul(by);
   const { realEigenvalues } = new EigenvalueDecomposition(correlation, { assumeSymmetric: true });

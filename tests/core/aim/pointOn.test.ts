@@ -77,6 +77,15 @@ describe('the point-on distance', () => {
     );
   });
 
+  it('is found between over and under for an arrow so light and thick that it never flies as far as the search looks', () => {
+    const launch = { speed: 52, k: 0.02, eyeHeight: 0.147 };
+    const found = pointOnDistance(launch, 0.3756);
+    expect(found.ok).toBe(true);
+    if (!found.ok) return;
+    expect(missWithTipOn(launch, 0.3756, found.value - 0.1)).toBeGreaterThan(0);
+    expect(missWithTipOn(launch, 0.3756, found.value + 0.1)).toBeLessThan(0);
+  });
+
   it('is refused with a sentence when the eye is at the arrow, or the arrow never comes back to the line', () => {
     expect(pointOnDistance({ speed: 50, k: 0, eyeHeight: 0 }, tip)).toMatchObject({
       ok: false,

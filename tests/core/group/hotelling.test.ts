@@ -66,6 +66,11 @@ describe('the tests of Hotelling', () => {
       expect(refusalOf(test(line, line))).toBe('on-a-line');
       expect(refusalOf(test(fine, none))).toBe('on-a-line');
     }
+    // Squares too small to hold their digits: a line along x, and a line along y that is as good as none.
+    const six = [0, 1, 2, 3, 4, 5];
+    const flat = six.map((step) => ({ x: step * 2e-7, y: 0 }));
+    const nearlyNothing = six.map((step) => ({ x: 0, y: step * 2.2667780475267014e-162 }));
+    for (const test of tests) expect(refusalOf(test(flat, nearlyNothing))).toBe('on-a-line');
     expect(refusalOf(oneSampleT2(fine.slice(0, 2), [0, 0]))).toBe('too-few');
     expect(refusalOf(oneSampleT2(line, [0, 0]))).toBe('on-a-line');
     expect(() => oneSampleT2(fine, [0, 0, 0])).not.toThrow(TypeError);
