@@ -8,8 +8,12 @@ import { Problem, type Result } from './model/problem.ts';
 export const Book = z.enum(['own', 'demo']);
 export type Book = z.infer<typeof Book>;
 
-/** What undo and redo would do now, in the words of the Change; null when there is nothing. */
-export const UndoState = z.strictObject({ undo: z.string().nullable(), redo: z.string().nullable() });
+/** A Change in the journal: its own words, and the entry that another window could meanwhile have put itself on top of. */
+export const JournalStep = z.strictObject({ label: z.string(), entry: z.int().nonnegative() });
+export type JournalStep = z.infer<typeof JournalStep>;
+
+/** What undo and redo would do now; null when there is nothing. */
+export const UndoState = z.strictObject({ undo: JournalStep.nullable(), redo: JournalStep.nullable() });
 export type UndoState = z.infer<typeof UndoState>;
 
 /** Answer to every write: the records as they now stand (null: gone), by id. */
@@ -35,8 +39,9 @@ export const contract = {
     output: z.strictObject({ records: z.array(BenchRecord), state: UndoState, problems: z.array(Problem) }),
   },
   'notebook.apply': { input: z.strictObject({ book: Book, change: Change }), output: Written },
-  'notebook.undo': { input: z.strictObject({ book: Book }), output: Written },
-  'notebook.redo': { input: z.strictObject({ book: Book }), output: Written },
+  /** `expected` is the entry that the window shows as next to undo or redo: what another window did since is not undone unseen. */
+  'notebook.undo': { input: z.strictObject({ book: Book, expected: z.int().nonnegative() }), output: Written },
+  'notebook.redo': { input: z.strictObject({ book: Book, expected: z.int().nonnegative() }), output: Written },
   'preferences.get': { input: z.null(), output: Preferences },
   'preferences.set': { input: Preferences, output: Preferences },
 } as const satisfies Record<Channel, { input: z.ZodType; output: z.ZodType }>;
@@ -45,8 +50,11 @@ export { type Channel, channels, isChannel } from './channels.ts';
 export type Input<C extends Channel> = z.infer<(typeof contract)[C]['input']>;
 export type Output<C extends Channel> = z.infer<(typeof contract)[C]['output']>;
 
-/** What the host tells unasked: another window of the same bench has written. */
-export const HostEvent = z.strictObject({ event: z.literal('notebook.changed'), book: Book, written: Written });
+/** What the host tells unasked: another window of the same bench has written, or the line was down and news may have been missed. */
+export const HostEvent = z.discriminatedUnion('event', [
+  z.strictObject({ event: z.literal('notebook.changed'), book: Book, written: Written }),
+  z.strictObject({ event: z.literal('host.reconnected') }),
+]);
 export type HostEvent = z.infer<typeof HostEvent>;
 
 export interface Host {

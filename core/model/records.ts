@@ -12,8 +12,16 @@ export const BenchRecord = z.discriminatedUnion('kind', [Archer, Bow, ArrowSet, 
 export type BenchRecord = z.infer<typeof BenchRecord>;
 export type RecordKind = BenchRecord['kind'];
 
+/** Which state of a record an edit was made on. The notebook holds the rest itself, so a group of 100,000 shots is not sent twice. */
+export const RecordState = z.object({
+  id: Id,
+  kind: z.enum(['archer', 'bow', 'arrowSet', 'setup', 'group', 'snapshot']),
+  revision: z.int().nonnegative(),
+});
+export type RecordState = z.infer<typeof RecordState>;
+
 /** One record before and after an edit: null before is a birth, null after a removal (only redo and undo remove; people archive). */
-export const RecordEdit = z.strictObject({ id: Id, before: BenchRecord.nullable(), after: BenchRecord.nullable() });
+export const RecordEdit = z.strictObject({ id: Id, before: RecordState.nullable(), after: BenchRecord.nullable() });
 export type RecordEdit = z.infer<typeof RecordEdit>;
 
 /** A user's edit: what it was, in plain words, and the records before and after. Applied whole or not at all. */
