@@ -13,12 +13,12 @@ const ruleYd = { near: 60, line: 110, behind: 50 } as const;
 /**
  * How far an arrow could fly at worst, beside the rule for the ground beyond the target.
  *
- * @equation the greatest reach at any angle against 110 yd, or target + 50 yd beyond 60 yd: a caution when it reaches farther
+ * @equation always a caution, with the greatest reach at any angle beside 110 yd, or target + 50 yd beyond 60 yd
  * @param reach - greatest distance at any angle, computed from the trajectory; null while the speed is not known [m]
  * @param distance - distance to the farthest target [m]
  * @param units - the person's choice of units [record]
  * @returns the finding [record]
- * @validity level ground; the local range rules govern and the rule book's edition must be checked
+ * @validity level ground; never in range, since an overshoot line beyond the reach makes no loose high shot harmless; the local range rules govern and the rule book's edition must be checked
  * @source british-rule-302
  * @example overshootFinding({ value: 190, low: 170, high: 210 }, 50, defaultPreferences.units).title // "Loosed high, an arrow could fly 210 m"
  */
@@ -33,20 +33,21 @@ export function overshootFinding(reach: Band | null, distance: number, units: Un
       'settings.arrowSpeed',
     );
   const text = (si: number) => textQuantity(si, 'distance', units, { digits: 0 });
+  const figure = (si: number) => showQuantity(si, 'distance', units, { digits: 0 }).figure;
   // A micrometre keeps 60 yd typed in metres in the first row.
   const clear = distance <= ruleYd.near * YARD + 1e-6 ? ruleYd.line * YARD : distance + ruleYd.behind * YARD;
   return {
     id: 'overshoot',
-    level: reach.high > clear ? 'caution' : 'ok',
+    level: 'caution',
     title: `Loosed high, an arrow could fly ${text(reach.high)}`,
-    detail: `One national rule of 2014 keeps ${text(clear)} clear from the shooting line: never draw above the target. Your range\u2019s rules govern.`,
+    detail: `Never draw above the target. One national rule of 2014, for bows shot with the fingers, keeps ${text(clear)} clear from the shooting line; your range\u2019s rules govern.`,
     rule: null,
-    short: { figure: showQuantity(reach.high, 'distance', units, { digits: 0 }).figure, word: 'reach' },
+    short: { figure: figure(reach.high), word: 'reach' },
     why: whyRule(
       'The ground beyond the target',
       'The greatest distance that this arrow reaches at any angle, from the same flight as the curve, on level ground in still air. The rule\u2019s overshoot line counts on nobody drawing above the target. Sides are kept clear 10 yd at the line, widening to 20 at 100 yd.',
       [
-        ['', 'greatest reach', `${text(reach.value)}, ${text(reach.low)} to ${text(reach.high)}`],
+        ['', 'greatest reach', `${text(reach.value)}, ${figure(reach.low)} to ${text(reach.high)}`],
         ['', 'farthest target', text(distance)],
         ['', 'overshoot line by that rule', text(clear)],
       ],

@@ -168,11 +168,17 @@ describe('the ground beyond the target', () => {
     expect([clear(20), clear(60), clear(80)].map((text) => /keeps (\d+) yd/.exec(text)?.[1])).toEqual(['110', '110', '130']);
   });
 
-  it('is a caution when the arrow can fly past that, and waits while the speed is not known', () => {
+  it('is a caution however far the line lies: an arrow that flies 163 m is not made harmless by a line at 166 m', () => {
     expect(overshootFinding({ value: 190, low: 170, high: 210 }, 50, units)).toMatchObject({
       level: 'caution',
       title: 'Loosed high, an arrow could fly 210 m',
     });
+    const past = overshootFinding({ value: 143, low: 124, high: 163 }, 120, units);
+    expect([past.level, past.title]).toEqual(['caution', 'Loosed high, an arrow could fly 163 m']);
+    expect(past.detail).toMatch(/^Never draw above the target\. .*keeps 166 m clear/);
+  });
+
+  it('waits while the speed is not known', () => {
     expect(overshootFinding(null, 50, units).level).toBe('waiting');
   });
 });
