@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { CompareRow } from '../../core/compare/index.ts';
 import {
   defaultPreferences,
   exampleBare,
@@ -9,6 +10,7 @@ import {
 } from '../../core/model/index.ts';
 import { heightsApart } from '../../renderer/features/compare/heights.ts';
 import { overlayOf } from '../../renderer/features/compare/overlay.ts';
+import { rowText } from '../../renderer/features/compare/rowText.ts';
 
 const { units } = defaultPreferences;
 const other: ShotBundle = {
@@ -88,5 +90,37 @@ describe('the groups of two set-ups laid over each other', () => {
   it('leaves out groups that have no centre: one shot, or all in one hole', () => {
     const one = { ...exampleFletched, shots: exampleFletched.shots.slice(0, 1) };
     expect(overlayOf({ ...exampleBundle, groups: [one] }, other, units).ok).toBe(false);
+  });
+});
+
+describe('a row of the comparison', () => {
+  const row = (use: CompareRow['use'], one: number, another: number): CompareRow => ({
+    key: 'any',
+    name: 'Any',
+    use,
+    section: 'Build',
+    reference: { value: one, half: null },
+    other: { value: another, half: null },
+    difference: another - one,
+    noise: 0,
+    verdict: 'real',
+    note: '',
+  });
+  const text = (use: CompareRow['use'], one: number, another: number) => {
+    const { unit, reference, other: second, difference } = rowText(row(use, one, another), units, [false, false]);
+    return [unit, reference, second, difference];
+  };
+
+  it('has its difference in the unit of the column, never in a smaller one', () => {
+    expect(text('time', 0.949, 0.928)).toEqual(['s', '0.95', '0.93', '−0.02']);
+  });
+
+  it('spends more decimals before a difference reads as nought', () => {
+    expect(text('time', 0.949, 0.947)).toEqual(['s', '0.95', '0.95', '−0.002']);
+    expect(text('speed', 54.9, 55.0)).toEqual(['ft/s', '180', '180', '+0.3']);
+  });
+
+  it('keeps eighths of an inch beside eighths', () => {
+    expect(text('length', 8.25 * 0.0254, 8.5 * 0.0254)).toEqual(['in', '8 1/4', '8 1/2', '+1/4']);
   });
 });

@@ -39,12 +39,17 @@ export function rowText(row: CompareRow, units: UnitChoice, stopped: readonly bo
   };
 }
 
-/** At least as many decimals as the figures it comes from; short times come in another unit, which is then said. */
+/** So many decimals more are spent on a difference before it may read as nought. */
+const FINER = 2;
+
+/** In the unit of its column, with at least as many decimals as the figures it comes from. */
 function signed(difference: number, use: CompareRow['use'], units: UnitChoice, digits: number): string {
   const own = showQuantity(difference, use, units, { signed: true });
-  if (use === 'time') return `${own.figure} ${own.unit}`;
-  if (own.figure.includes('/') || decimalsIn(own.figure) >= digits) return own.figure;
-  return showQuantity(difference, use, units, { signed: true, digits }).figure;
+  if (own.figure.includes('/')) return own.figure;
+  const least = Math.max(digits, own.unit === unitOf(use, units) ? decimalsIn(own.figure) : 0);
+  const withDecimals = (decimals: number) => showQuantity(difference, use, units, { signed: true, digits: decimals }).figure;
+  const tried = Array.from({ length: FINER + 1 }, (_, more) => withDecimals(least + more));
+  return tried.find((text) => /[1-9]/.test(text)) ?? withDecimals(least);
 }
 
 const decimalsIn = (text: string): number => (/\.(\d+)$/.exec(text)?.[1] ?? '').length;

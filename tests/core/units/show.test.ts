@@ -88,6 +88,7 @@ describe('showing a quantity', () => {
   it('keeps exactly the decimals that a column asks for', () => {
     expect(showQuantity(28.25 * inch, 'length', units, { digits: 2 })).toEqual({ figure: '28.25', unit: 'in' });
     expect(showQuantity(18, 'distance', units, { digits: 1 })).toEqual({ figure: '18.0', unit: 'm' });
+    expect(showQuantity(-0.0216, 'time', units, { digits: 2 })).toEqual({ figure: '−0.02', unit: 's' });
   });
 
   it('refuses to show what is no figure', () => {
