@@ -35,8 +35,8 @@ export function createApi(books: Books, shell: Shell): Api {
     'bench.info': async () => ok({ ...shell, notebook: { file: books.file, problem: await books.problem() } }),
     'notebook.load': ({ book }) => within(book, (notebook) => ok(notebook.load())),
     'notebook.apply': ({ book, change }) => within(book, (notebook) => notebook.apply(change)),
-    'notebook.undo': ({ book }) => within(book, (notebook) => notebook.undo()),
-    'notebook.redo': ({ book }) => within(book, (notebook) => notebook.redo()),
+    'notebook.undo': ({ book, expected }) => within(book, (notebook) => notebook.undo(expected)),
+    'notebook.redo': ({ book, expected }) => within(book, (notebook) => notebook.redo(expected)),
     'preferences.get': () => within('own', (notebook) => ok(notebook.preferences())),
     'preferences.set': (preferences) => within('own', (notebook) => notebook.setPreferences(preferences)),
   };

@@ -31,9 +31,7 @@ function stepOf(sql: Sql, edit: RecordEdit): Result<Step> {
       'A record is put in the archive, not removed; nothing was written. Archive it, or undo what made it.',
     );
   }
-  if (after.id !== id || (before !== null && (before.id !== id || before.kind !== after.kind))) {
-    return refuse('other-record', 'An edit keeps a record what it is and whose it is; nothing was written.');
-  }
+  if (after.id !== id || (before !== null && (before.id !== id || before.kind !== after.kind))) return otherRecord;
   const row = readRow(sql, id);
   if (before === null) {
     if (row !== null && row.text !== null) {
@@ -43,24 +41,33 @@ function stepOf(sql: Sql, edit: RecordEdit): Result<Step> {
       );
     }
   } else {
-    if (row === null || row.text === null || row.revision !== before.revision) {
+    if (row === null || row.text === null) {
       return refuse(
         'stale',
-        `Another window changed ${nameOf(before)} since; nothing was written. Look at it as it now stands, then make your change again.`,
+        `${begun(nameOf(after))} is no longer in the notebook: another window took it out. Nothing was written.`,
       );
     }
     const stored = recordOf(row);
     if (!stored.ok) return stored;
-    if (stored.value.kind !== after.kind) return refuse('other-record', 'A record keeps its kind; nothing was written.');
+    if (row.kind !== after.kind) return otherRecord;
+    if (row.revision !== before.revision) {
+      return refuse(
+        'stale',
+        `Another window changed ${nameOf(stored.value)} since; nothing was written. Look at it as it now stands, then make your change again.`,
+      );
+    }
     if (stored.value.kind === 'snapshot' && !differOnlyInArchive(stored.value, after)) {
       return refuse(
         'snapshot-fixed',
-        `The snapshot ${nameOf(before)} stays as it was taken; nothing was written. Take a new one instead.`,
+        `The snapshot ${nameOf(stored.value)} stays as it was taken; nothing was written. Take a new one instead.`,
       );
     }
   }
   return ok({ before: row, after: { id, kind: after.kind, revision: nextRevision(row), text: textOf(after) } });
 }
+
+const otherRecord = refuse('other-record', 'An edit keeps a record what it is and whose it is; nothing was written.');
+const begun = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** A record is born with revision 0; each write, undo and redo counts one further, also while it is gone. */
 export const nextRevision = (row: RecordRow | null): number => (row === null ? 0 : row.revision + 1);

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { Stamp } from '../../core/model/index.ts';
-import type { UndoState } from '../../core/host.ts';
+import type { JournalStep, UndoState } from '../../core/host.ts';
 import { Patch } from './patch.ts';
 import type { Sql } from './sql.ts';
 
@@ -44,7 +44,7 @@ export class Journal {
   }
 
   get state(): UndoState {
-    return { undo: this.lastUndoable?.label ?? null, redo: this.lastRedoable?.label ?? null };
+    return { undo: asStep(this.lastUndoable), redo: asStep(this.lastRedoable) };
   }
 
   append(kind: Kind, label: string, at: Stamp, patches: readonly Patch[]): void {
@@ -76,3 +76,5 @@ export class Journal {
     }
   }
 }
+
+const asStep = (entry: Entry | null): JournalStep | null => (entry === null ? null : { label: entry.label, entry: entry.seq });

@@ -1,4 +1,4 @@
-import type { Written } from '../../core/host.ts';
+import type { UndoState, Written } from '../../core/host.ts';
 import {
   type BenchRecord,
   type Change,
@@ -30,7 +30,7 @@ export class Notebook {
     this.#now = now;
   }
 
-  load(): { records: BenchRecord[]; state: Written['state']; problems: Problem[] } {
+  load(): { records: BenchRecord[]; state: UndoState; problems: Problem[] } {
     const records: BenchRecord[] = [];
     const problems: Problem[] = [];
     for (const row of liveRows(this.#sql)) {
@@ -38,7 +38,11 @@ export class Notebook {
       if (record.ok) records.push(record.value);
       else problems.push(record.problem);
     }
-    return { records, state: this.#journal.state, problems };
+    return { records, state: this.state, problems };
+  }
+
+  get state(): UndoState {
+    return this.#journal.state;
   }
 
   apply(change: Change): Result<Written> {
@@ -50,15 +54,19 @@ export class Notebook {
     return this.#write('do', change.label, steps.value, patches);
   }
 
-  undo(): Result<Written> {
+  /** `expected` is the entry that the caller's window shows as the last: it may not undo what it has not seen. */
+  undo(expected: number): Result<Written> {
     const entry = this.#journal.lastUndoable;
     if (entry === null) return refuse('nothing-to-undo', 'There is nothing to undo.');
+    if (entry.seq !== expected) return moved(overtaken(entry, expected));
     return this.#replay('undo', entry, this.#journal.patches(entry).map(inverse).reverse());
   }
 
-  redo(): Result<Written> {
+  redo(expected: number): Result<Written> {
     const entry = this.#journal.lastRedoable;
     if (entry === null) return refuse('nothing-to-redo', 'There is nothing to redo.');
+    if (entry.seq !== expected)
+      return moved(`In another window “${entry.label}” has become the next to do again; nothing was done.`);
     return this.#replay('redo', entry, this.#journal.patches(entry));
   }
 
@@ -125,3 +133,11 @@ export class Notebook {
     this.#sql.close();
   }
 }
+
+/** Either somebody put a Change on top, or took the top off. */
+const overtaken = ({ seq, label }: Entry, expected: number): string =>
+  seq > expected
+    ? `Another window’s change “${label}” is now the last; nothing was undone.`
+    : `Another window has undone the last change already, and “${label}” is now the last; nothing was undone.`;
+
+const moved = (what: string) => refuse('undo-moved', `${what} Look at it first.`);

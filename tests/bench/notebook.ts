@@ -111,8 +111,9 @@ async function smallRows(folder: string): Promise<Row[]> {
   const times: Record<'applied' | 'undone' | 'bare', number[]> = { applied: [], undone: [], bare: [] };
   for (let round = 0; round < 300; round++) {
     const applied = await secondsOf(turn);
+    const last = bench.notebook.state.undo?.entry ?? 0;
     const undone = await secondsOf(() => {
-      stands = valueOf(bench.notebook.undo()).records[0]?.record as Setup;
+      stands = valueOf(bench.notebook.undo(last)).records[0]?.record as Setup;
     });
     const bare = await secondsOf(() => bareWrite(path.join(folder, 'small.txt'), bytes));
     if (round < 100) continue; // warms up

@@ -22,8 +22,8 @@ describe('The host', () => {
       'bench.info': null,
       'notebook.load': own,
       'notebook.apply': { ...own, change: change(null, anArcher(1)) },
-      'notebook.undo': own,
-      'notebook.redo': own,
+      'notebook.undo': { ...own, expected: 1 },
+      'notebook.redo': { ...own, expected: 1 },
       'preferences.get': null,
       'preferences.set': { ...defaultPreferences, theme: 'dark' },
     };
@@ -38,7 +38,7 @@ describe('The host', () => {
   it('tells the other windows of writes that were made, and of nothing else', async () => {
     const call = benchOn();
     expect((await call('notebook.load', own)).event).toBeNull();
-    expect((await call('notebook.undo', own)).event).toBeNull();
+    expect((await call('notebook.undo', { ...own, expected: 1 })).event).toBeNull();
     const { reply, event } = await call('notebook.apply', { ...own, change: change(null, anArcher(1)) });
     expect(event).toEqual({ event: 'notebook.changed', book: 'own', written: (reply as { value: unknown }).value });
   });
@@ -54,7 +54,7 @@ describe('The host', () => {
     expect(info.value.notebook.problem.sentence).toMatch(/is not a Fistmele notebook/);
     for (const [channel, input] of [
       ['notebook.load', own],
-      ['notebook.undo', own],
+      ['notebook.undo', { ...own, expected: 1 }],
       ['preferences.get', null],
     ] as const) {
       expect(sentenceOf((await call(channel, input)).reply), channel).toMatch(/is not a Fistmele notebook/);

@@ -70,7 +70,7 @@ async function lookAt(file: string, said: number, plan: KillPlan): Promise<{ fou
     if (problems.length > 0) return `unreadable: ${problems[0]?.sentence}`;
     if (found < said) return `lost: ${said} was said to be written, ${found} is there`;
     if (found > said + 1) return `too much: ${said} was said to be written, ${found} is there`;
-    if ((state.undo ?? '0') !== String(found)) return `the journal ends at ${state.undo}, the records at ${found}`;
+    if ((state.undo?.label ?? '0') !== String(found)) return `the journal ends at ${state.undo?.label}, the records at ${found}`;
     for (const [which, record] of [
       [1, one],
       [2, two],

@@ -247,7 +247,7 @@ describe('The event stream', () => {
     ]);
     const input = { book: 'own', change: change(null, anArcher(1)) };
     await call('notebook.apply', token, input, { 'x-fistmele-page': 'one' });
-    await call('notebook.undo', token, { book: 'own' }, { 'x-fistmele-page': 'two' });
+    await call('notebook.undo', token, { book: 'own', expected: 1 }, { 'x-fistmele-page': 'two' });
     await expect.poll(() => [writer.lines.length, other.lines.length]).toEqual([1, 1]);
     expect(other.lines[0]).toMatchObject({
       event: 'notebook.changed',

@@ -2,6 +2,7 @@ import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { onTestFinished } from 'vitest';
+import type { UndoState, Written } from '../../core/host.ts';
 import type { Archer, Bow, Change, Result, ShotGroup, Snapshot, Stamp } from '../../core/model/index.ts';
 import { exampleBundle, exampleFletched } from '../../core/model/example.ts';
 import type { Notebook } from '../../electron/notebook/notebook.ts';
@@ -88,6 +89,18 @@ export function aSnapshot(n: number): Snapshot {
     figures: [{ key: 'weight', name: 'Weight on the fingers', use: 'weight', value: 146.8 }],
     programVersion: '0.1.0',
   };
+}
+
+/** As a window does it that shows the journal as it stands. */
+export const undone = (notebook: Notebook): Result<Written> => notebook.undo(notebook.state.undo?.entry ?? 0);
+export const redone = (notebook: Notebook): Result<Written> => notebook.redo(notebook.state.redo?.entry ?? 0);
+
+/** What undo and redo would do, by their words alone. */
+export const wordsOf = ({ undo, redo }: UndoState) => ({ undo: undo?.label ?? null, redo: redo?.label ?? null });
+
+/** The answer to a write, with undo and redo by their words. */
+export function stateWords(written: Result<Written>): ReturnType<typeof wordsOf> {
+  return wordsOf(valueOf(written).state);
 }
 
 /** A Change of one record: a birth when `before` is null. */

@@ -2,7 +2,21 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type BenchRecord, type Change } from '../../core/model/index.ts';
 import type { Notebook } from '../../electron/notebook/notebook.ts';
-import { anArcher, aGroup, change, opened, openedToClose, problemOf, tempNotebook, uuid, valueOf } from './support.ts';
+import {
+  anArcher,
+  aGroup,
+  change,
+  opened,
+  openedToClose,
+  problemOf,
+  redone,
+  stateWords,
+  tempNotebook,
+  undone,
+  uuid,
+  valueOf,
+  wordsOf,
+} from './support.ts';
 
 const nameOf = (record: BenchRecord | undefined) => (record?.kind === 'archer' ? record.name : undefined);
 const names = (notebook: Notebook) => notebook.load().records.map(nameOf);
@@ -12,15 +26,49 @@ describe('Undo and redo', () => {
     const notebook = await opened();
     expect(notebook.load().state).toEqual({ undo: null, redo: null });
     valueOf(notebook.apply(change(null, anArcher(1), 'Enter Archer 1')));
-    expect(notebook.load().state).toEqual({ undo: 'Enter Archer 1', redo: null });
-    expect(valueOf(notebook.undo()).state).toEqual({ undo: null, redo: 'Enter Archer 1' });
-    expect(valueOf(notebook.redo()).state).toEqual({ undo: 'Enter Archer 1', redo: null });
+    expect(wordsOf(notebook.load().state)).toEqual({ undo: 'Enter Archer 1', redo: null });
+    expect(stateWords(undone(notebook))).toEqual({ undo: null, redo: 'Enter Archer 1' });
+    expect(stateWords(redone(notebook))).toEqual({ undo: 'Enter Archer 1', redo: null });
   });
 
   it('with nothing left answer in a sentence', async () => {
     const notebook = await opened();
-    expect(problemOf(notebook.undo())).toEqual({ code: 'nothing-to-undo', sentence: 'There is nothing to undo.' });
-    expect(problemOf(notebook.redo())).toEqual({ code: 'nothing-to-redo', sentence: 'There is nothing to redo.' });
+    expect(problemOf(undone(notebook))).toEqual({ code: 'nothing-to-undo', sentence: 'There is nothing to undo.' });
+    expect(problemOf(redone(notebook))).toEqual({ code: 'nothing-to-redo', sentence: 'There is nothing to redo.' });
+  });
+
+  it('name the entry of the Change, the same when it is undone and done again', async () => {
+    const notebook = await opened();
+    const first = valueOf(notebook.apply(change(null, anArcher(1), 'First'))).state.undo;
+    const second = valueOf(notebook.apply(change(null, anArcher(2), 'Second'))).state.undo;
+    expect(second?.entry).toBeGreaterThan(first?.entry ?? Infinity);
+    expect(valueOf(undone(notebook)).state).toEqual({ undo: first, redo: second });
+    expect(valueOf(redone(notebook)).state).toEqual({ undo: second, redo: null });
+  });
+
+  it('of what the caller has not seen is refused, with the words of what is now the last', async () => {
+    const notebook = await opened();
+    const seen = valueOf(notebook.apply(change(null, anArcher(1), 'Enter'))).state.undo?.entry ?? -1;
+    valueOf(notebook.apply(change(null, anArcher(2), 'By another window')));
+    expect(problemOf(notebook.undo(seen))).toEqual({
+      code: 'undo-moved',
+      sentence: 'Another window’s change “By another window” is now the last; nothing was undone. Look at it first.',
+    });
+    expect(names(notebook)).toEqual(['Archer 1', 'Archer 2']);
+
+    const top = notebook.state.undo?.entry ?? -1;
+    valueOf(notebook.undo(top));
+    expect(problemOf(notebook.undo(top)).sentence).toMatch(
+      /undone the last change already, and “Enter” is now the last; nothing/,
+    );
+    valueOf(notebook.undo(seen));
+    expect(problemOf(notebook.redo(top))).toMatchObject({
+      code: 'undo-moved',
+      sentence: expect.stringMatching(/“Enter” has become the next to do again; nothing was done\. Look at it/) as string,
+    });
+    expect(names(notebook)).toEqual([]);
+    valueOf(notebook.redo(seen));
+    expect(names(notebook)).toEqual(['Archer 1']);
   });
 
   it('are themselves in the journal and survive a restart', async () => {
@@ -28,34 +76,34 @@ describe('Undo and redo', () => {
     const first = await openedToClose(file);
     valueOf(first.notebook.apply(change(null, anArcher(1), 'Enter')));
     valueOf(first.notebook.apply(change(anArcher(1), anArcher(1, 'Renamed'), 'Rename')));
-    valueOf(first.notebook.undo());
+    valueOf(undone(first.notebook));
     await first.close();
 
     const second = await openedToClose(file);
-    expect(second.notebook.load().state).toEqual({ undo: 'Enter', redo: 'Rename' });
+    expect(wordsOf(second.notebook.state)).toEqual({ undo: 'Enter', redo: 'Rename' });
     expect(names(second.notebook)).toEqual(['Archer 1']);
-    valueOf(second.notebook.redo());
+    valueOf(redone(second.notebook));
     await second.close();
 
     const third = await opened(file);
     expect(names(third)).toEqual(['Renamed']);
-    expect(third.load().state).toEqual({ undo: 'Rename', redo: null });
+    expect(wordsOf(third.state)).toEqual({ undo: 'Rename', redo: null });
   });
 
   it('a new Change after an undo leaves nothing to redo', async () => {
     const notebook = await opened();
     valueOf(notebook.apply(change(null, anArcher(1), 'First')));
-    valueOf(notebook.undo());
-    expect(valueOf(notebook.apply(change(null, anArcher(2), 'Second'))).state).toEqual({ undo: 'Second', redo: null });
+    valueOf(undone(notebook));
+    expect(stateWords(notebook.apply(change(null, anArcher(2), 'Second')))).toEqual({ undo: 'Second', redo: null });
   });
 
   it('count the revision on, so that a window that missed them is refused', async () => {
     const notebook = await opened();
     valueOf(notebook.apply(change(null, anArcher(1))));
     valueOf(notebook.apply(change(anArcher(1), anArcher(1, 'Renamed'))));
-    expect(valueOf(notebook.undo()).records[0]?.record?.revision).toBe(2);
-    expect(valueOf(notebook.undo()).records[0]?.record).toBeNull();
-    expect(valueOf(notebook.redo()).records[0]?.record).toEqual({ ...anArcher(1), revision: 4 });
+    expect(valueOf(undone(notebook)).records[0]?.record?.revision).toBe(2);
+    expect(valueOf(undone(notebook)).records[0]?.record).toBeNull();
+    expect(valueOf(redone(notebook)).records[0]?.record).toEqual({ ...anArcher(1), revision: 4 });
     expect(problemOf(notebook.apply(change(anArcher(1), anArcher(1, 'From an old window')))).code).toBe('stale');
   });
 
@@ -66,8 +114,8 @@ describe('Undo and redo', () => {
     const before = { ...aGroup(1, 2000) };
     const after = { ...before, shots: before.shots.map((shot, i) => (i === 1234 ? { ...shot, x: 0.01 } : shot)) };
     valueOf(first.notebook.apply(change(before, after, 'Move shot 1235')));
-    expect(valueOf(first.notebook.undo()).records[0]?.record).toEqual({ ...before, revision: 2 });
-    expect(valueOf(first.notebook.redo()).records[0]?.record).toEqual({ ...after, revision: 3 });
+    expect(valueOf(undone(first.notebook)).records[0]?.record).toEqual({ ...before, revision: 2 });
+    expect(valueOf(redone(first.notebook)).records[0]?.record).toEqual({ ...after, revision: 3 });
     await first.close();
     const { openSql } = await import('../../electron/notebook/sql.ts');
     const sql = openSql(file);
@@ -129,7 +177,7 @@ describe('Any order of Changes, undos, redos and restarts', () => {
             await open.close();
             open = await openedToClose(file);
           } else if (now === 'undo' || now === 'redo') {
-            open.notebook[now]();
+            (now === 'undo' ? undone : redone)(open.notebook);
             expected[now]();
           } else {
             const name = now.name.trim() || 'x';

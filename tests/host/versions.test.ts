@@ -4,7 +4,7 @@ import sqlite from 'node-sqlite3-wasm';
 import { describe, expect, it } from 'vitest';
 import { NOTEBOOK_VERSION } from '../../core/model/index.ts';
 import { type Migration, migrations } from '../../electron/notebook/migrations.ts';
-import { aBow, change, opened, openedToClose, refusalOf, tempNotebook, valueOf } from './support.ts';
+import { aBow, change, opened, openedToClose, redone, refusalOf, tempNotebook, undone, valueOf, wordsOf } from './support.ts';
 
 const folder = path.join(import.meta.dirname, '../../fixtures/notebooks');
 const oldNotebooks = fs.readdirSync(folder).filter((name) => name.endsWith('.sql'));
@@ -32,11 +32,11 @@ describe('A notebook of an older version', () => {
       { kind: 'archer', name: 'Wren Alder', hand: 'left', revision: 3 },
       { kind: 'bow', name: 'Loan bow 4', revision: 0 },
     ]);
-    expect(state).toEqual({ undo: 'Rename Wren', redo: 'Enter Hazel' });
+    expect(wordsOf(state)).toEqual({ undo: 'Rename Wren', redo: 'Enter Hazel' });
     expect(notebook.preferences()).toMatchObject({ theme: 'dark', units: { length: 'cm', weight: 'kg' } });
-    expect(valueOf(notebook.redo()).records).toMatchObject([{ record: { name: 'Hazel', revision: 2 } }]);
-    valueOf(notebook.undo());
-    expect(valueOf(notebook.undo()).records).toMatchObject([{ record: { name: 'Wren', revision: 4 } }]);
+    expect(valueOf(redone(notebook)).records).toMatchObject([{ record: { name: 'Hazel', revision: 2 } }]);
+    valueOf(undone(notebook));
+    expect(valueOf(undone(notebook)).records).toMatchObject([{ record: { name: 'Wren', revision: 4 } }]);
   });
 });
 
