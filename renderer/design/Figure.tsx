@@ -1,8 +1,8 @@
 import { useEffect, useId, useRef, useState, type KeyboardEvent } from 'react';
 import { limits, type Measure } from '../../core/model/limits.ts';
 import { readMeasure, stepOf, textQuantity } from '../../core/units/index.ts';
-import { Fraction } from './Fraction.tsx';
 import { useUnits } from '../state/useBench.ts';
+import { Fraction } from './Fraction.tsx';
 
 interface Props {
   /** Which figure: it decides the unit, the step and the range that can be. */
@@ -10,8 +10,8 @@ interface Props {
   name: string;
   /** What is kept now, SI; null when nobody has measured it. */
   value: number | null;
-  /** Called with what was typed, once it is a figure; null when the field was emptied. */
-  onKeep(value: number | null): void;
+  /** Called with what was typed, once it is a figure; null when the field was emptied. What it returns is waited for. */
+  onKeep(value: number | null): unknown;
   hint?: string;
   /** What the bench assumes until it is measured: shown in pencil. */
   assumed?: number | undefined;
@@ -21,48 +21,44 @@ interface Props {
   field?: string;
 }
 
+/** Steps by the up and down keys are kept together once the hand rests this long [ms]. */
+const REST = 600;
+
 /**
  * A figure on its dotted rule. Click or tab opens it, selected; any unit may follow; Enter or Tab keeps, Esc gives the old one back,
- * the up and down keys step by the trade's step.
+ * the up and down keys step by the trade's step. Only what was typed is ever written: a field that was merely passed through stays as it is.
  */
 export function Figure({ measure, name, value, onKeep, hint, assumed, required = false, field }: Props) {
   const units = useUnits();
   const use = limits[measure].use;
   const shown = value === null ? '' : textQuantity(value, use, units);
-  const [text, setText] = useState(shown);
+  /** What is being typed; null while the kept figure stands. */
+  const [draft, setDraft] = useState<string | null>(null);
   const [wrong, setWrong] = useState<string | null>(null);
-  const open = useRef(false);
+  const rest = useRef<ReturnType<typeof setTimeout> | null>(null);
   const id = useId();
+  const text = draft ?? shown;
 
-  useEffect(() => {
-    if (!open.current) {
-      setText(shown);
-      setWrong(null);
-    }
-  }, [shown]);
+  const noRest = () => {
+    if (rest.current !== null) clearTimeout(rest.current);
+    rest.current = null;
+  };
+  useEffect(() => noRest, []);
 
-  const keep = (typed: string): boolean => {
+  const keep = (typed: string | null): void => {
+    noRest();
+    if (typed === null) return;
     const read = readMeasure(measure, typed, units);
-    if (!read.ok) {
-      setWrong(read.problem.sentence);
-      return false;
-    }
-    if (read.value === null && required) {
-      setWrong(`${limits[measure].name} is needed here.`);
-      return false;
+    if (!read.ok || (read.value === null && required)) {
+      setWrong(read.ok ? `${limits[measure].name} is needed here.` : read.problem.sentence);
+      return;
     }
     setWrong(null);
-    if (typed.trim() === shown) return true;
-    if (read.value !== value) onKeep(read.value);
-    else setText(shown);
-    return true;
-  };
-
-  const leave = () => {
-    open.current = false;
-    if (!keep(text)) return;
-    const read = readMeasure(measure, text, units);
-    if (read.ok) setText(read.value === null ? '' : textQuantity(read.value, use, units));
+    const same = read.value === value || typed.trim() === shown;
+    // The new figure stands in its shown form until the store has it, so that the old one does not flash up.
+    const settled = read.value === null ? '' : textQuantity(read.value, use, units);
+    setDraft(same ? null : settled);
+    if (!same) void Promise.resolve(onKeep(read.value)).then(() => setDraft((now) => (now === settled ? null : now)));
   };
 
   const step = (direction: 1 | -1) => {
@@ -70,19 +66,23 @@ export function Figure({ measure, name, value, onKeep, hint, assumed, required =
     const from = read.ok && read.value !== null ? read.value : (value ?? assumed ?? null);
     if (from === null) return;
     const next = textQuantity(from + direction * stepOf(use, units), use, units);
-    if (readMeasure(measure, next, units).ok) {
-      setText(next);
-      keep(next);
-    }
+    if (!readMeasure(measure, next, units).ok) return;
+    setDraft(next);
+    noRest();
+    rest.current = setTimeout(() => keep(next), REST);
   };
 
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
     if (event.key === 'Enter') {
-      if (keep(text)) event.currentTarget.select();
-    } else if (event.key === 'Escape') {
-      setText(shown);
-      setWrong(null);
+      keep(draft);
+      event.currentTarget.select();
+    } else if (event.key === 'Escape' && (draft !== null || wrong !== null)) {
+      // The first Esc gives the figure back; only the next one may close the page it stands on.
+      event.preventDefault();
       event.stopPropagation();
+      noRest();
+      setDraft(null);
+      setWrong(null);
     } else if (event.key === 'ArrowUp' || event.key === 'ArrowDown') {
       event.preventDefault();
       step(event.key === 'ArrowUp' ? 1 : -1);
@@ -104,6 +104,7 @@ export function Figure({ measure, name, value, onKeep, hint, assumed, required =
             id={id}
             className={built ? 'figure built' : 'figure'}
             data-field={field}
+            data-typing={draft === null ? 'no' : 'yes'}
             value={text}
             placeholder={pencil}
             autoComplete="off"
@@ -111,15 +112,9 @@ export function Figure({ measure, name, value, onKeep, hint, assumed, required =
             inputMode="text"
             aria-invalid={wrong !== null}
             aria-describedby={described === '' ? undefined : described}
-            onChange={(event) => {
-              open.current = true;
-              setText(event.currentTarget.value);
-            }}
-            onFocus={(event) => {
-              open.current = true;
-              event.currentTarget.select();
-            }}
-            onBlur={leave}
+            onChange={(event) => setDraft(event.currentTarget.value)}
+            onFocus={(event) => event.currentTarget.select()}
+            onBlur={() => keep(draft)}
             onKeyDown={onKeyDown}
           />
           {built && (

@@ -1,9 +1,10 @@
-import { useEffect, useId, useRef, useState } from 'react';
+import { useId, useState, type KeyboardEvent } from 'react';
 
 interface Props {
   name: string;
   value: string;
-  onKeep(value: string): void;
+  /** What it returns is waited for. */
+  onKeep(value: string): unknown;
   field?: string;
   /** Names may not be empty; notes may. */
   required?: boolean;
@@ -12,66 +13,57 @@ interface Props {
   hint?: string;
 }
 
-/** A name or a note: kept when the field is left or Enter is pressed. */
+/** A name or a note: kept when the field is left or Enter is pressed, and only when something was typed. */
 export function Words({ name, value, onKeep, field, required = false, long = false, most = 80, hint }: Props) {
-  const [text, setText] = useState(value);
+  const [draft, setDraft] = useState<string | null>(null);
   const [wrong, setWrong] = useState<string | null>(null);
-  const typing = useRef(false);
   const id = useId();
 
-  useEffect(() => {
-    if (!typing.current) setText(value);
-  }, [value]);
-
   const keep = () => {
-    typing.current = false;
-    const clean = text.trim();
+    if (draft === null) return;
+    const clean = draft.trim();
     if (required && clean === '') {
       setWrong(`A name of 1 to ${most} characters was expected. “${value}” stays.`);
-      setText(value);
+      setDraft(null);
       return;
     }
     setWrong(null);
-    if (clean !== value) onKeep(clean);
+    setDraft(clean === value ? null : clean);
+    if (clean !== value) void Promise.resolve(onKeep(clean)).then(() => setDraft((now) => (now === clean ? null : now)));
   };
 
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === 'Enter' && !long) keep();
+    if (event.key === 'Escape' && draft !== null) {
+      event.preventDefault();
+      event.stopPropagation();
+      setDraft(null);
+    }
+  };
+
+  const described = [hint === undefined ? null : `${id}-hint`, wrong === null ? null : `${id}-wrong`]
+    .filter((part) => part !== null)
+    .join(' ');
   const shared = {
     id,
+    className: 'words',
     'data-field': field,
-    value: text,
+    'data-typing': draft === null ? 'no' : 'yes',
+    value: draft ?? value,
     maxLength: most,
     'aria-invalid': wrong !== null,
-    'aria-describedby': wrong !== null ? `${id}-wrong` : hint === undefined ? undefined : `${id}-hint`,
+    'aria-describedby': described === '' ? undefined : described,
     onBlur: keep,
+    onKeyDown,
   };
   return (
     <div className="row">
       <label htmlFor={id}>{name}</label>
       <div className="row-value">
         {long ? (
-          <textarea
-            {...shared}
-            className="words"
-            rows={3}
-            onChange={(event) => {
-              typing.current = true;
-              setText(event.currentTarget.value);
-            }}
-          />
+          <textarea {...shared} rows={3} onChange={(event) => setDraft(event.currentTarget.value)} />
         ) : (
-          <input
-            {...shared}
-            className="words"
-            autoComplete="off"
-            onChange={(event) => {
-              typing.current = true;
-              setText(event.currentTarget.value);
-            }}
-            onKeyDown={(event) => {
-              if (event.key === 'Enter') keep();
-              if (event.key === 'Escape') setText(value);
-            }}
-          />
+          <input {...shared} autoComplete="off" onChange={(event) => setDraft(event.currentTarget.value)} />
         )}
         {hint !== undefined && (
           <p id={`${id}-hint`} className="hint">

@@ -6,7 +6,9 @@ import { defaultPreferences, type Preferences } from '../../core/model/preferenc
 import type { Problem, Result } from '../../core/model/problem.ts';
 import type { BenchRecord, RecordEdit } from '../../core/model/records.ts';
 import { now } from './clock.ts';
-import { firstSetupId, type Records } from './selectors.ts';
+import { rememberedPlace, rememberPlace } from './place.ts';
+import { bundleOf, setupsOf, type Records } from './selectors.ts';
+import { turnTaking } from './turns.ts';
 
 /** The bench's state: what the host holds, as last heard, and where the user stands. Derived figures are not here; selectors compute them. */
 export interface BenchState {
@@ -22,7 +24,9 @@ export interface BenchState {
   readonly said: { readonly kind: 'kept' | 'refused'; readonly sentence: string; readonly at: Stamp } | null;
   /** Why the bench is not open. */
   readonly problem: Problem | null;
-  /** Writes on their way to the notebook. */
+  /** Records in the notebook that this version cannot read. They are left as they are, and nobody is kept from the rest. */
+  readonly unreadable: readonly Problem[];
+  /** Writes on their way to the notebook, those that wait their turn too. */
   readonly pending: number;
 
   open(book: Book): Promise<void>;
@@ -33,68 +37,81 @@ export interface BenchState {
   undo(): Promise<void>;
   redo(): Promise<void>;
   prefer(preferences: Preferences): Promise<void>;
-  heard(book: Book, written: Written): void;
 }
 
 export type Bench = StoreApi<BenchState>;
 
-const PLACE = 'fistmele.place';
-
-/** Where the user stood before a reload. Only a convenience, so a browser that forgets it does no harm. */
-function remembered(): { screen: Screen; setupId: Id | null } | null {
-  try {
-    const text = sessionStorage.getItem(PLACE);
-    return text === null ? null : (JSON.parse(text) as { screen: Screen; setupId: Id | null });
-  } catch {
-    return null;
-  }
-}
-
+/** News laid over the records; what is older than what is here already stays out. */
 function withWritten(records: Records, written: Written): Records {
   const next = new Map(records);
   for (const { id, record } of written.records) {
     if (record === null) next.delete(id);
-    else next.set(id, record);
+    else if (record.revision >= (next.get(id)?.revision ?? 0)) next.set(id, record);
   }
   return next;
 }
 
+/** The place that is left when the records have moved on: the same set-up if it still stands, else the first that does, else the first window. */
+function placeIn(records: Records, setupId: Id | null, screen: Screen): Pick<BenchState, 'setupId' | 'screen'> {
+  const standing = (id: Id | null) => id !== null && bundleOf(records, id) !== null;
+  const left = standing(setupId) ? setupId : (setupsOf(records).find((setup) => standing(setup.id))?.id ?? null);
+  return { setupId: left, screen: left === null ? 'first' : screen };
+}
+
 export function createBench(host: Host): Bench {
-  // One write at a time, in the order they were made: the second edit of a record must see the first one's revision.
-  let queue: Promise<unknown> = Promise.resolve();
-  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
-    const run = queue.then(work, work);
-    queue = run.catch(() => undefined);
-    return run;
-  };
+  const inTurn = turnTaking();
 
   const bench = createStore<BenchState>((set, get) => {
-    const written = (answer: Result<Written>, sentence: string): boolean => {
-      if (!answer.ok) {
-        set({ said: { kind: 'refused', sentence: answer.problem.sentence, at: now() } });
-        return false;
-      }
-      const records = withWritten(get().records, answer.value);
-      const setupId = get().setupId !== null && records.has(get().setupId as Id) ? get().setupId : firstSetupId(records);
-      set({ records, setupId, undoState: answer.value.state, said: { kind: 'kept', sentence, at: now() } });
-      return true;
+    const heard = (book: Book, news: Written, said?: string) => {
+      if (book !== get().book) return;
+      const records = withWritten(get().records, news);
+      set({ records, undoState: news.state, ...placeIn(records, get().setupId, get().screen) });
+      if (said !== undefined) set({ said: { kind: 'kept', sentence: said, at: now() } });
     };
-    const counted = async (work: () => Promise<boolean>): Promise<boolean> => {
+    const refused = (problem: Problem) => set({ said: { kind: 'refused', sentence: problem.sentence, at: now() } });
+
+    const load = async (book: Book): Promise<Problem | null> => {
+      const loaded = await host.call('notebook.load', { book });
+      if (!loaded.ok) return loaded.problem;
+      const records = new Map(loaded.value.records.map((record) => [record.id, record] as const));
+      set({
+        book,
+        records,
+        undoState: loaded.value.state,
+        unreadable: loaded.value.problems,
+        ...placeIn(records, get().setupId, get().screen),
+      });
+      return null;
+    };
+
+    /** Counted from the moment it is asked for, and kept to the book it was meant for. */
+    const write = (ask: (book: Book) => Promise<Result<Written> | null>, said: string): Promise<boolean> => {
+      const book = get().book;
       set({ pending: get().pending + 1 });
-      try {
-        return await work();
-      } finally {
-        set({ pending: get().pending - 1 });
-      }
+      return inTurn(async () => {
+        if (get().book !== book) return false;
+        const answer = await ask(book);
+        if (answer === null) return true;
+        if (answer.ok) heard(book, answer.value, said);
+        else {
+          // What another window did is shown at once, so that the sentence speaks of what stands on the page.
+          if (answer.problem.code === 'stale' || answer.problem.code === 'undo-moved') await load(book);
+          refused(answer.problem);
+        }
+        return answer.ok;
+      }).finally(() => set({ pending: get().pending - 1 }));
     };
-    const step = (channel: 'notebook.undo' | 'notebook.redo', word: string, label: (state: UndoState) => string | null) =>
-      inTurn(() =>
-        counted(async () => {
-          const what = label(get().undoState);
-          if (what === null) return false;
-          return written(await host.call(channel, { book: get().book }), `${word}: ${what}`);
-        }),
-      ).then(() => undefined);
+
+    const step = async (which: 'undo' | 'redo', word: string) => {
+      const next = get().undoState[which];
+      if (next === null) return;
+      await write((book) => host.call(`notebook.${which}`, { book, expected: next.entry }), `${word}: ${next.label}`);
+    };
+
+    host.subscribe((event) => {
+      if (event.event === 'notebook.changed') heard(event.book, event.written);
+      else if (get().phase === 'open') void inTurn(() => load(get().book));
+    });
 
     return {
       phase: 'opening',
@@ -107,76 +124,56 @@ export function createBench(host: Host): Bench {
       setupId: null,
       said: null,
       problem: null,
+      unreadable: [],
       pending: 0,
 
-      async open(book) {
-        const info = await host.call('bench.info', null);
-        if (!info.ok) return set({ phase: 'closed', problem: info.problem });
-        const notebookProblem = info.value.notebook.problem;
-        if (book === 'own' && notebookProblem !== null) {
-          return set({ phase: 'closed', info: info.value, problem: notebookProblem, book });
-        }
-        const loaded = await host.call('notebook.load', { book });
-        if (!loaded.ok) return set({ phase: 'closed', info: info.value, problem: loaded.problem, book });
-        const preferences = await host.call('preferences.get', null);
-        const records = new Map(loaded.value.records.map((record) => [record.id, record] as const));
-        const before = get().phase === 'opening' ? remembered() : null;
-        const first = firstSetupId(records);
-        const setupId =
-          before?.setupId !== undefined && before?.setupId !== null && records.has(before.setupId) ? before.setupId : first;
-        set({
-          phase: 'open',
-          info: info.value,
-          book,
-          records,
-          undoState: loaded.value.state,
-          preferences: preferences.ok ? preferences.value : get().preferences,
-          setupId,
-          screen: first === null ? 'first' : before !== null && before.screen !== 'first' ? before.screen : 'bow',
-          said: null,
-          problem: null,
-        });
-      },
+      open: (book) =>
+        inTurn(async () => {
+          const info = await host.call('bench.info', null);
+          if (!info.ok) return set({ phase: 'closed', problem: info.problem });
+          const before = get().phase === 'opening' ? rememberedPlace() : null;
+          set({ info: info.value, screen: before?.screen ?? 'bow', setupId: before?.setupId ?? null });
+          const problem = (book === 'own' ? info.value.notebook.problem : null) ?? (await load(book));
+          if (problem !== null) return set({ phase: 'closed', problem, book });
+          const preferences = await host.call('preferences.get', null);
+          if (preferences.ok) set({ preferences: preferences.value });
+          set({ phase: 'open', said: null, problem: null });
+        }),
       go: (screen) => set({ screen }),
-      choose: (setupId) => set({ setupId, screen: get().screen === 'first' ? 'bow' : get().screen }),
-      change: (label, edits) =>
-        inTurn(() =>
-          counted(async () => {
-            const list = edits(get().records);
-            if (list.length === 0) return true;
-            const answer = await host.call('notebook.apply', { book: get().book, change: { label, edits: [...list] } });
-            return written(answer, label);
-          }),
-        ),
-      undo: () => step('notebook.undo', 'Undone', (state) => state.undo),
-      redo: () => step('notebook.redo', 'Done again', (state) => state.redo),
-      async prefer(preferences) {
-        set({ preferences });
-        const answer = await host.call('preferences.set', preferences);
-        if (!answer.ok) set({ said: { kind: 'refused', sentence: answer.problem.sentence, at: now() } });
+      choose(setupId) {
+        if (bundleOf(get().records, setupId) !== null) {
+          set({ setupId, screen: get().screen === 'first' ? 'bow' : get().screen });
+        } else {
+          const sentence =
+            'This set-up rests on a record that this bench cannot read. It is left as it is; the findings say which.';
+          set({ said: { kind: 'refused', sentence, at: now() } });
+        }
       },
-      heard(book, news) {
-        if (book !== get().book) return;
-        set({ records: withWritten(get().records, news), undoState: news.state });
+      change: (label, edits) =>
+        write(async (book) => {
+          const list = edits(get().records);
+          return list.length === 0 ? null : host.call('notebook.apply', { book, change: { label, edits: [...list] } });
+        }, label),
+      undo: () => step('undo', 'Undone'),
+      redo: () => step('redo', 'Done again'),
+      async prefer(preferences) {
+        const answer = await host.call('preferences.set', preferences);
+        if (answer.ok) set({ preferences: answer.value });
+        else refused(answer.problem);
       },
     };
   });
 
-  host.subscribe((event) => bench.getState().heard(event.book, event.written));
   bench.subscribe((state) => {
-    if (state.phase !== 'open') return;
-    try {
-      sessionStorage.setItem(PLACE, JSON.stringify({ screen: state.screen, setupId: state.setupId }));
-    } catch {
-      // A full or forbidden session store costs only the place after a reload.
-    }
+    if (state.phase === 'open') rememberPlace(state);
   });
   return bench;
 }
 
 /** The edit that lays a patch over a record that exists. */
 export function edited<R extends BenchRecord>(record: R, patch: Partial<R>): RecordEdit {
-  return { id: record.id, before: record, after: { ...record, ...patch } };
+  const { id, kind, revision } = record;
+  return { id, before: { id, kind, revision }, after: { ...record, ...patch } };
 }
 
 /** The edit with which a record is born. */

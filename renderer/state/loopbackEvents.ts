@@ -17,11 +17,14 @@ async function keepListening(
   signal: AbortSignal,
 ) {
   let wait = SHORTEST_WAIT;
+  let connections = 0;
   while (!signal.aborted) {
     try {
       const answer = await fetch('/api/events', { headers: await headers(), signal });
       if (!answer.ok || answer.body === null) return; // not admitted: asking again would not help
       wait = SHORTEST_WAIT;
+      // News told while the line was down is lost; whoever listens must look again.
+      if (connections++ > 0) listener({ event: 'host.reconnected' });
       await readLines(answer.body, listener);
     } catch {
       // The host has gone or the page is leaving; the next call says so in words.

@@ -36,10 +36,6 @@ export const recordsOf = perRecords(<K extends RecordKind>(records: Records, kin
 
 export const setupsOf = perRecords((records: Records): readonly Setup[] => [...recordsOf(records, 'setup')].sort(byName));
 
-export function firstSetupId(records: Records): Id | null {
-  return setupsOf(records)[0]?.id ?? null;
-}
-
 /** A set-up with its archer, bow and arrows; null when it points to a record that is gone. */
 export const bundleOf = perRecords((records: Records, setupId: Id | null): Bundle | null => {
   const setup = setupId === null ? undefined : records.get(setupId);

@@ -14,8 +14,8 @@ export function useEdits() {
 
   const lay = <R extends BenchRecord>(which: 'archer' | 'bow' | 'arrowSet' | 'setup', label: string, patch: Partial<R>) => {
     const id = here()?.[which].id;
-    if (id === undefined) return;
-    void bench.getState().change(label, (records) => {
+    if (id === undefined) return Promise.resolve(false);
+    return bench.getState().change(label, (records) => {
       const record = records.get(id);
       return record === undefined ? [] : [edited(record as R, patch)];
     });
@@ -28,7 +28,7 @@ export function useEdits() {
     setup: (label: string, patch: Partial<Setup>) => lay<Setup>('setup', label, patch),
     settings(label: string, patch: Partial<Settings>) {
       const id = here()?.setup.id;
-      void bench.getState().change(label, (records) => {
+      return bench.getState().change(label, (records) => {
         const setup = id === undefined ? undefined : records.get(id);
         return setup?.kind === 'setup' ? [edited(setup, { settings: { ...setup.settings, ...patch } })] : [];
       });
@@ -36,7 +36,7 @@ export function useEdits() {
     /** The set-up's form, and with it the form this archer's next set-up starts from. */
     form(label: string, patch: Partial<Form>) {
       const id = here()?.setup.id;
-      void bench.getState().change(label, (records) => {
+      return bench.getState().change(label, (records) => {
         const setup = id === undefined ? undefined : records.get(id);
         if (setup?.kind !== 'setup') return [];
         const form = { ...setup.form, ...patch };

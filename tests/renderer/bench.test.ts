@@ -1,15 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import type { Channel, Host, Input, Written } from '../../core/host.ts';
+import type { Channel, Host, HostEvent, Input, Written } from '../../core/host.ts';
 import { defaultPreferences } from '../../core/model/preferences.ts';
-import { ok, refuse } from '../../core/model/problem.ts';
+import { ok, type Problem, refuse } from '../../core/model/problem.ts';
 import type { BenchRecord, Change } from '../../core/model/records.ts';
 import { born, createBench, edited } from '../../renderer/state/bench.ts';
 import { newArcher } from '../../renderer/state/births.ts';
 
 /** A host in memory that keeps the rule of revisions, answers late, and notes what it was asked. */
-function memoryHost() {
+function memoryHost(problems: readonly Problem[] = []) {
   const records = new Map<string, BenchRecord>();
   const changes: Change[] = [];
+  const listeners = new Set<(event: HostEvent) => void>();
+  const tell = (event: HostEvent) => listeners.forEach((listener) => listener(event));
   const apply = (change: Change) => {
     for (const { id, before } of change.edits) {
       if ((records.get(id)?.revision ?? null) !== (before?.revision ?? null))
@@ -22,14 +24,14 @@ function memoryHost() {
       else records.set(id, record);
       return { id, record };
     });
-    return ok({ records: written, state: { undo: change.label, redo: null } });
+    return ok({ records: written, state: { undo: { label: change.label, entry: changes.length }, redo: null } });
   };
   const host: Host = {
     async call<C extends Channel>(channel: C, input: Input<C>) {
       await new Promise((resolve) => setTimeout(resolve, 2));
       const answers: Record<Channel, () => unknown> = {
         'bench.info': () => ok({ shell: 'loopback', version: '0', notebook: { file: 'memory', problem: null } }),
-        'notebook.load': () => ok({ records: [...records.values()], state: { undo: null, redo: null } }),
+        'notebook.load': () => ok({ records: [...records.values()], state: { undo: null, redo: null }, problems }),
         'notebook.apply': () => apply((input as Input<'notebook.apply'>).change),
         'notebook.undo': () => refuse('nothing', 'Nothing to undo.'),
         'notebook.redo': () => refuse('nothing', 'Nothing to redo.'),
@@ -38,9 +40,12 @@ function memoryHost() {
       };
       return answers[channel]() as never;
     },
-    subscribe: () => () => undefined,
+    subscribe(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
   };
-  return { host, changes, records };
+  return { host, changes, records, tell };
 }
 
 describe('the store that mirrors the notebook', () => {
@@ -93,16 +98,47 @@ describe('the store that mirrors the notebook', () => {
     expect(records.get(archer.id)).toMatchObject({ hand: 'left' });
   });
 
-  it('takes in what another window wrote, and only for the book it shows', async () => {
+  it('names the records that cannot be read, and opens with the rest', async () => {
+    const problem = { code: 'unreadable', sentence: 'One bow cannot be read; it is left as it is.' };
+    const { host } = memoryHost([problem]);
+    const bench = createBench(host);
+    await bench.getState().open('own');
+    expect(bench.getState()).toMatchObject({ phase: 'open', unreadable: [problem] });
+  });
+
+  it('counts a write from the moment it is asked for, those that wait too', async () => {
     const { host } = memoryHost();
     const bench = createBench(host);
     await bench.getState().open('own');
+    const writes = [newArcher('A', 'right'), newArcher('B', 'left')].map((archer) =>
+      bench.getState().change('Begin', () => [born(archer)]),
+    );
+    expect(bench.getState().pending).toBe(2);
+    await Promise.all(writes);
+    expect(bench.getState().pending).toBe(0);
+  });
+
+  it('takes in what another window wrote, and only for the book it shows', async () => {
+    const { host, tell } = memoryHost();
+    const bench = createBench(host);
+    await bench.getState().open('own');
     const archer = newArcher('From elsewhere', 'left');
-    const news: Written = { records: [{ id: archer.id, record: archer }], state: { undo: 'Begin', redo: null } };
-    bench.getState().heard('demo', news);
+    const news: Written = {
+      records: [{ id: archer.id, record: archer }],
+      state: { undo: { label: 'Begin', entry: 1 }, redo: null },
+    };
+    tell({ event: 'notebook.changed', book: 'demo', written: news });
     expect(bench.getState().records.size).toBe(0);
-    bench.getState().heard('own', news);
+    tell({ event: 'notebook.changed', book: 'own', written: news });
     expect(bench.getState().records.get(archer.id)).toEqual(archer);
-    expect(bench.getState().undoState.undo).toBe('Begin');
+    expect(bench.getState().undoState.undo?.label).toBe('Begin');
+    const newer: Written = { records: [{ id: archer.id, record: { ...archer, name: 'Newer', revision: 2 } }], state: news.state };
+    tell({ event: 'notebook.changed', book: 'own', written: newer });
+    tell({
+      event: 'notebook.changed',
+      book: 'own',
+      written: { ...news, records: [{ id: archer.id, record: { ...archer, revision: 1 } }] },
+    });
+    expect(bench.getState().records.get(archer.id)).toMatchObject({ name: 'Newer', revision: 2 });
   });
 });

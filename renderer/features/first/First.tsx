@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { Hand } from '../../../core/model/archer.ts';
-import type { Bundle } from '../../../core/model/bundle.ts';
+import type { ArrowSet } from '../../../core/model/arrowSet.ts';
 import type { Settings } from '../../../core/model/setup.ts';
 import { Choice, Figure } from '../../design/index.ts';
 import { PencilBow } from '../../drawing/PencilBow.tsx';
@@ -17,36 +17,28 @@ export function First() {
   const bundle = useBundle();
   const [hand, setHand] = useState<Hand>(bundle?.archer.hand ?? 'right');
 
-  const begin = (settings: Partial<Settings>, arrowLength: number | null) => {
-    const archer = newArcher('First archer', hand);
-    const bow = newBow('First bow', hand);
-    const arrowSet = { ...newArrowSet('First arrows'), length: arrowLength };
-    const setup = newSetup('First archer', archer, bow, arrowSet, { ...noSettings, ...settings });
-    void bench.getState().change('Begin a first bow', () => [archer, bow, arrowSet, setup].map(born));
-  };
-
-  const setting = (key: 'braceHeight' | 'weightOnFingers', label: string) => (value: number | null) => {
-    if (bundle === null) return begin({ [key]: value }, null);
-    void bench.getState().change(label, (records) => {
-      const setup = records.get(bundle.setup.id);
-      return setup?.kind === 'setup' ? [edited(setup, { settings: { ...setup.settings, [key]: value } })] : [];
+  // What is there is asked when the write's turn comes: two quick figures must not begin two bows.
+  const keep = (label: string, settings: Partial<Settings>, arrow: Partial<ArrowSet>) =>
+    bench.getState().change(label, (records) => {
+      const here = bundleOf(records, bench.getState().setupId);
+      if (here !== null) {
+        return [
+          edited(here.setup, { settings: { ...here.setup.settings, ...settings } }),
+          ...(Object.keys(arrow).length > 0 ? [edited(here.arrowSet, arrow)] : []),
+        ];
+      }
+      const archer = newArcher('First archer', hand);
+      const bow = newBow('First bow', hand);
+      const arrowSet = { ...newArrowSet('First arrows'), ...arrow };
+      const setup = newSetup('First archer', archer, bow, arrowSet, { ...noSettings, ...settings });
+      return [archer, bow, arrowSet, setup].map(born);
     });
-  };
-
-  const arrowLength = (value: number | null) => {
-    if (bundle === null) return begin({}, value);
-    void bench.getState().change('Arrow length', (records) => {
-      const arrowSet = records.get(bundle.arrowSet.id);
-      return arrowSet?.kind === 'arrowSet' ? [edited(arrowSet, { length: value })] : [];
-    });
-  };
 
   const changeHand = (value: Hand) => {
     setHand(value);
-    if (bundle === null) return;
     void bench.getState().change(`${value === 'right' ? 'Right' : 'Left'} hand`, (records) => {
-      const now = bundleOf(records, bundle.setup.id) as Bundle;
-      return [edited(now.archer, { hand: value }), edited(now.bow, { hand: value })];
+      const here = bundleOf(records, bench.getState().setupId);
+      return here === null ? [] : [edited(here.archer, { hand: value }), edited(here.bow, { hand: value })];
     });
   };
 
@@ -69,7 +61,7 @@ export function First() {
               measure="braceHeight"
               name="brace height"
               value={bundle?.setup.settings.braceHeight ?? null}
-              onKeep={setting('braceHeight', 'Brace height')}
+              onKeep={(braceHeight) => keep('Brace height', { braceHeight }, {})}
               hint="String to the low point of the grip, square to the string. Type 8 1/2, or 216 mm, then Tab."
               field="first.braceHeight"
             />
@@ -82,7 +74,7 @@ export function First() {
               measure="weightOnFingers"
               name="weight on the fingers, at full draw"
               value={bundle?.setup.settings.weightOnFingers ?? null}
-              onKeep={setting('weightOnFingers', 'Weight on the fingers')}
+              onKeep={(weightOnFingers) => keep('Weight on the fingers', { weightOnFingers }, {})}
               hint="A bow scale on the string. No scale? Leave it, and enter the weight marked on the limb on the next page."
               field="first.weightOnFingers"
             />
@@ -95,7 +87,7 @@ export function First() {
               measure="arrowLength"
               name="arrow length"
               value={bundle?.arrowSet.length ?? null}
-              onKeep={arrowLength}
+              onKeep={(length) => keep('Arrow length', {}, { length })}
               hint="Throat of the nock to the end of the shaft; the point is not counted."
               field="first.arrowLength"
             />

@@ -51,7 +51,7 @@ export function Bar({ keysOpen, onKeys }: { keysOpen: boolean; onKeys(open: bool
           type="button"
           className="quiet"
           disabled={undoState.undo === null}
-          title={undoState.undo === null ? 'Nothing to undo' : `Undo: ${undoState.undo}`}
+          title={undoState.undo === null ? 'Nothing to undo' : `Undo: ${undoState.undo.label}`}
           onClick={() => void bench.getState().undo()}
         >
           Undo
@@ -60,7 +60,7 @@ export function Bar({ keysOpen, onKeys }: { keysOpen: boolean; onKeys(open: bool
           type="button"
           className="quiet"
           disabled={undoState.redo === null}
-          title={undoState.redo === null ? 'Nothing to redo' : `Redo: ${undoState.redo}`}
+          title={undoState.redo === null ? 'Nothing to redo' : `Redo: ${undoState.redo.label}`}
           onClick={() => void bench.getState().redo()}
         >
           Redo

@@ -1,6 +1,7 @@
 import { useEffect } from 'react';
 import { useBench } from '../../state/useBench.ts';
 import { Bar } from './Bar.tsx';
+import { Boundary } from './Boundary.tsx';
 import { Closed } from './Closed.tsx';
 import { Findings } from './Findings.tsx';
 import { keepFocus } from './keepFocus.ts';
@@ -24,6 +25,15 @@ export function Bench() {
   // The button that led here may be gone.
   useEffect(keepFocus, [phase, screen, setupId]);
 
+  // Leaving while a write is on its way would leave it unanswered.
+  const pending = useBench((state) => state.pending > 0);
+  useEffect(() => {
+    if (!pending) return undefined;
+    const ask = (event: BeforeUnloadEvent) => event.preventDefault();
+    addEventListener('beforeunload', ask);
+    return () => removeEventListener('beforeunload', ask);
+  }, [pending]);
+
   if (phase === 'opening') return <p className="opening">Opening the notebook…</p>;
   if (phase === 'closed') return <Closed />;
   return (
@@ -32,7 +42,9 @@ export function Bench() {
       <Rack />
       <main className="work" data-region="work" tabIndex={-1} aria-label={screens[screen].title}>
         {/* A new set-up is a new page: no half-typed figure may cross over. */}
-        <View key={setupId ?? 'none'} />
+        <Boundary key={screen === 'first' ? screen : `${screen} ${setupId}`}>
+          <View />
+        </Boundary>
         <TitleBlock />
       </main>
       <Findings />

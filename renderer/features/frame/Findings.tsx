@@ -1,11 +1,11 @@
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import type { Finding } from '../../../core/findings/finding.ts';
 import { Fraction, Mark, WhyLink } from '../../design/index.ts';
 import { RuleUnder } from '../../plots/rule/RuleUnder.tsx';
 import { useBench, useBenchApi } from '../../state/useBench.ts';
 import { answer } from './goTo.ts';
 import { useFindings } from './useFindings.ts';
-import { waitingFindings } from './waiting.ts';
+import { unreadableFinding, waitingFindings } from './waiting.ts';
 
 function Item({ finding }: { finding: Finding }) {
   const bench = useBenchApi();
@@ -35,7 +35,11 @@ export function Findings() {
   const [opened, setOpened] = useState(false);
   const found = useFindings();
   const empty = useBench((state) => state.setupId === null);
-  const findings = empty ? waitingFindings : found;
+  const unreadable = useBench((state) => state.unreadable);
+  const findings = useMemo(
+    () => [...unreadable.map(unreadableFinding), ...(empty ? waitingFindings : found)],
+    [unreadable, empty, found],
+  );
   return (
     <aside className={opened ? 'findings opened' : 'findings'} data-region="findings" aria-label="Findings">
       <h2>{empty ? 'Findings will stand here' : 'Findings'}</h2>

@@ -33,11 +33,27 @@ export function NewSetup({ onClose }: { onClose(): void }) {
     const fresh = newArrowSet('New arrows');
     const arrowSet =
       arrowSetId === COPY && copied !== undefined
-        ? { ...copied, id: fresh.id, revision: 0, born: fresh.born, name: `${copied.name}, copy`.slice(0, 80) }
+        ? {
+            ...copied,
+            id: fresh.id,
+            revision: 0,
+            born: fresh.born,
+            archivedAt: null,
+            lookedOver: null,
+            weighed: null,
+            name: `${copied.name}, copy`.slice(0, 80),
+          }
         : (arrowSets.find((one) => one.id === arrowSetId) ?? fresh);
-    // The settings go along with the bow they were turned on; a measured speed or reach belongs to the old arrows.
+    // The settings go along with the bow they were turned on; what was measured on another archer or other arrows does not.
     const settings =
-      here !== null && here.bow.id === bow.id ? { ...here.setup.settings, arrowSpeed: null, pointAhead: null } : noSettings;
+      here !== null && here.bow.id === bow.id
+        ? {
+            ...here.setup.settings,
+            arrowSpeed: null,
+            pointAhead: null,
+            weightOnFingers: here.archer.id === archer.id ? here.setup.settings.weightOnFingers : null,
+          }
+        : noSettings;
     const setup = newSetup((name.trim() || suggested).slice(0, 80), archer, bow, arrowSet, settings);
     const done = await bench
       .getState()

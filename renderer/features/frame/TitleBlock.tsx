@@ -1,5 +1,5 @@
 import { textQuantity } from '../../../core/units/index.ts';
-import { Fraction } from '../../design/index.ts';
+import { Fraction, Mark } from '../../design/index.ts';
 import { timeText } from '../../state/clock.ts';
 import { useBench, useBundle, useUnits } from '../../state/useBench.ts';
 
@@ -15,18 +15,16 @@ export function TitleBlock() {
     bow === undefined
       ? 'not named yet'
       : [bow.name, bow.length === null ? null : textQuantity(bow.length, 'length', units)].filter(Boolean).join(', ');
-  const kept =
-    pending > 0
-      ? 'writing…'
-      : said === null
-        ? book === 'demo'
-          ? 'demo: forgotten when the bench closes'
-          : 'as you type, on this computer'
-        : said.kind === 'kept'
-          ? `${timeText(said.at)}, ${said.sentence}`
-          : said.sentence;
+  const refusal = pending === 0 && said?.kind === 'refused' ? said.sentence : null;
+  const usual = book === 'demo' ? 'demo: forgotten when the bench closes' : 'as you type, on this computer';
+  const kept = pending > 0 ? 'writing…' : said?.kind === 'kept' ? `${timeText(said.at)}, ${said.sentence}` : usual;
   return (
     <footer className="block">
+      {refusal !== null && (
+        <p className="refusal" role="alert">
+          <Mark level="stop" /> <b>Not kept.</b> <Fraction>{refusal}</Fraction>
+        </p>
+      )}
       <dl>
         <div>
           <dt>archer</dt>
@@ -42,8 +40,8 @@ export function TitleBlock() {
           <dt>arrows</dt>
           <dd>{bundle === null ? 'not named yet' : bundle.arrowSet.name}</dd>
         </div>
-        <div className={`kept ${said?.kind ?? ''}`}>
-          <dt>{said?.kind === 'refused' && pending === 0 ? 'not kept' : 'kept'}</dt>
+        <div className="kept">
+          <dt>kept</dt>
           <dd>
             <span role="status">{kept}</span>
           </dd>

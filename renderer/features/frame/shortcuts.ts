@@ -33,9 +33,15 @@ function goRound(back: boolean): void {
   }
 }
 
-/** Where letters are typed, the keys belong to the field. */
-const isTyping = (target: EventTarget | null) =>
-  target instanceof HTMLElement && target.closest('input:not([type="radio"]), textarea') !== null;
+/** Where letters stand, keys that are letters belong to the field. */
+const inField = (target: EventTarget | null): HTMLElement | null =>
+  target instanceof HTMLElement ? target.closest<HTMLElement>('input:not([type="radio"]), textarea') : null;
+
+/** A field that was only passed through has nothing of its own to undo. */
+const isTyping = (target: EventTarget | null) => {
+  const field = inField(target);
+  return field !== null && field.dataset['typing'] !== 'no';
+};
 
 /** The keys that work everywhere, wherever the focus is; while a page is open over the work they rest. */
 export function useShortcuts() {
@@ -49,12 +55,12 @@ export function useShortcuts() {
       const key = event.key.toLowerCase();
       if (event.key === 'F6') {
         goRound(event.shiftKey);
-      } else if (event.altKey && /^Digit[1-6]$/.test(event.code)) {
+      } else if (event.altKey && !control && /^Digit[1-6]$/.test(event.code)) {
         const screen = inBar[Number(event.code.slice(5)) - 1];
         if (screen !== undefined && bench.getState().setupId !== null) bench.getState().go(screen);
       } else if (control && !isTyping(event.target) && (key === 'z' || key === 'y')) {
         void (key === 'y' || event.shiftKey ? bench.getState().redo() : bench.getState().undo());
-      } else if (event.key === '?' && !isTyping(event.target)) {
+      } else if (event.key === '?' && inField(event.target) === null) {
         setOpen(true);
       } else return;
       event.preventDefault();

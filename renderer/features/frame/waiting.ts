@@ -1,4 +1,5 @@
 import type { Finding } from '../../../core/findings/finding.ts';
+import type { Problem } from '../../../core/model/problem.ts';
 
 const waits = (id: string, title: string, detail: string, figure: string, word: string): Finding => ({
   id,
@@ -24,3 +25,15 @@ export const waitingFindings: readonly Finding[] = [
   waits('ahead', 'Point ahead of the rest', 'Waits for 3 and the draw. A short arrow is a hard stop here.', '3', 'ahead'),
   waits('rest', 'Tiller, nocking point, centre shot', 'When you come to them.', 'later', 'the rest'),
 ];
+
+/** A record in the notebook that this version cannot read: left as it is, and said. */
+export const unreadableFinding = (problem: Problem, index: number): Finding => ({
+  id: `unreadable${index}`,
+  level: 'caution',
+  title: 'A record cannot be read',
+  detail: problem.sentence,
+  rule: null,
+  short: { figure: '1', word: 'unread' },
+  why: null,
+  action: null,
+});

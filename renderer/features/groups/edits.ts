@@ -30,32 +30,35 @@ export function addShot(bench: Bench, groupId: Id, at: { x: number; y: number })
   }));
 }
 
+/** Rewrites one shot; a shot that is gone is no reason for a Change that changes nothing and empties the redo pile. */
+function rewriteShot(bench: Bench, groupId: Id, shotId: number, label: string, patch: (shot: Shot) => Shot): Promise<boolean> {
+  return rewrite(bench, groupId, label, ({ shots }) =>
+    shots.some(({ id }) => id === shotId) ? { shots: shots.map((shot) => (shot.id === shotId ? patch(shot) : shot)) } : null,
+  );
+}
+
 export function moveShot(
   bench: Bench,
   groupId: Id,
   shotId: number,
-  by: (shot: Shot) => { x: number; y: number },
+  to: (shot: Shot) => { x: number; y: number },
 ): Promise<boolean> {
-  return rewrite(bench, groupId, 'A shot moved', ({ shots }) => ({
-    shots: shots.map((shot) => {
-      if (shot.id !== shotId) return shot;
-      const { x, y } = by(shot);
-      return { ...shot, x: round(x), y: round(y) };
-    }),
-  }));
+  return rewriteShot(bench, groupId, shotId, 'A shot moved', (shot) => {
+    const { x, y } = to(shot);
+    return { ...shot, x: round(x), y: round(y) };
+  });
 }
 
 export function numberShot(bench: Bench, groupId: Id, shotId: number, arrow: number): Promise<boolean> {
-  return rewrite(bench, groupId, `Arrow ${arrow} numbered`, ({ shots }) => ({
-    shots: shots.map((shot) => (shot.id === shotId ? { ...shot, arrow } : shot)),
-  }));
+  return rewriteShot(bench, groupId, shotId, `Arrow ${arrow} numbered`, (shot) => ({ ...shot, arrow }));
 }
 
 /** Takes a shot off the face; without an id, the last one set. */
 export function takeBack(bench: Bench, groupId: Id, shotId: number | null): Promise<boolean> {
-  return rewrite(bench, groupId, 'A shot taken back', ({ shots }) =>
-    shots.length === 0 ? null : { shots: shotId === null ? shots.slice(0, -1) : shots.filter((shot) => shot.id !== shotId) },
-  );
+  return rewrite(bench, groupId, 'A shot taken back', ({ shots }) => {
+    const left = shotId === null ? shots.slice(0, -1) : shots.filter((shot) => shot.id !== shotId);
+    return left.length === shots.length ? null : { shots: left };
+  });
 }
 
 export function setContext(bench: Bench, groupId: Id, label: string, patch: Partial<ShotGroup['context']>): Promise<boolean> {

@@ -1,5 +1,6 @@
 import { useRef, useState, type KeyboardEvent, type PointerEvent } from 'react';
 import type { Point } from '../../../core/group/index.ts';
+import type { Id } from '../../../core/model/common.ts';
 import type { ShotGroup } from '../../../core/model/group.ts';
 import { toFace, toPixel, type FaceView } from '../../plots/face/geometry.ts';
 import { useBenchApi } from '../../state/useBench.ts';
@@ -27,9 +28,13 @@ export function useFaceEntry(view: FaceView, group: ShotGroup | null) {
   const bench = useBenchApi();
   const [pointer, setPointer] = useState<Point | null>(null);
   const [cross, setCross] = useState<Point | null>(null);
-  const [chosen, setChosen] = useState<number | null>(null);
+  const [inHand, setInHand] = useState<{ readonly group: Id; readonly shot: number } | null>(null);
+  // A shot is known by its group too: the other group's shots carry the same small numbers.
+  const chosen =
+    inHand !== null && inHand.group === group?.id && group.shots.some(({ id }) => id === inHand.shot) ? inHand.shot : null;
+  const setChosen = (shot: number | null) => setInHand(shot === null || group === null ? null : { group: group.id, shot });
   const press = useRef<{ shot: number | null; at: Point; since: number } | null>(null);
-  const typed = useRef<{ digits: string; at: number }>({ digits: '', at: 0 });
+  const typed = useRef<{ shot: number | null; digits: string; at: number }>({ shot: null, digits: '', at: 0 });
 
   // The sheet's corner, not the group's: what is clipped away (rings beyond the window) still counts into a group's box.
   const place = (event: PointerEvent<SVGGElement>): Point => {
@@ -101,6 +106,8 @@ export function useFaceEntry(view: FaceView, group: ShotGroup | null) {
         setPointer(null);
       }
     } else if (event.key === 'Enter' || event.key === ' ') {
+      // A key held down is one shot, not a dozen.
+      if (event.repeat) return event.preventDefault();
       setChosen(null);
       void addShot(bench, group.id, cross ?? { x: 0, y: 0 });
     } else if (event.key === 'Backspace' || event.key === 'Delete') {
@@ -113,9 +120,9 @@ export function useFaceEntry(view: FaceView, group: ShotGroup | null) {
       setCross(null);
     } else if (/^\d$/.test(event.key)) {
       const shot = shotInHand();
-      const quick = event.timeStamp - typed.current.at < together;
-      const digits = `${quick ? typed.current.digits : ''}${event.key}`.slice(-3);
-      typed.current = { digits, at: event.timeStamp };
+      const goesOn = shot === typed.current.shot && event.timeStamp - typed.current.at < together;
+      const digits = `${goesOn ? typed.current.digits : ''}${event.key}`.slice(-3);
+      typed.current = { shot, digits, at: event.timeStamp };
       if (shot !== null && Number(digits) > 0) void numberShot(bench, group.id, shot, Number(digits));
     } else return;
     event.preventDefault();
@@ -124,7 +131,7 @@ export function useFaceEntry(view: FaceView, group: ShotGroup | null) {
   return {
     pointer,
     cross,
-    chosen: group === null ? null : chosen,
+    chosen,
     handlers: { onPointerDown, onPointerMove, onPointerUp, onPointerLeave: () => setPointer(null), onKeyDown },
   };
 }
