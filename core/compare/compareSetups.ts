@@ -1,5 +1,5 @@
 import type { ShotBundle } from '../model/bundle.ts';
-import { defaultPreferences } from '../model/preferences.ts';
+import { defaultPreferences, type UnitChoice } from '../model/preferences.ts';
 import type { Use } from '../units/uses.ts';
 import { doubtedFigures } from './figures.ts';
 import { halfOfDifference, type DoubtedFigure, type Section } from './figure.ts';
@@ -37,13 +37,17 @@ const ROUNDING = 1e-12;
  * @equation difference = other − reference; noise = √Σ (δ_other − δ_reference)², where doubts that both share cancel; real when |difference| > noise
  * @param reference - the set-up counted from, with its groups oldest first [record]
  * @param other - the other set-up with its groups [record]
+ * @param units - the person's choice of units, for the notes; the default when left out [record]
  * @returns the rows by section [list]
  * @validity groups are compared at one distance only, else the verdict is `unknown` and the note says why; mean radii by spreadNoise
  * @source jcgm-100
  * @example compareSetups(exampleBundle, exampleBundle)[0].verdict // "same"
  */
-export function compareSetups(reference: ShotBundle, other: ShotBundle): readonly CompareRow[] {
-  const { units } = defaultPreferences;
+export function compareSetups(
+  reference: ShotBundle,
+  other: ShotBundle,
+  units: UnitChoice = defaultPreferences.units,
+): readonly CompareRow[] {
   const [one, another] = [comparableGroups(reference.groups), comparableGroups(other.groups)];
   const fletched = pairOf(one.fletched, another.fletched, sameDistance);
   const trial = pairOf(one.trials, another.trials, (a, b) => sameDistance(a.bare, b.bare));

@@ -26,7 +26,12 @@ const order: readonly Section[] = ['Build', 'On the bow', 'On the face', 'Far of
  * @example doubtedFigures(exampleBundle, { fletched: null, trial: null }, defaultPreferences.units)[0].key // "mass"
  */
 export function doubtedFigures(bundle: Bundle, chosen: ChosenGroups, units: UnitChoice): readonly DoubtedFigure[] {
-  const all = [...setupFigures(bundle), pointAheadFigure(bundle), ...flightFigures(bundle), ...groupFigures(chosen, units)];
+  const all = [
+    ...setupFigures(bundle),
+    pointAheadFigure(bundle),
+    ...flightFigures(bundle, units),
+    ...groupFigures(chosen, units),
+  ];
   return order.flatMap((section) => all.filter((figure) => figure.section === section));
 }
 

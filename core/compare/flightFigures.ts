@@ -3,7 +3,9 @@ import { arrowMass } from '../arrow/index.ts';
 import { setupSpeed } from '../bow/index.ts';
 import { airDensity, dragBand } from '../flight/index.ts';
 import type { Bundle } from '../model/bundle.ts';
+import type { UnitChoice } from '../model/preferences.ts';
 import type { Result } from '../model/problem.ts';
+import { textQuantity } from '../units/index.ts';
 import type { DoubtedFigure } from './figure.ts';
 import { halfOf } from './figure.ts';
 
@@ -26,12 +28,13 @@ type Key = (typeof plans)[number]['key'];
  *
  * @equation the flight with drag; doubts: the speed's band, and the band of the drag, which is the same unknown for every arrow
  * @param bundle - the set-up with its records [record]
+ * @param units - the person's choice of units, for the notes [record]
  * @returns the figures with their doubts [list]
  * @validity level ground, still air of the standard atmosphere; a figure that cannot be had says what it waits for
  * @source miyazaki-2013
- * @example flightFigures(exampleBundle).map((figure) => figure.key) // ["speed", "drop", "time", "pointOn"]
+ * @example flightFigures(exampleBundle, defaultPreferences.units).map((figure) => figure.key) // ["speed", "drop", "time", "pointOn"]
  */
-export function flightFigures(bundle: Bundle): readonly DoubtedFigure[] {
+export function flightFigures(bundle: Bundle, units: UnitChoice): readonly DoubtedFigure[] {
   const { archer, bow, arrowSet, setup } = bundle;
   const speed = setupSpeed({ archer, bow, arrowSet, settings: setup.settings });
   const mass = arrowMass(arrowSet);
@@ -50,7 +53,7 @@ export function flightFigures(bundle: Bundle): readonly DoubtedFigure[] {
       : `${setup.id} ${arrowSet.id} measured speed ${speed.value.value}`;
   const notes: Readonly<Record<Key, string>> = {
     speed: speed.value.from === 'measured' ? 'measured' : 'estimated from the kind of bow',
-    drop: eyeHeight === null ? 'eye 10 cm over the arrow assumed' : '',
+    drop: eyeHeight === null ? `eye ${textQuantity(USUAL_EYE, 'setting', units)} over the arrow assumed` : '',
     time: '',
     pointOn: '',
   };

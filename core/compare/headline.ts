@@ -15,20 +15,23 @@ import { shortNames } from './shortNames.ts';
  * @param other - the other set-up [record]
  * @param units - the person's choice of units [record]
  * @returns the headline [text]
- * @validity bare shafts nearer and groups tighter are both better; when they disagree both are said and neither is kept
+ * @validity bare shafts nearer and groups tighter are both better; when they disagree both are said and neither is kept; a figure that only one of them has says nothing
  * @source own derivation
  * @example compareHeadline(compareSetups(exampleBundle, exampleBundle), exampleBundle, exampleBundle, defaultPreferences.units) // "The two do not differ in any figure"
  */
 export function compareHeadline(rows: readonly CompareRow[], reference: Bundle, other: Bundle, units: UnitChoice): string {
-  const [name, otherName] = shortNames(reference.setup.name, other.setup.name);
+  const [name, otherName] = shortNames(reference.setup.name, other.setup.name).map(spoken) as [string, string];
   for (const [bundle, short] of [
     [reference, name],
     [other, otherName],
   ] as const) {
     const stop = stopsOf(bundle, units)[0];
-    if (stop !== undefined) return `Do not shoot ${short}: ${lower(stop.title)}`;
+    if (stop !== undefined) return `Do not shoot ${short}. ${stop.title}`;
   }
-  if (rows.every(({ verdict }) => verdict === 'same' || verdict === 'unknown')) return 'The two do not differ in any figure';
+  const known = rows.filter(({ verdict }) => verdict !== 'unknown');
+  if (known.length === 0) return 'Nothing to compare yet: no figure is known of both';
+  if (known.every(({ verdict }) => verdict === 'same'))
+    return `The two do not differ in any figure${known.length < rows.length ? ' that is known of both' : ''}`;
   const row = (key: string) => rows.find((one) => one.key === key);
   const bare = winner(row('bareOff'), bareIsReal(rows));
   const tight = winner(row('meanRadius'), row('meanRadius')?.verdict === 'real');
@@ -86,4 +89,6 @@ function differenceWords({ key, use, difference }: CompareRow, units: UnitChoice
   return `${textQuantity(Math.abs(difference ?? 0), use, units)} ${(difference ?? 0) > 0 ? more : less}`;
 }
 
-const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+/** A description takes an article in a sentence ("the 85 gr point"), a name does not ("Ines"). */
+const spoken = (name: string): string =>
+  /^[\d\p{Ll}]/u.test(name) && !/^(the|an?|my|our|his|her|their)\s/u.test(name) ? `the ${name}` : name;

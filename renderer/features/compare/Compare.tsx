@@ -37,7 +37,7 @@ interface TwoProps {
 
 function Two({ reference, other, which, others }: TwoProps) {
   const units = useUnits();
-  const rows = useMemo(() => compareSetups(reference, other), [reference, other]);
+  const rows = useMemo(() => compareSetups(reference, other, units), [reference, other, units]);
   const overlay = useMemo(() => overlayOf(reference, other, units), [reference, other, units]);
   const stopped = useMemo(() => [reference, other].map((bundle) => stopsOf(bundle, units)), [reference, other, units]);
   const told = toldOf(reference, other, overlay.ok ? overlay.value.told : null);

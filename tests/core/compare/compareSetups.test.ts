@@ -98,6 +98,18 @@ describe('two set-ups side by side', () => {
     expect(row('meanRadius', shot(setUp(), [near]), shot(other(), [near, far])).verdict).toBe('same');
   });
 
+  it('say where the groups were shot in the person’s own unit', () => {
+    const [near, far] = [ring('fletched', 8, [0, 0], 20), withContext(ring('fletched', 8, [0, 0], 20), { distance: 27.432 })];
+    const yards = { ...units, distance: 'yd' as const };
+    const apart = compareSetups(shot(setUp(), [near]), shot(other(), [far]), yards).find(({ key }) => key === 'meanRadius');
+    expect(apart?.note).toBe('Shot at two distances: 8 arrows at 19.7 yd; 8 arrows at 30 yd.');
+    const assumed = compareSetups(shot(setUp({ form: { eyeHeight: null } })), shot(other({ form: { eyeHeight: null } })), {
+      ...units,
+      setting: 'cm',
+    }).find(({ key }) => key === 'drop');
+    expect(assumed?.note).toBe('eye 10 cm over the arrow assumed');
+  });
+
   it('say what an unknown figure waits for', () => {
     const blank = row('deflection', shot(setUp()), shot(other({ arrowSet: { deflection: null } })));
     expect(blank).toMatchObject({ verdict: 'unknown', other: null, difference: null, note: 'Waits for the spine deflection.' });
@@ -113,8 +125,8 @@ describe('the headline of a comparison', () => {
   it('keeps the set-up whose bare shafts land really nearer', () => {
     const a = shot(named(setUp(), 'Tobin, 110 gr'), [fletched, ring('bare', 8, [60, 0], 20)]);
     const b = shot(named(other(), 'Tobin, 85 gr'), [fletched, ring('bare', 8, [5, 0], 20)]);
-    expect(head(a, b)).toBe('Keep 85 gr: bare shafts land 5 mm from the fletched, not 60 mm');
-    expect(head(b, a)).toBe('Keep 85 gr: bare shafts land 5 mm from the fletched, not 60 mm');
+    expect(head(a, b)).toBe('Keep the 85 gr: bare shafts land 5 mm from the fletched, not 60 mm');
+    expect(head(b, a)).toBe('Keep the 85 gr: bare shafts land 5 mm from the fletched, not 60 mm');
   });
 
   it('keeps nothing between two archers', () => {
@@ -144,8 +156,32 @@ describe('the headline of a comparison', () => {
   it('puts a stop before everything', () => {
     const short = other({ settings: { pointAhead: -0.01 } }, 'B');
     expect(head(shot(named(setUp(), 'A'), [fletched]), shot(short, [fletched]))).toBe(
-      'Do not shoot B: arrow too short: its end is 3/8 in behind the rest',
+      'Do not shoot B. Arrow too short: its end is 3/8 in behind the rest',
     );
+  });
+
+  it('gives a description its article and a name none', () => {
+    const bare = (at: number) => ring('bare', 8, [at, 0], 20);
+    const lead = (one: string, another: string) =>
+      head(shot(named(setUp(), one), [fletched, bare(60)]), shot(named(other(), another), [fletched, bare(5)])).split(':')[0];
+    expect([lead('Tobin, 110 gr', 'Tobin, 85 gr'), lead('Ines, hall', 'Ines, spare limbs'), lead('A', 'Spring')]).toEqual([
+      'Keep the 85 gr',
+      'Keep the spare limbs',
+      'Keep Spring',
+    ]);
+    expect(lead('Cato', 'the old yew')).toBe('Keep the old yew');
+  });
+
+  it('says nothing of figures that only one of them has', () => {
+    const empty = other({
+      archer: { drawLength: null },
+      bow: { markedWeight: null, braceLow: null, braceHigh: null, length: null },
+      arrowSet: { length: null, deflection: null, linearDensity: null, pointMass: null, weighed: null, diameter: null },
+      settings: { braceHeight: null, weightOnFingers: null, arrowSpeed: null, pointAhead: null },
+    });
+    expect(head(shot(setUp()), shot(empty))).toBe('Nothing to compare yet: no figure is known of both');
+    expect(head(shot(setUp()), shot(setUp()))).toBe('The two do not differ in any figure that is known of both');
+    expect(head(exampleBundle, exampleBundle)).toBe('The two do not differ in any figure');
   });
 
   it('shortens names to what tells them apart', () => {
@@ -219,7 +255,7 @@ describe('the demo\u2019s planted comparison', () => {
     expect(find('meanRadius')?.verdict).toBe(expected.meanRadius);
     expect(find('mass')?.verdict).toBe('real');
     expect(compareHeadline(rows, heavy, light, units)).toMatch(
-      /^Keep 85 gr point: bare shafts land \d+ mm from the fletched, not \d+ mm$/,
+      /^Keep the 85 gr point: bare shafts land \d+ mm from the fletched, not \d+ mm$/,
     );
   });
 });
