@@ -19,7 +19,7 @@ const ways = [
   {
     name: "writing, transactions over SQLite's own cache",
     kills: Math.ceil(kills / 4),
-    shots: 40_000,
+    shots: 24_000,
     pagesCached: 0,
     while: 'writing',
     fresh: false,
