@@ -75,13 +75,13 @@ export function allFindings(bundle: Bundle, options: FindingOptions): readonly F
 }
 
 /**
- * The findings that can hurt someone or break a bow: no change is advised and no verdict shown while one of them is a stop.
+ * The findings that can hurt someone: no change is advised and no verdict shown while one of them is a stop.
  *
  * @equation arrow too short, arrow too light, wrong hand
  * @param bundle - the set-up with its records [record]
  * @param units - the person's choice of units [record]
  * @returns those that stop [list]
- * @validity a brace height far outside the maker's range also stops, but mending it is the next change itself
+ * @validity a brace height outside the maker's range stops the shooting too (see shootingStops), but mending it is the next change itself
  * @source common practice
  * @example stopsOf(exampleBundle, defaultPreferences.units) // []
  */
@@ -89,6 +89,22 @@ export function stopsOf(bundle: Bundle, units: UnitChoice): readonly Finding[] {
   return [pointAheadFinding(bundle, units), arrowMassFinding(bundle, units), handFinding(bundle)].filter(
     (finding) => finding !== null && finding.level === 'stop',
   ) as readonly Finding[];
+}
+
+/**
+ * Every finding for which nothing may be shot with this set-up.
+ *
+ * @equation those of stopsOf, and a brace height outside the maker's range
+ * @param bundle - the set-up with its records [record]
+ * @param units - the person's choice of units [record]
+ * @returns those that stop [list]
+ * @validity any set-up that the records accept
+ * @source common practice
+ * @example shootingStops(exampleBundle, defaultPreferences.units) // []
+ */
+export function shootingStops(bundle: Bundle, units: UnitChoice): readonly Finding[] {
+  const brace = braceHeightFinding(bundle, units);
+  return [...stopsOf(bundle, units), ...(brace?.level === 'stop' ? [brace] : [])];
 }
 
 /**

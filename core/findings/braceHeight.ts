@@ -1,14 +1,17 @@
 import { braceHeightCheck, braceHeightRange, type BraceRange } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
-import { inch } from '../units/exact.ts';
 import { showQuantity, textQuantity } from '../units/index.ts';
 import type { Finding, Level } from './finding.ts';
 import { capital, goTo, rangeText, ruleOf, whyRule } from './parts.ts';
 import { waitingFor } from './waiting.ts';
 
-/** A new string settles by about so much (from memory). Farther outside the bow maker's own range is no longer a matter of tuning. */
-const FAR_OUTSIDE = 0.5 * inch;
+/**
+ * As finely as a tape is read again [m]: so far outside the maker's own range may be the reading. Anything more is a stop, since the bow
+ * maker's limits are not ours to stretch; common practice is no limit, authorities differ.
+ */
+const AS_READ = 0.001;
+const ROUNDING = 1e-6;
 
 /** The brace height as it stands; no range for a compound whose maker's range is not on record. */
 export interface BraceStanding {
@@ -21,7 +24,7 @@ export interface BraceStanding {
 /**
  * How the brace height stands, for the finding and for the gate before any other change.
  *
- * @equation the maker's range, else common practice; outside is a caution, more than 1/2 in outside the maker's own range a stop
+ * @equation the maker's range, else common practice; outside is a caution, more than 1 mm outside the maker's own range a stop
  * @param bundle - the set-up with its records [record]
  * @returns value and range [m], verdict and level [record]
  * @validity as braceHeightRange of the bow room
@@ -34,7 +37,7 @@ export function braceStanding(bundle: Bundle): BraceStanding {
   if (range === null) return { value, range, verdict: 'no range', level: 'unknown' };
   if (value === null) return { value, range, verdict: 'not measured', level: 'waiting' };
   const { verdict, distance } = braceHeightCheck(value, range);
-  const level = verdict === 'in range' ? 'ok' : range.from === 'maker' && distance > FAR_OUTSIDE ? 'stop' : 'caution';
+  const level = verdict === 'in range' ? 'ok' : range.from === 'maker' && distance > AS_READ + ROUNDING ? 'stop' : 'caution';
   return { value, range, verdict, level };
 }
 
@@ -68,12 +71,12 @@ export function braceHeightFinding(bundle: Bundle, units: UnitChoice): Finding |
     id: 'braceHeight',
     level,
     title: `Brace height ${text(value)}${verdict === 'in range' ? '' : `, ${verdict}`}`,
-    detail: level === 'stop' ? `${where}, and far outside it: mend it before anything is shot.` : `${where}.`,
+    detail: detailOf(level, where, range.from === 'maker'),
     rule: ruleOf(value, range.low, range.high, 'length', units, false),
     short: { figure: showQuantity(value, 'length', units).figure, word: 'brace' },
     why: whyRule(
       'Brace height',
-      'String to the pivot or low point of the grip, square to the string. The bow maker\u2019s own range governs; without one, common practice by kind and length of bow. Lower gives a longer push, more speed and more noise; higher a shorter one and less speed. Outside the maker\u2019s range by more than 1/2 in is a stop: a new string settles by less than that (from memory).',
+      'String to the pivot or low point of the grip, square to the string. The bow maker\u2019s own range governs; without one, common practice by kind and length of bow. Lower gives a longer push, more speed and more noise; higher a shorter one and less speed. Outside the maker\u2019s range nothing is shot until it is mended; a millimetre may be the tape. Outside common practice is a caution, since authorities differ.',
       [
         ['B', 'brace height', text(value)],
         ['', range.from === 'maker' ? 'maker\u2019s range' : `range for ${range.bows}`, ends],
@@ -82,4 +85,10 @@ export function braceHeightFinding(bundle: Bundle, units: UnitChoice): Finding |
     ),
     action: verdict === 'in range' ? null : goTo('Fix', 'bow', 'settings.braceHeight'),
   };
+}
+
+function detailOf(level: Level, where: string, makers: boolean): string {
+  if (level === 'stop') return 'Outside the maker\u2019s range: mend it before anything is shot.';
+  if (level === 'caution' && makers) return 'Outside the maker\u2019s range by no more than a tape can tell: measure it again.';
+  return `${where}.`;
 }

@@ -1,5 +1,5 @@
 export type { Finding, FindingAction, FindingRule, Level, Screen, Why } from './finding.ts';
-export { allFindings, dependentsStopped, stopsOf, type FindingOptions } from './all.ts';
+export { allFindings, dependentsStopped, shootingStops, stopsOf, type FindingOptions } from './all.ts';
 export { arrowMassFinding } from './arrowMass.ts';
 export { braceHeightFinding, braceStanding, type BraceStanding } from './braceHeight.ts';
 export { centreShotFinding, centreShotPractice } from './centreShot.ts';

@@ -1,5 +1,5 @@
 import { braceStanding } from '../findings/braceHeight.ts';
-import { rangeText } from '../findings/parts.ts';
+import { capital, rangeText } from '../findings/parts.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { textQuantity } from '../units/index.ts';
@@ -32,7 +32,7 @@ export function braceTarget(bundle: Bundle, units: UnitChoice): number | null {
 /**
  * The gate before every other change: the brace height is measured, and mended when it is out of its range.
  *
- * @equation not measured: measure; low: twists in, to the low end of the range; high: twists out, to its high end
+ * @equation not measured: measure; low: more twists, to the low end of the range; high: fewer, to its high end; a compound's: a technician
  * @param bundle - the set-up with its records [record]
  * @param units - the person's choice of units [record]
  * @param then - what to shoot after it [text]
@@ -53,13 +53,20 @@ export function braceStep(bundle: Bundle, units: UnitChoice, then: string): Next
       then: 'String to the low point of the grip, square to the string.',
       rule: ORDER,
     });
+  if (bundle.bow.bowKind === 'compound')
+    return stepOf(
+      'stop',
+      `Have the brace height set: it is ${text(value)}, ${verdict}`,
+      `${capital(whose)} is ${ends}. A compound\u2019s hangs on its cams and cables: a technician sets it on a press, within the maker\u2019s figures.`,
+      { rule: 'Outside the maker\u2019s range nothing is shot until it is mended.' },
+    );
   const low = verdict === 'low';
   const move = Math.abs(target - value);
   const by = `${Math.round(move * 1000)} to ${Math.round(move * 2000)}`;
   const how =
     move > MOST_BY_TWISTS
       ? `That is more than twists should do: fit a ${low ? 'shorter' : 'longer'} string.`
-      : `About ${by} twists ${low ? 'in raise' : 'out lower'} it ${textQuantity(move, 'setting', units)} (common practice).`;
+      : `About ${by} ${low ? 'more twists raise' : 'fewer twists lower'} it by ${textQuantity(move, 'setting', units)} (common practice).`;
   return stepOf(
     'change',
     `${low ? 'Raise' : 'Lower'} the brace height to ${text(target)}`,
@@ -67,10 +74,7 @@ export function braceStep(bundle: Bundle, units: UnitChoice, then: string): Next
     {
       then: `Measure the nocking point again: it moves with the brace height. ${then}`,
       patch: { braceHeight: target },
-      caution:
-        level === 'stop'
-          ? 'Far outside the maker\u2019s range: shoot nothing until it is mended.'
-          : 'Look at both loops before the first draw. Keep the string between 20 and 60 twists.',
+      caution: `${level === 'stop' ? 'Outside the maker\u2019s range: shoot nothing until it is mended. ' : ''}Look at both loops before the first draw. Keep the string between 20 and 60 twists.`,
       rule: ORDER,
     },
   );

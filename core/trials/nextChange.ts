@@ -43,6 +43,8 @@ export function nextChange(evidence: Evidence): NextChange {
   const brace = braceStep(bundle, units, then);
   if (problem !== null) {
     const next = voidStep(problem, fletched, bare, units);
+    // Nothing is shot again with a bow outside its maker's range.
+    if (brace !== null && braceStanding(bundle).level === 'stop') return { next: brace, others: [next] };
     return {
       next: brace !== null && next.kind === 'again' ? afterBrace(next, evidence) : next,
       others: brace === null ? [] : [brace],

@@ -69,11 +69,13 @@ describe('the demo\u2019s planted answers are found', () => {
     const [tobin] = readings;
     const { bundle } = bench();
     const brace = allFindings(bundle(tobin?.setupId ?? ''), { units, now })[0];
-    expect([brace?.id, brace?.title, brace?.detail]).toEqual([
+    expect([brace?.id, brace?.level, brace?.title, brace?.detail]).toEqual([
       'braceHeight',
+      'stop',
       'Brace height 7 7/8 in, low',
-      'Maker\u2019s range.',
+      'Outside the maker\u2019s range: mend it before anything is shot.',
     ]);
+    expect([brace?.rule?.lowText, brace?.rule?.highText]).toEqual(['8.25', '9.25 in']);
   });
 
   it('names the same next change for other seeds: what was planted is found, not one lucky draw', () => {

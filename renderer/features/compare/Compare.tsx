@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { compareHeadline, compareSetups } from '../../../core/compare/index.ts';
-import { stopsOf } from '../../../core/findings/index.ts';
+import { shootingStops, stopsOf } from '../../../core/findings/index.ts';
 import type { ShotBundle } from '../../../core/model/bundle.ts';
 import { Fraction, Mark } from '../../design/index.ts';
 import { shotBundleOf } from '../../state/selectors.ts';
@@ -41,8 +41,12 @@ function Two({ reference, other, which, others }: TwoProps) {
   const overlay = useMemo(() => overlayOf(reference, other, units), [reference, other, units]);
   const stopped = useMemo(() => [reference, other].map((bundle) => stopsOf(bundle, units)), [reference, other, units]);
   const told = toldOf(reference, other, overlay.ok ? overlay.value.told : null);
-  const stops = [reference, other].flatMap((bundle, index) =>
-    (stopped[index] ?? []).map((stop) => ({ id: `${index}${stop.id}`, name: bundle.setup.name, stop })),
+  const stops = useMemo(
+    () =>
+      [reference, other].flatMap((bundle, index) =>
+        shootingStops(bundle, units).map((stop) => ({ id: `${index}${stop.id}`, name: bundle.setup.name, stop })),
+      ),
+    [reference, other, units],
   );
   return (
     <>
@@ -80,7 +84,7 @@ function Two({ reference, other, which, others }: TwoProps) {
           others={others}
           stopped={stopped.map((list) => list.length > 0)}
         />
-        <Overlays reference={reference} other={other} overlay={overlay} stopped={stops.length > 0} />
+        <Overlays reference={reference} other={other} overlay={overlay} stopped={stopped.some((list) => list.length > 0)} />
       </div>
     </>
   );

@@ -1,4 +1,5 @@
 import type { Finding, Screen } from '../../../core/findings/finding.ts';
+import { dependentsStopped } from '../../../core/findings/index.ts';
 import { Fraction } from '../../design/index.ts';
 import { useFindings } from './useFindings.ts';
 
@@ -7,7 +8,7 @@ const grave = (finding: Finding) => finding.level === 'stop' || finding.level ==
 /** The one headline of a form's screen: the worst finding that this screen can mend, or that nothing is out of range. */
 export function Headline({ screen, clear, note }: { screen: Screen; clear: string; note: string }) {
   const findings = useFindings();
-  const stop = findings.find((finding) => finding.level === 'stop');
+  const stop = dependentsStopped(findings) ? findings.find((finding) => finding.level === 'stop') : undefined;
   const here = findings.filter((finding) => finding.action?.kind === 'go' && finding.action.screen === screen);
   const worst = stop ?? here.find(grave);
   const waiting = here.filter((finding) => finding.level === 'waiting' || finding.level === 'unknown');

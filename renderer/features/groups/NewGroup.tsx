@@ -2,7 +2,6 @@ import { useState } from 'react';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { FaceId, type ShotGroup } from '../../../core/model/group.ts';
 import { face } from '../../../core/group/index.ts';
-import { dependentsStopped } from '../../../core/findings/index.ts';
 import { Choice, Figure, Fraction, Mark } from '../../design/index.ts';
 import { born } from '../../state/bench.ts';
 import { newGroup } from '../../state/births.ts';
@@ -19,7 +18,7 @@ export function NewGroup({ bundle, latest, onDone }: { bundle: Bundle; latest: S
   const [faceId, setFaceId] = useState<FaceId>(latest?.context.face ?? '40');
 
   const findings = useFindings();
-  const stop = dependentsStopped(findings) ? findings.find((finding) => finding.level === 'stop') : undefined;
+  const stop = findings.find((finding) => finding.level === 'stop');
 
   const begin = async (fletching: ShotGroup['fletching']) => {
     const group = newGroup(bundle, fletching, { distance, face: faceId });

@@ -7,6 +7,8 @@ import {
   lookOverFinding,
   nockingPointFinding,
   overshootFinding,
+  shootingStops,
+  stopsOf,
   suitabilityFinding,
   tillerFinding,
   weightKnownFinding,
@@ -27,7 +29,11 @@ describe('brace height (the maker\u2019s range governs, else common practice)', 
 
   it('carries its number, its word and the maker\u2019s range as a rule in one unit', () => {
     const low = at(8.125);
-    expect([low?.level, low?.title, low?.detail]).toEqual(['caution', 'Brace height 8 1/8 in, low', 'Maker\u2019s range.']);
+    expect([low?.level, low?.title, low?.detail]).toEqual([
+      'stop',
+      'Brace height 8 1/8 in, low',
+      'Outside the maker\u2019s range: mend it before anything is shot.',
+    ]);
     expect(low?.rule).toMatchObject({ low: 8.25, high: 9.25, lowText: '8.25', highText: '9.25 in' });
     expect(low?.rule?.value).toBeCloseTo(8.125, 9);
     expect(low?.short).toEqual({ figure: '8 1/8', word: 'brace' });
@@ -35,7 +41,7 @@ describe('brace height (the maker\u2019s range governs, else common practice)', 
   });
 
   it('stands on its limits without a caution, also when they were typed in millimetres', () => {
-    expect([at(8.25)?.level, at(9.25)?.level, at(9.3)?.level]).toEqual(['ok', 'ok', 'caution']);
+    expect([at(8.25)?.level, at(9.25)?.level, at(9.3)?.level]).toEqual(['ok', 'ok', 'stop']);
     const typed = braceHeightFinding(
       setUp({ bow: { braceLow: 0.21, braceHigh: 0.235 }, settings: { braceHeight: 0.21 } }),
       units,
@@ -43,9 +49,30 @@ describe('brace height (the maker\u2019s range governs, else common practice)', 
     expect(typed?.level).toBe('ok');
   });
 
-  it('stops only far outside the maker\u2019s own range, never outside common practice, where authorities differ', () => {
-    expect([at(7.5)?.level, at(7.5, { braceLow: null, braceHigh: null })?.level]).toEqual(['stop', 'caution']);
-    expect(dependentsStopped([at(7.5)].filter((finding) => finding !== null))).toBe(false);
+  // Common practice: outside the maker's own range is a hard block; outside the general ranges authorities differ.
+  it('stops outside the maker\u2019s own range, on either side, and never outside common practice', () => {
+    expect([7.5, 8.2, 9.3, 10].map((braceIn) => at(braceIn)?.level)).toEqual(['stop', 'stop', 'stop', 'stop']);
+    const none = { braceLow: null, braceHigh: null };
+    expect([7.5, 7.9, 9.1, 10].map((braceIn) => at(braceIn, none)?.level)).toEqual(Array(4).fill('caution'));
+  });
+
+  it('takes a millimetre for the tape, asks to measure again, and does not clear it', () => {
+    const just = at(8.25 - 0.0009 / inch);
+    expect([just?.level, just?.detail]).toEqual([
+      'caution',
+      'Outside the maker\u2019s range by no more than a tape can tell: measure it again.',
+    ]);
+    expect(at(8.25 - 0.0011 / inch)?.level).toBe('stop');
+  });
+
+  it('stops the shooting, but not the reading whose next change mends it', () => {
+    const outside = setUp({ settings: { braceHeight: 8.125 * inch } });
+    expect(shootingStops(outside, units).map(({ id }) => id)).toEqual(['braceHeight']);
+    expect(stopsOf(outside, units)).toEqual([]);
+    expect(dependentsStopped(list(outside))).toBe(false);
+    expect(list(outside)[0]?.id).toBe('braceHeight');
+    const short = setUp({ settings: { braceHeight: 8.125 * inch, pointAhead: 0 } });
+    expect(shootingStops(short, units).map(({ id }) => id)).toEqual(['pointAhead', 'braceHeight']);
   });
 
   it('says what it waits for', () => {
@@ -185,7 +212,7 @@ describe('the ground beyond the target', () => {
 
 describe('the list', () => {
   it('is worst first and the same on every screen but for what the screen adds', () => {
-    const bad = setUp({ settings: { pointAhead: 0, braceHeight: 8 * inch, tiller: null }, bow: { lookedOver: null } });
+    const bad = setUp({ settings: { pointAhead: 0, nockingPoint: 0.02, tiller: null }, bow: { lookedOver: null } });
     const order = ['stop', 'caution', 'unknown', 'waiting', 'ok'];
     const ranks = list(bad).map(({ level }) => order.indexOf(level));
     expect(ranks).toEqual([...ranks].sort((a, b) => a - b));

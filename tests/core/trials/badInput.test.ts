@@ -73,10 +73,27 @@ describe('groups that give no reading', () => {
     expect(read(exampleFletched, exampleBare, bareHand)).toMatchObject({ lateral: null, next: { kind: 'measure' } });
   });
 
-  it('adds that the brace height is out of its range when the groups must be shot again anyway', () => {
+  it('adds that the brace height is outside common practice when the groups must be shot again anyway', () => {
+    const bow = { braceLow: null, braceHigh: null };
+    const reading = read(exampleFletched, shots(exampleBare, 1), setUp({ bow, settings: { braceHeight: 7.875 * 0.0254 } }));
+    expect(reading.next.text).toContain('Before that: the brace height is 7 7/8 in, low.');
+    expect(reading.others[0]?.title).toBe('Raise the brace height to 8 in');
+  });
+
+  it('lets nothing be shot again before a brace height outside the maker\u2019s range is mended', () => {
     const reading = read(exampleFletched, shots(exampleBare, 1), setUp({ settings: { braceHeight: 8.125 * 0.0254 } }));
-    expect(reading.next.text).toContain('Before that: the brace height is 8 1/8 in, low.');
-    expect(reading.others[0]?.title).toBe('Raise the brace height to 8 1/4 in');
+    expect([reading.next.title, reading.others.map(({ title }) => title)]).toEqual([
+      'Raise the brace height to 8 1/4 in',
+      ['Shoot 6 fletched and 4 bare'],
+    ]);
+    expect(reading.next.caution).toContain('shoot nothing until it is mended');
+  });
+
+  it('sends a compound outside its maker\u2019s range to a technician, without a word of twists', () => {
+    const { next } = read(exampleFletched, exampleBare, setUp({ bow: { bowKind: 'compound' }, settings: { braceHeight: 0.2 } }));
+    expect([next.kind, next.title, next.patch]).toEqual(['stop', 'Have the brace height set: it is 7 7/8 in, low', null]);
+    expect(next.text).toContain('a technician sets it on a press');
+    expect(JSON.stringify(next)).not.toMatch(/twist/);
   });
 
   it('reads a bare group beside fletched arrows that all went into one hole', () => {

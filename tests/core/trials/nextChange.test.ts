@@ -30,7 +30,7 @@ describe('the one next change', () => {
     expect(next.title).toBe('Raise the brace height to 8 1/4 in');
     expect(next.patch).toEqual({ braceHeight: 8.25 * inch });
     // Common practice: 3 mm take 3 to 6 twists; from 8 1/8 to 8 1/4 in is 3.175 mm.
-    expect(next.text).toContain('About 3 to 6 twists');
+    expect(next.text).toContain('About 3 to 6 more twists raise it by 3.2 mm');
     expect(others).toEqual([]);
   });
 
