@@ -39,7 +39,8 @@ export function electronOrWhyNot() {
   });
   const got = electronBinary();
   if (got !== null) return { file: got, why: '' };
-  const why = done.error?.message ?? done.stderr.split('\n').find((line) => line.trim() !== '') ?? 'the download ended early';
+  const said = done.error?.message ?? done.stderr.split('\n').find((line) => line.trim() !== '') ?? 'it ended early';
+  const why = `its download failed: ${said.replace(/^\w*Error: /, '')}`;
   fs.mkdirSync(path.dirname(FAILURE), { recursive: true });
   fs.writeFileSync(FAILURE, JSON.stringify({ at: Date.now(), why }));
   return { file: null, why };

@@ -54,19 +54,29 @@ async function runLoopback() {
   else openBrowser(browser, host);
 }
 
-function offerAddress(host) {
-  console.log(`Open this address in a browser on this machine; it works once. Ctrl+C stops the bench.\n${host.address}`);
+function offerAddress(host, address = host.address) {
+  console.log(`Open this address in a browser on this machine; it works once. Ctrl+C stops the bench.\n${address}`);
   if (!process.stdin.isTTY) return;
   console.log('Press Enter for another address.');
   createInterface({ input: process.stdin }).on('line', () => void host.newAddress().then((address) => console.log(address)));
 }
 
-/** A window without tabs and with a profile of its own, thrown away with it. */
+/** A window without tabs and with a profile of its own, thrown away with it. A browser that cannot open one leaves at once. */
 function openBrowser(browser, host) {
   const profile = fs.mkdtempSync(path.join(os.tmpdir(), 'fistmele-window-'));
+  const opened = Date.now();
   const window = spawn(browser, [`--app=${host.address}`, `--user-data-dir=${profile}`, ...quietFlags], { stdio: 'ignore' });
   console.log('The bench is open in a window of its own. Close it, or press Ctrl+C, to stop.');
-  window.on('exit', () => void host.stop());
+  window.on('error', () => void instead());
+  window.on('exit', (code) => void (code !== 0 && Date.now() - opened < 5000 ? instead() : host.stop()));
   void host.ended.then(() => window.kill());
   process.on('exit', () => fs.rmSync(profile, { recursive: true, force: true, maxRetries: 3 }));
+
+  let isOffered = false;
+  async function instead() {
+    if (isOffered) return;
+    isOffered = true;
+    console.log('That browser could not open a window.');
+    offerAddress(host, await host.newAddress());
+  }
 }
