@@ -1,3 +1,4 @@
+import { AMO_ADDS } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { pointAheadCheck, pointAheadLimits, type PointAheadCheck } from '../safety/index.ts';
@@ -31,7 +32,7 @@ export function pointAheadFinding(bundle: Bundle, units: UnitChoice): Finding {
   if (check.ahead === null || check.level === 'unknown')
     return waitingFor(
       'pointAhead',
-      'Point ahead of the rest: not known',
+      check.ahead === null ? 'Point ahead of the rest: not known' : 'Arrow against the draw: not known',
       capital(check.why ?? 'The arrow\u2019s length and the draw are needed.'),
       'point',
       ...fieldOf(arrowSet.length === null ? 'arrowLength' : 'drawLength', ['arrow', 'arrowSet.length']),
@@ -43,15 +44,12 @@ export function pointAheadFinding(bundle: Bundle, units: UnitChoice): Finding {
     id: 'pointAhead',
     level: check.level === 'in range' ? 'ok' : check.level,
     title: titleOf(check, text),
-    detail:
-      check.level === 'stop'
-        ? STOPPED
-        : `${check.ahead.from === 'measured' ? 'Measured at the deepest draw.' : 'Reckoned from arrow and draw: have a helper measure it at the deepest draw.'}${check.limit === null ? '' : ` ${text(check.limit.value)} is the least here.`}`,
+    detail: detailOf(check, text),
     rule: ruleOf(value, check.limit?.value ?? pointAheadLimits.aheadOfRest, null, 'length', units, false),
     short: { figure: showQuantity(value, 'length', units).figure, word: 'point' },
     why: whyRule(
       'Is the arrow long enough?',
-      'An arrow drawn off its rest can lodge behind it and break into the hand. Every archer: the end of the shaft at least 5 mm ahead of the rest at the deepest draw. Learners, and anyone without a clicker: the shaft at least 1 in longer than the AMO draw, 2 in for a learner. The rest stands about 1 3/4 in nearer than the AMO draw says.',
+      'An arrow drawn off its rest can lodge behind it and break into the hand. Every archer: the end of the shaft at least 5 mm ahead of the rest at the deepest draw. Learners, and anyone without a clicker: the shaft at least 1 in longer than the AMO draw, 2 in for a learner. At full draw the nock stands 1 3/4 in nearer to the rest than the AMO draw says.',
       [
         ['L', 'arrow, nock throat to end of shaft', arrowSet.length === null ? 'not on record' : text(arrowSet.length)],
         ['D', 'AMO draw length', archer.drawLength === null ? 'not on record' : text(archer.drawLength)],
@@ -63,17 +61,32 @@ export function pointAheadFinding(bundle: Bundle, units: UnitChoice): Finding {
   };
 }
 
+function detailOf({ level, rule, ahead, limit }: PointAheadCheck, text: (si: number) => string): string {
+  if (level === 'stop') return STOPPED;
+  if (rule === 'measured against reckoned')
+    return 'One of the two is wrong: have a helper measure it again, at the deepest draw and with these arrows.';
+  if (rule === 'short for a learner')
+    return `A learner\u2019s draw still grows: ${text(limit?.value ?? 0)} longer than the draw is the least here.`;
+  const least = limit === null ? '' : ` ${text(limit.value)} is the least for a learner or without a clicker.`;
+  return ahead?.from === 'measured'
+    ? `Measured at the deepest draw.${least}`
+    : 'Reckoned from arrow and draw: have a helper measure it at the deepest draw.';
+}
+
 function titleOf(check: PointAheadCheck, text: (si: number) => string): string {
   const ahead = check.ahead?.value ?? 0;
   const beyond = check.beyondDraw ?? 0;
-  const length = `${text(beyond)} ${beyond < 0 ? 'shorter than the draw' : 'beyond the draw'}`;
+  const length = `${text(beyond)} ${beyond < 0 ? 'shorter' : 'longer'} than the draw`;
+  const reckoned = beyond + AMO_ADDS;
   switch (check.rule) {
     case 'behind the rest':
       return `Arrow too short: its end is ${text(ahead)} behind the rest`;
     case 'barely ahead of the rest':
       return `Arrow too short: its end is ${text(ahead)} ahead of the rest`;
     case 'too short for the draw':
-      return `Arrow too short: ${length}`;
+      return `Arrow too short: ${beyond < 0 ? '' : 'only '}${length}`;
+    case 'measured against reckoned':
+      return `Point measured ${text(ahead)} ahead of the rest, reckoned ${text(reckoned)} ${reckoned > 0 ? 'ahead' : 'behind'}`;
     case 'little ahead at the deepest draw':
       return `Point ${text(ahead)} ahead of the rest: little`;
     case 'short for a learner':

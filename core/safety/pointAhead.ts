@@ -13,7 +13,7 @@ export const pointAheadLimits = {
   /** A learner: this much longer, or a caution [m]. */
   beyondDrawLearner: 2 * inch,
   /** Without a clicker, or for a learner: less than this ahead at the deepest draw is a caution [m]. */
-  aheadAtDeepest: 0.025,
+  aheadAtDeepest: 1 * inch,
 } as const;
 
 /** A length typed in another unit may miss its limit by a rounding error. */
@@ -58,6 +58,7 @@ export type ReachRule =
   | 'behind the rest'
   | 'barely ahead of the rest'
   | 'too short for the draw'
+  | 'measured against reckoned'
   | 'little ahead at the deepest draw'
   | 'short for a learner';
 
@@ -89,9 +90,12 @@ const worst = (ahead: PointAhead, beyondDraw: number | null, learner: boolean, b
   const { aheadOfRest, aheadAtDeepest, beyondDraw: least, beyondDrawLearner } = pointAheadLimits;
   if (ahead.value <= 0) return ruling('stop', 'behind the rest', aheadOfRest, 'ahead of the rest');
   if (ahead.value < aheadOfRest - ROUNDING) return ruling('stop', 'barely ahead of the rest', aheadOfRest, 'ahead of the rest');
-  if (!byLength) return nothingFound;
-  if (beyondDraw !== null && beyondDraw < least - ROUNDING)
+  if (byLength && beyondDraw !== null && beyondDraw < least - ROUNDING)
     return ruling('stop', 'too short for the draw', least, 'beyond the draw');
+  // A reach may have been measured before the arrows were cut, or with others: then it must not hide what arrow and draw say.
+  if (ahead.from === 'measured' && beyondDraw !== null && beyondDraw + AMO_ADDS < aheadOfRest - ROUNDING)
+    return ruling('caution', 'measured against reckoned', aheadOfRest, 'ahead of the rest');
+  if (!byLength) return nothingFound;
   if (ahead.value < aheadAtDeepest - ROUNDING)
     return ruling('caution', 'little ahead at the deepest draw', aheadAtDeepest, 'ahead of the rest');
   if (learner && beyondDraw !== null && beyondDraw < beyondDrawLearner - ROUNDING)
@@ -102,7 +106,7 @@ const worst = (ahead: PointAhead, beyondDraw: number | null, learner: boolean, b
 /**
  * Whether an arrow is long enough for this archer: an arrow drawn off its rest can lodge behind it and break into the hand.
  *
- * @equation stop: less than 5 mm ahead of the rest; without a clicker or for a learner: stop under AMO draw + 1 in, caution under 25 mm ahead as measured at the deepest draw; a learner: caution under AMO draw + 2 in
+ * @equation stop: less than 5 mm ahead of the rest; without a clicker or for a learner: stop under AMO draw + 1 in, caution under 1 in ahead as measured at the deepest draw; a learner: caution under AMO draw + 2 in; caution when the measured reach passes and the reckoned one does not
  * @param archer - experience and clicker [record]
  * @param reach - arrowLength [m], drawLength, AMO [m], and the measured point ahead of the rest [m] [record]
  * @returns level, the worst rule that spoke with its limit [m], and the figures [m] [record]

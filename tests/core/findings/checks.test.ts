@@ -141,6 +141,38 @@ describe('the arrow on this bow', () => {
     expect(light?.rule?.lowText).toBe('7 gr/lb least');
   });
 
+  it('says how long the arrow is for the draw, and what is the least', () => {
+    const at = (lengthIn: number, archer: object, pointAhead: number | null = null) => {
+      const found = find('pointAhead', setUp({ archer, arrowSet: { length: lengthIn * inch }, settings: { pointAhead } }));
+      return [found?.level, found?.title, found?.detail];
+    };
+    const learner = { drawLength: 27 * inch, experience: 'learner', clicker: false };
+    const clicker = { drawLength: 27 * inch, experience: 'settled', clicker: true };
+    const stopped = 'Do not shoot these arrows at this draw: one can slip behind the rest and break into the hand.';
+    expect(at(27.5, learner)).toEqual(['stop', 'Arrow too short: only 1/2 in longer than the draw', stopped]);
+    expect(at(26.5, learner)).toEqual(['stop', 'Arrow too short: 1/2 in shorter than the draw', stopped]);
+    expect(at(28.5, learner)).toEqual([
+      'caution',
+      'Arrow 1 1/2 in longer than the draw: short for a learner',
+      'A learner\u2019s draw still grows: 2 in longer than the draw is the least here.',
+    ]);
+    expect(at(29, learner, 0.02)).toEqual([
+      'caution',
+      'Point 0.79 in ahead of the rest: little',
+      'Measured at the deepest draw. 1 in is the least for a learner or without a clicker.',
+    ]);
+    expect(at(25, clicker, 2 * inch)).toEqual([
+      'caution',
+      'Point measured 2 in ahead of the rest, reckoned 1/4 in behind',
+      'One of the two is wrong: have a helper measure it again, at the deepest draw and with these arrows.',
+    ]);
+    expect(at(26, clicker)).toEqual([
+      'ok',
+      'Point 3/4 in ahead of the rest',
+      'Reckoned from arrow and draw: have a helper measure it at the deepest draw.',
+    ]);
+  });
+
   it('holds the shaft\u2019s verdict back while a stop stands', () => {
     const stopped = list(setUp({ settings: { pointAhead: 0 } }));
     expect(dependentsStopped(stopped)).toBe(true);

@@ -59,7 +59,7 @@ describe('arrow length check [common practice]', () => {
       for (const measured of [0, -0.004]) expect(pointAheadCheck(archer, beyond(4, measured)).level).toBe('stop');
   });
 
-  it('cautions without a clicker when the measured reach at the deepest draw is under 25 mm', () => {
+  it('cautions without a clicker when the measured reach at the deepest draw is under 1 in, 2.5 cm', () => {
     expect(pointAheadCheck(settled, beyond(2, 0.02))).toMatchObject({
       level: 'caution',
       rule: 'little ahead at the deepest draw',
@@ -69,6 +69,14 @@ describe('arrow length check [common practice]', () => {
 
   it('does not let a generous measured reach clear a shaft that is too short for the draw', () => {
     expect(pointAheadCheck(learner, beyond(0.5, 0.08)).level).toBe('stop');
+  });
+
+  it('does not let a reach that was measured before the arrows were cut hide that they end behind the rest', () => {
+    // AMO draw - 1 3/4 in to the rest: a shaft 2 in shorter than the draw ends 1/4 in behind it, whatever was measured once.
+    const cut = pointAheadCheck(clicker, beyond(-2, 0.05));
+    expect(cut).toMatchObject({ level: 'caution', rule: 'measured against reckoned' });
+    expect(pointAheadCheck(clicker, beyond(-1.5, 0.05)).level).toBe('in range');
+    expect(pointAheadCheck(learner, beyond(-2, 0.05)).level).toBe('stop');
   });
 
   it('is unknown, never in range, when the figures are missing, and says what to enter', () => {
