@@ -43,6 +43,11 @@ export function atCorners<T, U>(from: Corners<T>, step: (one: T) => Result<U>): 
  */
 export function bandOver<T>(from: Corners<T>, figure: (one: T) => number): Band {
   const value = figure(from.value);
-  const all = [value, ...from.corners.map(figure)];
-  return { value, low: Math.min(...all), high: Math.max(...all) };
+  let [low, high] = [value, value];
+  for (const corner of from.corners) {
+    const there = figure(corner);
+    low = Math.min(low, there);
+    high = Math.max(high, there);
+  }
+  return { value, low, high };
 }

@@ -7,7 +7,7 @@ import { tableDistances } from '../../renderer/features/aim/distances.ts';
 import { farthestSetFor } from '../../renderer/features/aim/flightData.ts';
 import type { AimChoice } from '../../renderer/features/aim/store.ts';
 import { basis, headline, holdSentence, overLine, readingAt } from '../../renderer/features/aim/words.ts';
-import { touches } from '../../renderer/plots/face/labels.ts';
+import { touches } from '../../renderer/plots/boxes.ts';
 import { holdFrame, holdMarks } from '../../renderer/plots/hold/marks.ts';
 
 const { units } = defaultPreferences;

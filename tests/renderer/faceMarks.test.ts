@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { face, groupMeasures } from '../../core/group/index.ts';
 import type { Shot } from '../../core/model/group.ts';
 import { closeIn, toFace, toPixel, wholeFace } from '../../renderer/plots/face/geometry.ts';
-import { boxAround, touches } from '../../renderer/plots/face/labels.ts';
+import { boxAround, touches } from '../../renderer/plots/boxes.ts';
 import { faceMarks, type DrawnGroup } from '../../renderer/plots/face/marks.ts';
 
 const place = fc.double({ min: -0.18, max: 0.18, noNaN: true });

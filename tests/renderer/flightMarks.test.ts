@@ -5,9 +5,9 @@ import { defaultPreferences, type UnitChoice } from '../../core/model/preference
 import { aimPicture } from '../../renderer/features/aim/derive.ts';
 import { farEndFor } from '../../renderer/features/aim/distances.ts';
 import { farthestSetFor, flightData } from '../../renderer/features/aim/flightData.ts';
-import { touches, type Box } from '../../renderer/plots/face/labels.ts';
+import { touches, type Box } from '../../renderer/plots/boxes.ts';
 import type { FlightData } from '../../renderer/plots/flight/data.ts';
-import type { Label } from '../../renderer/plots/flight/labels.ts';
+import type { Label } from '../../renderer/plots/labels.ts';
 import { flightMarks, type FlightMarks } from '../../renderer/plots/flight/marks.ts';
 import { stepped } from '../../renderer/plots/flight/stepped.ts';
 

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { recordHeadline } from '../../renderer/features/record/words.ts';
 import type { Compared } from '../../renderer/features/record/selectors.ts';
 import { differenceMarks, differenceSize } from '../../renderer/plots/difference/marks.ts';
-import { textWidth } from '../../renderer/plots/flight/textWidth.ts';
+import { textWidth } from '../../renderer/plots/textWidth.ts';
 import { overlayMarks, overlaySize, type OverlayData } from '../../renderer/plots/groupsOverlay/marks.ts';
 import { heightsMarks } from '../../renderer/plots/heights/marks.ts';
 import { spread } from '../../renderer/plots/spread.ts';

@@ -1,6 +1,7 @@
 import type { Face, GroupMeasures, Point } from '../../../core/group/index.ts';
 import type { Shot } from '../../../core/model/group.ts';
-import { boxAround, placeLabel, touches, type Box } from './labels.ts';
+import { boxAround, placeLabel, touches, type Box } from '../boxes.ts';
+import { dotsPath, MOST_DRAWN } from '../dots.ts';
 import { scaleOf, toPixel, type FaceView } from './geometry.ts';
 
 /** A group ready to be drawn. The first is drawn as discs, the second as open diamonds. */
@@ -41,8 +42,6 @@ export interface GroupMarks {
 
 /** Beyond this many shots a number beside each could not be read [count]. */
 const MOST_NAMED = 40;
-/** Beyond this many shots each is a dot of one path; the page stays quick [count]. */
-const MOST_DRAWN = 600;
 
 /**
  * What stands on the face, in pixels: rings, shots true to the shaft but never under 5 px, circles of the centres, the shift, and labels
@@ -148,12 +147,7 @@ function groupMarks(
       ? null
       : { at: toPixel(view, group.measures.centre), radius: group.measures.centreRadius * scaleOf(view) };
   if (group.shots.length > MOST_DRAWN) {
-    const dots = group.shots
-      .map((shot) => {
-        const { x, y } = toPixel(view, shot);
-        return `M${x.toFixed(1)} ${y.toFixed(1)}h0`;
-      })
-      .join('');
+    const dots = dotsPath(group.shots.map((shot) => toPixel(view, shot)));
     return { name: group.name, dots, shots: [], circle, nameAt };
   }
   const middle = toPixel(view, group.measures?.centre ?? { x: 0, y: 0 });

@@ -1,12 +1,12 @@
 import { useMemo, useState, type KeyboardEvent, type PointerEvent } from 'react';
 import { factorOf, textQuantity } from '../../../core/units/index.ts';
+import { useSize } from '../../design/index.ts';
 import { useUnits } from '../../state/useBench.ts';
 import type { FlightData, FlightReading } from './data.ts';
 import { flightMarks } from './marks.ts';
 import { ReadingMark, Readout } from './Readout.tsx';
 import { Scene, Target } from './Scene.tsx';
 import { stepped } from './stepped.ts';
-import { useWidth } from './useWidth.ts';
 import './flight.css';
 
 interface Props {
@@ -28,7 +28,8 @@ interface Props {
 /** The flight over its line of sight. The target moves along it; a line of figures follows the pointer and the arrow keys. */
 export function Flight({ data, title, note, sentence, nearest, farthest, onSetFor, onHold, read }: Props) {
   const units = useUnits();
-  const [element, width] = useWidth(740);
+  const [place, room] = useSize();
+  const width = Math.max(220, Math.floor(room?.width ?? 740));
   const marks = useMemo(() => flightMarks(data, width, units), [data, width, units]);
   const [readAt, setReadAt] = useState<number | null>(null);
   const [held, setHeld] = useState(false);
@@ -39,8 +40,8 @@ export function Flight({ data, title, note, sentence, nearest, farthest, onSetFo
   const reading = read(limit(readAt ?? data.setFor, 0, readFarthest));
   const inUnits = (distance: number) => textQuantity(distance, 'distance', units);
 
-  const distanceUnder = (event: PointerEvent<SVGElement>) => {
-    const left = element.current?.getBoundingClientRect().left ?? 0;
+  const distanceUnder = (event: PointerEvent<SVGSVGElement>) => {
+    const { left } = event.currentTarget.getBoundingClientRect();
     return Math.round(marks.x.invert(event.clientX - left) / step) * step;
   };
   const hold = (now: boolean) => {
@@ -69,7 +70,7 @@ export function Flight({ data, title, note, sentence, nearest, farthest, onSetFo
 
   const { window } = marks;
   return (
-    <div ref={element} className="flight">
+    <div ref={place} className="flight">
       <div className="flight-title">
         <h2 className="plate">{title}</h2>
         <p className="note">

@@ -1,7 +1,7 @@
 import type { FlightReading } from './data.ts';
 import { flightFrame } from './frame.ts';
 import type { FlightMarks } from './marks.ts';
-import { textWidth } from './textWidth.ts';
+import { textWidth } from '../textWidth.ts';
 
 /** The line of figures above the flight, over the distance it speaks of. */
 export function Readout({ reading, marks }: { reading: FlightReading; marks: FlightMarks }) {

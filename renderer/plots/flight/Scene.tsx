@@ -1,5 +1,5 @@
 import { useId, type ReactNode } from 'react';
-import { Lettered } from './Lettered.tsx';
+import { Lettered } from '../Lettered.tsx';
 import type { FlightMarks } from './marks.ts';
 
 /** The drawn flight, for the eye only: axis, ground, line of sight, band, curve, and the names. What is read stands under the names. */

@@ -1,4 +1,4 @@
-import { scaleLinear, type ScaleLinear } from 'd3';
+import { max, scaleLinear, type ScaleLinear } from 'd3';
 import type { FlightData } from './data.ts';
 
 /** Pixels: the margins around the flight, the lane above it for the readout, and the room that labels need below the line of sight. */
@@ -36,11 +36,8 @@ export function flightScales(data: FlightData, width: number): FlightScales {
   const axisY = least - axis;
   const x = scaleLinear([0, data.farEnd], [left, width - right]);
   const perMetre = x(1) - x(0);
-  const tallest = Math.max(
-    data.top.height,
-    ...data.samples.map((sample) => (sample.distance <= data.setFor ? sample.high : 0)),
-    0.01,
-  );
+  const rising = max(data.samples, (sample) => (sample.distance <= data.setFor ? sample.high : 0)) ?? 0;
+  const tallest = Math.max(data.top.height, rising, 0.01);
   const room = axisY - lane - above;
   const fits = (metres: number, factor: number, pixels: number) => metres * perMetre * factor <= pixels;
   const largest = (fit: (factor: number) => boolean) => exaggerations.find(fit) ?? (exaggerations.at(-1) as number);

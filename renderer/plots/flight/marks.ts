@@ -1,10 +1,10 @@
 import { area, line } from 'd3';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { factorOf, textQuantity, unitOf } from '../../../core/units/index.ts';
-import type { Box } from '../face/labels.ts';
+import type { Box } from '../boxes.ts';
 import type { FlightData, FlightSample } from './data.ts';
 import { flightFrame, flightScales, type FlightScales } from './frame.ts';
-import { label, type Label } from './labels.ts';
+import { label, type Label } from '../labels.ts';
 import {
   bandBoxes,
   bandLabel,

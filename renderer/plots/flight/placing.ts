@@ -1,7 +1,7 @@
-import type { Box } from '../face/labels.ts';
+import type { Box } from '../boxes.ts';
 import type { FlightData, FlightSample } from './data.ts';
 import { flightFrame, type FlightScales } from './frame.ts';
-import { firstFree, label, type Label } from './labels.ts';
+import { firstFree, label, type Label } from '../labels.ts';
 
 /** Type sizes on the plot [px]. */
 export const NAME_SIZE = 13;

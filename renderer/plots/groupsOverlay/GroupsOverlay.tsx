@@ -23,6 +23,7 @@ export function GroupsOverlay({ data, sentence }: { data: OverlayData; sentence:
           <path className="centre-line" d={`M${origin.x} 0V${axisY}M0 ${origin.y}H${width}`} />
           {marks.entries.map((entry) => (
             <g key={entry.setup}>
+              {entry.dots !== null && <path className={`shot dots s${entry.setup + 1}`} d={entry.dots} />}
               {entry.shots.map((shot, index) => (
                 <g key={index} className="shot">
                   <SetupMark setup={entry.setup} x={shot.x} y={shot.y} size={3} />

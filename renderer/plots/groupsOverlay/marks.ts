@@ -1,8 +1,10 @@
 import { scaleLinear, ticks } from 'd3';
 import type { Point } from '../../../core/group/index.ts';
-import { boxAround, touches, type Box } from '../face/labels.ts';
+import { boxAround, touches, type Box } from '../boxes.ts';
+import { dotsPath, MOST_DRAWN } from '../dots.ts';
 import { crosses, leaderTo, nameBox } from './names.ts';
-import { textWidth } from '../flight/textWidth.ts';
+import { signed } from '../signed.ts';
+import { textWidth } from '../textWidth.ts';
 import type { SetupNumber } from '../SetupMark.tsx';
 
 export interface OverlayData {
@@ -38,6 +40,8 @@ export interface OverlayMarks {
     readonly y: number;
     readonly r: number;
     readonly shots: readonly Point[];
+    /** Too many shots for a mark each: one path of dots in their place. */
+    readonly dots: string | null;
     readonly name: string;
     readonly label: Point | null;
     /** From the circle to a name that had to stand off. */
@@ -49,13 +53,8 @@ export interface OverlayMarks {
 export function overlayMarks(data: OverlayData, width: number): OverlayMarks {
   const { height, axis, inset } = overlaySize;
   const axisY = height - axis;
-  const edges = [
-    { x: 0, y: 0, r: 0 },
-    ...data.entries.map(({ centre, radius }) => ({ ...centre, r: radius })),
-    ...data.entries.flatMap((entry) => entry.shots.map((shot) => ({ ...shot, r: 0 }))),
-  ];
-  const [left, right] = [Math.min(...edges.map((e) => e.x - e.r)), Math.max(...edges.map((e) => e.x + e.r))];
-  const [low, high] = [Math.min(...edges.map((e) => e.y - e.r)), Math.max(...edges.map((e) => e.y + e.r))];
+  const [left, right] = reach(data.entries, 'x');
+  const [low, high] = reach(data.entries, 'y');
   const scale = Math.min((width - 2 * inset) / Math.max(right - left, 1e-9), (axisY - 2 * inset) / Math.max(high - low, 1e-9));
   const x = scaleLinear([0, 1], [width / 2 - ((left + right) / 2) * scale, width / 2 - ((left + right) / 2 - 1) * scale]);
   const middle = inset + (axisY - 2 * inset) / 2;
@@ -70,12 +69,12 @@ export function overlayMarks(data: OverlayData, width: number): OverlayMarks {
     x: x(centre.x),
     y: y(centre.y),
     r: radius * scale,
-    shots: shots.map((shot) => ({ x: x(shot.x), y: y(shot.y) })),
+    ...drawn(shots.map((shot) => ({ x: x(shot.x), y: y(shot.y) }))),
   }));
   for (const entry of placed) obstacles.push(boxAround(entry, 8, 8));
   // In a crowd no place is free of shots; then only the centres are kept clear.
   const shots = placed.flatMap((entry) => entry.shots);
-  if (shots.length <= MOST_OBSTACLES) obstacles.push(...shots.map((shot) => boxAround(shot, 4, 4)));
+  if (shots.length <= MOST_OBSTACLES) for (const shot of shots) obstacles.push(boxAround(shot, 4, 4));
   const halfway = { x: mean(placed.map((entry) => entry.x)), y: mean(placed.map((entry) => entry.y)) };
   const entries = placed.map((entry) => {
     const wide = textWidth(entry.name, 13, 'name');
@@ -113,5 +112,21 @@ export function overlayMarks(data: OverlayData, width: number): OverlayMarks {
   };
 }
 
+/** From the least to the greatest place on one axis, with nought, the circles and the shots. */
+function reach(entries: OverlayData['entries'], axis: 'x' | 'y'): readonly [number, number] {
+  let [least, most] = [0, 0];
+  for (const { centre, radius, shots } of entries) {
+    least = Math.min(least, centre[axis] - radius);
+    most = Math.max(most, centre[axis] + radius);
+    for (const shot of shots) {
+      least = Math.min(least, shot[axis]);
+      most = Math.max(most, shot[axis]);
+    }
+  }
+  return [least, most];
+}
+
+const drawn = (shots: readonly Point[]): { readonly shots: readonly Point[]; readonly dots: string | null } =>
+  shots.length > MOST_DRAWN ? { shots: [], dots: dotsPath(shots) } : { shots, dots: null };
+
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / Math.max(values.length, 1);
-const signed = (value: number): string => `${value > 0 ? '+' : ''}${Number(value.toFixed(6))}`.replace('-', '−');

@@ -1,5 +1,5 @@
 import type { Point } from '../../../core/group/index.ts';
-import { boxAround, touches, type Box } from '../face/labels.ts';
+import { boxAround, touches, type Box } from '../boxes.ts';
 
 export interface Circle extends Point {
   readonly r: number;

@@ -1,6 +1,7 @@
-import { area, curveMonotoneX, line, scaleLinear } from 'd3';
-import { textWidth } from '../flight/textWidth.ts';
+import { area, curveMonotoneX, extent, line, scaleLinear } from 'd3';
+import { signed } from '../signed.ts';
 import { spread } from '../spread.ts';
+import { textWidth } from '../textWidth.ts';
 
 /** Heights over the reference's arrow at the distances that people shoot, with the band around each; all in the shown units. */
 export interface HeightsData {
@@ -37,8 +38,8 @@ export function heightsMarks(data: HeightsData, width: number): HeightsMarks {
   const right = width - 12 - Math.max(...texts.map((text) => textWidth(text, 13, 'name')));
   const axisY = height - axis;
   const x = scaleLinear([data.samples[0]?.distance ?? 0, data.samples.at(-1)?.distance ?? 1], [left, right]);
-  const reach = data.samples.flatMap((sample) => [sample.low, sample.high, 0]);
-  const y = scaleLinear([Math.min(...reach), Math.max(...reach)], [axisY - 12, top]).nice(4);
+  const [lowest = 0, highest = 0] = extent(data.samples.flatMap((sample) => [sample.low, sample.high, 0]));
+  const y = scaleLinear([lowest, highest], [axisY - 12, top]).nice(4);
   const at = (key: 'value' | 'low' | 'high') =>
     line<HeightsData['samples'][number]>(
       (sample) => x(sample.distance),
@@ -77,5 +78,3 @@ function fitted(name: string, most: number): string {
   while (cut.length > 1 && textWidth(`${cut}…`, 13, 'name') > most) cut = cut.slice(0, -1);
   return `${cut.trimEnd()}…`;
 }
-
-const signed = (value: number): string => `${value > 0 ? '+' : ''}${Number(value.toFixed(6))}`.replace('-', '−');

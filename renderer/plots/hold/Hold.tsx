@@ -1,11 +1,11 @@
 import { useMemo } from 'react';
 import type { Face } from '../../../core/group/index.ts';
 import type { Band } from '../../../core/model/band.ts';
+import { useSize } from '../../design/index.ts';
 import { useUnits } from '../../state/useBench.ts';
 import { faceMarks } from '../face/marks.ts';
 import { Rings } from '../face/Rings.tsx';
-import { Lettered } from '../flight/Lettered.tsx';
-import { useWidth } from '../flight/useWidth.ts';
+import { Lettered } from '../Lettered.tsx';
 import { holdFrame, holdMarks } from './marks.ts';
 import '../face/face.css';
 import './hold.css';
@@ -24,7 +24,8 @@ const SMALL = 48;
 /** Where the tip of the arrow stands against the target, to scale. */
 export function Hold({ hold, face, ground, sentence }: Props) {
   const units = useUnits();
-  const [element, width] = useWidth(300);
+  const [place, room] = useSize();
+  const width = Math.max(220, Math.floor(room?.width ?? 300));
   const marks = useMemo(() => holdMarks(hold, ground, width, units), [hold, ground, width, units]);
   const { centre, butt, scale, groundY, tipY, dimension, interval } = marks;
   const radius = face.rings[0]?.radius ?? 0.4;
@@ -36,7 +37,7 @@ export function Hold({ hold, face, ground, sentence }: Props) {
   const onButt = tipY > butt.y && tipY < butt.y + butt.side;
   const foot = butt.side * 0.32;
   return (
-    <div ref={element} className="hold">
+    <div ref={place} className="hold">
       <svg width={width} height={holdFrame.height} role="img" aria-label={`${sentence}, drawn to scale on a ${face.name} face.`}>
         <path className="axis" d={`M${butt.x - 12} ${groundY}H${butt.x + butt.side + 12}`} />
         <path

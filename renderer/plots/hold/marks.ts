@@ -1,8 +1,8 @@
 import type { Band } from '../../../core/model/band.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { textQuantity } from '../../../core/units/index.ts';
-import { label, type Label } from '../flight/labels.ts';
-import { textWidth } from '../flight/textWidth.ts';
+import { label, type Label } from '../labels.ts';
+import { textWidth } from '../textWidth.ts';
 
 /** Pixels: the picture's height, what is kept free above and below, and from the butt to the dimension and to the interval. */
 export const holdFrame = { height: 216, edge: 10, aside: 16, gap: 9 } as const;

@@ -1,11 +1,10 @@
 import { useMemo } from 'react';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
+import { factorOf, unitOf } from '../../../core/units/index.ts';
 import type { DrawnGroup } from '../face/marks.ts';
 import type { FaceView } from '../face/geometry.ts';
 import { axisMarks } from './marks.ts';
 import './margins.css';
-
-const perMetre = { mm: 1000, cm: 100, in: 1 / 0.0254 } as const;
 
 const mark = (second: boolean, x: number, y: number) =>
   second ? (
@@ -18,7 +17,7 @@ const clamp = (value: number, most: number) => Math.max(-2, Math.min(most + 2, v
 
 /** Both axes in the margins of the face: sideways below it, height to its right. Drawn at the face's own scale. */
 export function Margins({ view, groups, units }: { view: FaceView; groups: readonly DrawnGroup[]; units: UnitChoice }) {
-  const unit = useMemo(() => ({ perMetre: perMetre[units.setting], name: units.setting }), [units.setting]);
+  const unit = useMemo(() => ({ perMetre: 1 / factorOf('setting', units), name: unitOf('setting', units) }), [units]);
   const across = useMemo(() => axisMarks(view, groups, 'x', unit), [view, groups, unit]);
   const up = useMemo(() => axisMarks(view, groups, 'y', unit), [view, groups, unit]);
   const { size } = view;

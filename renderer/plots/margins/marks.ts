@@ -1,6 +1,7 @@
 import { scaleLinear } from 'd3';
 import type { DrawnGroup } from '../face/marks.ts';
 import type { FaceView } from '../face/geometry.ts';
+import { signed } from '../signed.ts';
 
 export interface AxisMarks {
   /** One row a group: each shot a tick, the centre with its 95 % interval. Along the axis, px from its start. */
@@ -16,8 +17,6 @@ export interface AxisMarks {
 
 /** More ticks than this are a grey bar, not a reading [count]. */
 const MOST_TICKS = 200;
-
-const signed = (value: number): string => (value > 0 ? `+${value}` : value < 0 ? `\u2212${-value}` : '0');
 
 /** One axis of the face on its own: the eye reads sideways and height apart, as the tuning does. */
 export function axisMarks(

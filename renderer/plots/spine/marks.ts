@@ -1,4 +1,4 @@
-import { scaleLinear } from 'd3';
+import { extent, scaleLinear } from 'd3';
 
 /** A view of what this bow wants: a range of deflection on the standard tester [m], or why it does not say. */
 export interface SpineView {
@@ -40,7 +40,7 @@ export function spineMarks(
 ): SpineMarks {
   const known = views.flatMap((view) => (view.needed === null ? [] : [view.needed.low, view.needed.high]));
   const all = [...known, measured].map((si) => si / perUnit);
-  const [least, most] = [Math.min(...all), Math.max(...all)];
+  const [least = 0, most = 0] = extent(all);
   const margin = Math.max(0.15 * (most - least), 0.06 * most);
   const left = nameWidth;
   const right = width - saysWidth;

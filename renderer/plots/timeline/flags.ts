@@ -1,4 +1,4 @@
-import { textWidth } from '../flight/textWidth.ts';
+import { textWidth } from '../textWidth.ts';
 import { timelineSize, type Label, type Time, type TimelineData } from './data.ts';
 
 /** The chosen flags are named first; each name takes the upper or the lower row, right or left of its staff, or stays in the shelf. */

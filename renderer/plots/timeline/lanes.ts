@@ -1,5 +1,5 @@
-import { scaleLinear } from 'd3';
-import { textWidth } from '../flight/textWidth.ts';
+import { extent, scaleLinear } from 'd3';
+import { textWidth } from '../textWidth.ts';
 import { timelineSize, type Label, type Time, type TimelineData, type TimelineMarks } from './data.ts';
 
 /** One setting as a line that steps, and how it stands now beside its end. */
@@ -11,7 +11,7 @@ export function laneMarks(
   staffs: readonly number[],
 ): TimelineMarks['lanes'][number] {
   const values = [...lane.steps.map((step) => step.value), ...(lane.now === null ? [] : [lane.now.value])];
-  const [least, most] = [Math.min(...values), Math.max(...values)];
+  const [least = 0, most = 0] = extent(values);
   const middle = top + timelineSize.lane / 2 + 5;
   const y = (value: number) => (most === least ? middle : scaleLinear([least, most], [middle + 7, middle - 7])(value));
   const steps = lane.steps.map((step) => ({ x: x(step.at), y: y(step.value), text: step.text }));

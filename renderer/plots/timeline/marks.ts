@@ -1,4 +1,4 @@
-import { scaleUtc } from 'd3';
+import { extent, scaleUtc } from 'd3';
 import { timelineSize, type TimelineData, type TimelineMarks } from './data.ts';
 import { placeFlags } from './flags.ts';
 import { laneMarks } from './lanes.ts';
@@ -16,7 +16,7 @@ export function timelineMarks(data: TimelineData, width: number): TimelineMarks 
     ...data.lanes.flatMap((lane) => lane.steps.map((step) => step.at)),
     ...data.flags.map((flag) => flag.at),
   ];
-  const [first, last] = [Math.min(...times), Math.max(...times)];
+  const [first = 0, last = 0] = extent(times);
   const pad = Math.max((last - first) * 0.03, 2 * HOUR);
   const x = scaleUtc([first - pad, last + pad], [left, right]);
 

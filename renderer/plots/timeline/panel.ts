@@ -1,4 +1,4 @@
-import { scaleLinear } from 'd3';
+import { extent, max, min, scaleLinear } from 'd3';
 import { spread } from '../spread.ts';
 import { timelineSize, type Time, type TimelineData, type TimelineMarks } from './data.ts';
 
@@ -11,17 +11,16 @@ export function panelMarks(
   left: number,
   right: number,
 ): NonNullable<TimelineMarks['panel']> {
-  const largest = Math.max(...points.map((point) => point.value));
+  const largest = max(points, (point) => point.value) ?? 0;
   // Two arrows tell almost nothing: their interval would flatten all the others, so it may run out of the panel.
-  const most = Math.min(Math.max(...points.map((point) => point.high)), 2.2 * largest);
-  const least = Math.min(...points.map((point) => point.low));
+  const most = Math.min(max(points, (point) => point.high) ?? 0, 2.2 * largest);
+  const least = min(points, (point) => point.low) ?? 0;
   const y = scaleLinear([least, most], [bottom - 6, top + 6]).nice(4);
   const low = y.domain()[0] ?? 0;
   y.domain([low, Math.max(y.domain()[1] ?? most, most)]);
   const at = points.map((point) => x(point.at));
   const apart = spread(at, timelineSize.dot, left + 8, right - 8);
-  const fewest = Math.min(...points.map((point) => point.shots));
-  const greatest = Math.max(...points.map((point) => point.shots));
+  const [fewest = 0, greatest = 0] = extent(points, (point) => point.shots);
   const dots = points.map((point, index) => ({
     x: apart[index] ?? 0,
     at: at[index] ?? 0,

@@ -1,5 +1,5 @@
 import { utcDay, utcFormat } from 'd3';
-import { textWidth } from '../flight/textWidth.ts';
+import { textWidth } from '../textWidth.ts';
 import type { Label, Time } from './data.ts';
 
 const DAY = 24 * 3_600_000;

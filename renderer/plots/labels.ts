@@ -1,4 +1,4 @@
-import { touches, type Box } from '../face/labels.ts';
+import { touches, type Box } from './boxes.ts';
 import { textWidth, type Lettering } from './textWidth.ts';
 
 export type Anchor = 'start' | 'middle' | 'end';

@@ -1,4 +1,4 @@
-import type { Point } from '../../../core/group/index.ts';
+import type { Point } from '../../core/group/index.ts';
 
 export interface Box {
   readonly left: number;

@@ -1,7 +1,8 @@
-import { Fraction } from '../../design/index.ts';
+import { Fraction } from '../design/index.ts';
 import type { Label } from './labels.ts';
+import './lettered.css';
 
-const classes = { text: 'tick', note: '', strong: 'flight-figure', name: 'name' } as const;
+const classes = { text: 'tick', note: '', strong: 'plot-figure', name: 'name' } as const;
 
 /** A text where the marks put it. */
 export function Lettered({ label, halo = false }: { label: Label; halo?: boolean }) {
