@@ -3,11 +3,12 @@ import { type BenchRecord, type Change, type RecordEdit, type Result, ok, refuse
 import { nameOf, readRow, recordOf, type RecordRow, textOf } from './rows.ts';
 import type { Sql } from './sql.ts';
 
-/** A row before a write and after it; null before is a record that never was. */
+/** A row before a write and after it; null before is a record that never was. The same row on both sides: nothing to write. */
 export interface Step {
   readonly before: RecordRow | null;
   readonly after: RecordRow;
 }
+export const altersSomething = ({ before, after }: Step): boolean => before !== after;
 
 /** What a Change would write, or the reason why none of it may be written. */
 export function stepsOf(sql: Sql, change: Change): Result<Step[]> {
@@ -63,7 +64,9 @@ function stepOf(sql: Sql, edit: RecordEdit): Result<Step> {
       );
     }
   }
-  return ok({ before: row, after: { id, kind: after.kind, revision: nextRevision(row), text: textOf(after) } });
+  const text = textOf(after);
+  if (row !== null && row.text === text) return ok({ before: row, after: row });
+  return ok({ before: row, after: { id, kind: after.kind, revision: nextRevision(row), text } });
 }
 
 const otherRecord = refuse('other-record', 'An edit keeps a record what it is and whose it is; nothing was written.');

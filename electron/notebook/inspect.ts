@@ -7,10 +7,12 @@ import { notebookProblem } from './problems.ts';
 export const NOTEBOOK_MARK = 0x46697374;
 
 /**
- * Looks at the file's own bytes before SQLite touches it, because opening a database already writes: a bad notebook is left untouched.
- * The places in the header are those of the SQLite file format (sqlite.org/fileformat.html, "The Database Header").
+ * Looks at the file's own bytes before SQLite touches it, because opening a database may write: a bad notebook is left untouched.
+ * Unsettled is one that opening would alter, by folding in a log that was left behind or by putting it into WAL mode; its header may
+ * be older than its log, so the last word is `judgeCopy`'s. The places in the header are those of the SQLite file format
+ * (sqlite.org/fileformat.html, "The Database Header").
  */
-export function inspect(file: string, known: number): 'absent' | 'sound' | Problem {
+export function inspect(file: string, known: number): 'absent' | 'sound' | 'unsettled' | Problem {
   if (sizeOf(`${file}-journal`) > 0) return notebookProblem.strangeJournal(file);
   const logged = sizeOf(`${file}-wal`) > 0;
   if (!fs.existsSync(file)) {
@@ -25,12 +27,13 @@ export function inspect(file: string, known: number): 'absent' | 'sound' | Probl
   if (version > known) return notebookProblem.newer(file, version, known);
   const pageBytes = header.readUInt16BE(16) === 1 ? 65536 : header.readUInt16BE(16);
   const expected = pageBytes * header.readUInt32BE(28);
-  // A log that was not yet folded in may hold the missing pages; then SQLite is the judge.
+  // A log that was not yet folded in may hold the missing pages; then the copy shows it.
   if (!logged && sizeOf(file) < expected) {
     return notebookProblem.damaged(file, `${sizeOf(file)} of ${expected} bytes are left`);
   }
   if (isMarkedReadOnly(file) || isMarkedReadOnly(path.dirname(path.resolve(file)))) return notebookProblem.readOnly(file);
-  return 'sound';
+  const isInWalMode = header[18] === 2 && header[19] === 2;
+  return logged || !isInWalMode ? 'unsettled' : 'sound';
 }
 
 function readHeader(file: string): Buffer {

@@ -6,6 +6,9 @@ import type { Sql } from './sql.ts';
 
 type Kind = 'do' | 'undo' | 'redo';
 
+/** How a row without edits is written. A Change always edits something, so such a row can only be a seal. */
+const SEALED = '[]';
+
 /** A Change as the journal has it: its number and its label. */
 export interface Entry {
   readonly seq: number;
@@ -14,7 +17,8 @@ export interface Entry {
 
 /**
  * The journal is only ever appended to. What can be undone and redone follows from the order of its rows: a Change goes on the undo
- * pile and empties the redo pile, an undo moves the top of one pile to the other, a redo moves it back.
+ * pile and empties the redo pile, an undo moves the top of one pile to the other, a redo moves it back. A seal empties both: the rows
+ * before it are kept to be read, but their patches no longer fit.
  */
 export class Journal {
   readonly #sql: Sql;
@@ -30,7 +34,8 @@ export class Journal {
   reread(): void {
     this.#undoable = [];
     this.#redoable = [];
-    for (const row of this.#sql.all('SELECT seq, kind, label FROM journal ORDER BY seq')) {
+    const sealed = Number(this.#sql.get('SELECT max(seq) AS seq FROM journal WHERE edits = ?', SEALED)?.['seq'] ?? 0);
+    for (const row of this.#sql.all('SELECT seq, kind, label FROM journal WHERE seq > ? ORDER BY seq', sealed)) {
       this.#pile(row['kind'] as Kind, { seq: Number(row['seq']), label: String(row['label']) });
     }
   }
@@ -75,6 +80,11 @@ export class Journal {
       if (moved !== undefined) to.push(moved);
     }
   }
+}
+
+/** Nothing before this row can be undone or done again. */
+export function seal(sql: Sql, label: string, at: Stamp): void {
+  sql.run("INSERT INTO journal(kind, label, at, edits) VALUES ('do', ?, ?, ?)", label, JSON.stringify(at), SEALED);
 }
 
 const asStep = (entry: Entry | null): JournalStep | null => (entry === null ? null : { label: entry.label, entry: entry.seq });

@@ -1,8 +1,15 @@
+import type { Stamp } from '../../core/model/index.ts';
+import { seal } from './journal.ts';
 import type { Sql } from './sql.ts';
 
 /** One step from the version before it. A new notebook is made by the same steps, from an empty file at version 0. */
 export interface Migration {
   readonly to: number;
+  /**
+   * Whether it alters the text of any record. The journal's patches say at which character a text changed, so none from before such a
+   * step fits what stands after it: the journal is sealed, undo and redo begin empty, and its rows stay to be read.
+   */
+  readonly rewritesRecords: boolean;
   readonly run: (sql: Sql) => void;
 }
 
@@ -29,14 +36,15 @@ const version1 = `
     json TEXT NOT NULL
   ) STRICT;`;
 
-export const migrations: readonly Migration[] = [{ to: 1, run: (sql) => sql.exec(version1) }];
+export const migrations: readonly Migration[] = [{ to: 1, rewritesRecords: false, run: (sql) => sql.exec(version1) }];
 
 /** Each step stands or falls with its version number, so a notebook is never between two versions. */
-export function migrate(sql: Sql, steps: readonly Migration[]): void {
+export function migrate(sql: Sql, steps: readonly Migration[], now: () => Stamp): void {
   for (const step of steps) {
     if (step.to <= versionOf(sql)) continue;
     sql.transaction(() => {
       step.run(sql);
+      if (step.rewritesRecords) seal(sql, `The notebook moved to version ${step.to}`, now());
       sql.exec(`PRAGMA user_version = ${step.to}`);
     });
   }

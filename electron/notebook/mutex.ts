@@ -13,16 +13,44 @@ export interface Mutex {
  * died. The SQLite driver's own lock is a folder that outlives a killed process for ever; whoever holds this mutex may remove it.
  * Null: another bench holds it.
  */
-export async function acquire(file: string): Promise<Mutex | null> {
-  const address = mutexAddress(file);
+export const acquire = (file: string): Promise<Mutex | null> => acquireAt(mutexAddress(file));
+
+export async function acquireAt(address: string): Promise<Mutex | null> {
   const first = await listen(address);
   if (first !== null) return first;
   if (!isSocketFile(address) || (await answers(address))) return null;
-  fs.rmSync(address, { force: true }); // a socket file, unlike a pipe or an abstract socket, outlives its owner
-  return listen(address);
+  return takeFromDead(address);
 }
 
-/** One name per file, whatever link or relative path led to it. */
+const LONGEST_CLEARING = 10_000;
+
+/**
+ * A socket file, unlike a pipe or an abstract socket, outlives its owner; macOS has nothing better. Were two benches to find it dead,
+ * the slower could remove what the faster had just put in its place, so only the maker of a folder beside it may ask again, remove and
+ * take. A folder that is old was left by a bench killed in just that moment. (This way is tested under Linux; it was not run on macOS.)
+ */
+async function takeFromDead(address: string): Promise<Mutex | null> {
+  const turn = `${address}.turn`;
+  const made = fs.statSync(turn, { throwIfNoEntry: false })?.mtimeMs ?? Infinity;
+  if (Date.now() - made > LONGEST_CLEARING) fs.rmSync(turn, { recursive: true, force: true });
+  try {
+    fs.mkdirSync(turn);
+  } catch {
+    return null;
+  }
+  try {
+    if (await answers(address)) return null;
+    fs.rmSync(address, { force: true });
+    return await listen(address);
+  } finally {
+    fs.rmSync(turn, { recursive: true, force: true });
+  }
+}
+
+/**
+ * One name per file, whatever link, relative path or spelling led to it; on a disk that minds no capitals the operating system knows
+ * how the name is really spelt.
+ */
 export function mutexAddress(file: string, platform: NodeJS.Platform = process.platform): string {
   const id = createHash('sha256').update(realPath(file)).digest('hex').slice(0, 24);
   if (platform === 'win32') return `\\\\.\\pipe\\fistmele-${id}`;
@@ -31,8 +59,8 @@ export function mutexAddress(file: string, platform: NodeJS.Platform = process.p
 }
 
 function realPath(file: string): string {
-  if (fs.existsSync(file)) return fs.realpathSync(file);
-  return path.join(fs.realpathSync(path.dirname(path.resolve(file))), path.basename(file));
+  if (fs.existsSync(file)) return fs.realpathSync.native(file);
+  return path.join(fs.realpathSync.native(path.dirname(path.resolve(file))), path.basename(file));
 }
 
 const isSocketFile = (address: string) => !address.startsWith('\0') && !address.startsWith('\\\\');

@@ -10,7 +10,7 @@ import {
   refuse,
 } from '../../core/model/index.ts';
 import { MOST_CALL_BYTES, TOO_LARGE } from '../../core/channels.ts';
-import { nextRevision, type Step, stepsOf } from './edits.ts';
+import { altersSomething, nextRevision, type Step, stepsOf } from './edits.ts';
 import { type Entry, Journal } from './journal.ts';
 import { applyPatch, inverse, type Patch, patchBetween } from './patch.ts';
 import { readPreferences, writePreferences } from './preferences.ts';
@@ -45,12 +45,14 @@ export class Notebook {
     return this.#journal.state;
   }
 
+  /** An edit that leaves its record as it is counts for nothing; a Change of only such edits leaves no trace, and redo as it is. */
   apply(change: Change): Result<Written> {
     const steps = stepsOf(this.#sql, change);
     if (!steps.ok) return steps;
-    const written = steps.value.reduce((sum, step) => sum + (step.after.text?.length ?? 0), 0);
+    const real = steps.value.filter(altersSomething);
+    const written = real.reduce((sum, step) => sum + (step.after.text?.length ?? 0), 0);
     if (written > MOST_CALL_BYTES) return refuse('too-large', TOO_LARGE);
-    const patches = steps.value.map(({ before, after }) => patchBetween(after.id, after.kind, before?.text ?? null, after.text));
+    const patches = real.map(({ before, after }) => patchBetween(after.id, after.kind, before?.text ?? null, after.text));
     return this.#write('do', change.label, steps.value, patches);
   }
 
@@ -112,8 +114,9 @@ export class Notebook {
       if (!record.ok) return record;
       records.push({ id: after.id, record: record.value });
     }
+    if (!steps.some(altersSomething)) return ok({ records, state: this.state });
     return this.#attempt(() => {
-      for (const { after } of steps) writeRow(this.#sql, after);
+      for (const { after } of steps.filter(altersSomething)) writeRow(this.#sql, after);
       this.#journal.append(kind, label, this.#now(), patches);
       return { records, state: this.#journal.state };
     });

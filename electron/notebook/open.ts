@@ -1,7 +1,9 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import { NOTEBOOK_VERSION, type Problem, type Result, type Stamp } from '../../core/model/index.ts';
+import { keepCopy, removeDatabase } from './copies.ts';
 import { inspect, NOTEBOOK_MARK } from './inspect.ts';
+import { judge, judgeCopy } from './judge.ts';
 import { migrate, type Migration, migrations, versionOf } from './migrations.ts';
 import { acquire, type Mutex } from './mutex.ts';
 import { Notebook } from './notebook.ts';
@@ -32,16 +34,19 @@ export async function openNotebook(file: string, options: OpenOptions): Promise<
   }
   if (mutex === null) return failed(notebookProblem.locked(file));
 
+  const held = mutex;
   const opened = openHeld(file, options);
   if (!opened.ok) {
-    await mutex.release();
+    await held.release();
     return opened;
   }
-  const held = mutex;
   const notebook = opened.value;
   const close = async () => {
-    notebook.close();
-    await held.release();
+    try {
+      notebook.close();
+    } finally {
+      await held.release(); // the driver's own lock, if it should be left, is cleared by whoever holds the mutex next
+    }
   };
   return { ok: true, value: { notebook, close } };
 }
@@ -55,39 +60,50 @@ function openHeld(file: string, options: OpenOptions): Result<Notebook> {
     const found = inspect(file, newest);
     if (typeof found === 'object') return failed(found);
     fs.rmSync(`${file}.lock`, { recursive: true, force: true }); // left by a killed process: its owner would hold the mutex
-    if (found === 'absent') create(file, steps);
+    if (found === 'absent') create(file, steps, options.now);
+    const refusal = found === 'unsettled' ? judgeCopy(file, newest) : null;
+    if (refusal !== null) return failed(refusal);
     sql = openSql(file, options.pagesCached);
-    const health = String(sql.get('PRAGMA quick_check(1)')?.['quick_check']);
-    const version = versionOf(sql);
-    if (health !== 'ok' || version > newest) {
+    const wrong = judge(sql, file, newest);
+    if (wrong !== null) {
       sql.close();
-      return failed(health === 'ok' ? notebookProblem.newer(file, version, newest) : notebookProblem.damaged(file, health));
+      return failed(wrong);
     }
+    const version = versionOf(sql);
     if (version < newest) keepCopy(sql, file, version);
-    migrate(sql, steps);
+    migrate(sql, steps, options.now);
     return { ok: true, value: new Notebook(sql, options.now) };
   } catch (error) {
-    sql?.close();
+    closeQuietly(sql);
     return failed(problemOf(file, error));
   }
 }
 
 /** Made whole under another name and then renamed, so that a killed birth leaves no half notebook. */
-function create(file: string, steps: readonly Migration[]): void {
+function create(file: string, steps: readonly Migration[], now: () => Stamp): void {
   const unborn = `${file}.new`;
-  for (const suffix of ['', '-journal', '-wal']) fs.rmSync(unborn + suffix, { force: true });
-  fs.rmSync(`${unborn}.lock`, { recursive: true, force: true });
-  const sql = openSql(unborn);
-  sql.exec(`PRAGMA application_id = ${NOTEBOOK_MARK}`);
-  migrate(sql, steps);
-  sql.close();
-  fs.renameSync(unborn, file);
+  removeDatabase(unborn);
+  let sql: Sql | undefined;
+  try {
+    sql = openSql(unborn);
+    sql.exec(`PRAGMA application_id = ${NOTEBOOK_MARK}`);
+    migrate(sql, steps, now);
+    sql.close();
+    fs.renameSync(unborn, file);
+  } catch (error) {
+    closeQuietly(sql);
+    removeDatabase(unborn);
+    throw error;
+  }
 }
 
-/** Before a notebook moves to a newer version, the older one is kept beside it, for whoever must go back. */
-function keepCopy(sql: Sql, file: string, version: number): void {
-  sql.get('PRAGMA wal_checkpoint(TRUNCATE)');
-  fs.copyFileSync(file, `${file}.version-${version}`);
+/** After a fault of its own: what is reported is the fault, not what closing then adds to it. */
+function closeQuietly(sql: Sql | undefined): void {
+  try {
+    sql?.close();
+  } catch {
+    // the first fault says more
+  }
 }
 
 const failed = (problem: Problem): Result<never> => ({ ok: false, problem });

@@ -1,6 +1,14 @@
-import { type Problem } from '../../core/model/index.ts';
+import fs from 'node:fs';
+import type { Problem } from '../../core/model/index.ts';
 
-/** Every refusal of the notebook as a whole: what is the case, and what to do about it. None of them has altered the file. */
+/** A log that was left behind holds the newest records: whoever moves the notebook has to move both. */
+const together = (file: string): string =>
+  fs.existsSync(`${file}-wal`) ? ` Its companion ${file}-wal belongs to it; keep the two together.` : '';
+
+/**
+ * Every refusal of the notebook as a whole: what is the case, and what to do about it. Those that say that it was left as it is have
+ * not written a byte of it; after the others it may have been tidied (a log folded in), but holds what it held.
+ */
 export const notebookProblem = {
   locked: (file: string): Problem => ({
     code: 'notebook-locked',
@@ -20,11 +28,11 @@ export const notebookProblem = {
   }),
   damaged: (file: string, why: string): Problem => ({
     code: 'notebook-damaged',
-    sentence: `The notebook ${file} is damaged (${why}). It was left as it is: put back a copy of it, or move it away and start a new one.`,
+    sentence: `The notebook ${file} is damaged (${why}). It was left as it is: put back a copy of it, or move it away and start a new one.${together(file)}`,
   }),
   newer: (file: string, version: number, known: number): Problem => ({
     code: 'notebook-newer',
-    sentence: `The notebook ${file} was written by a newer Fistmele (notebook version ${version}; this one knows ${known}). It was left as it is: open it with the newer one.`,
+    sentence: `The notebook ${file} was written by a newer Fistmele (notebook version ${version}; this one knows ${known}). It was left as it is: open it with the newer one.${together(file)}`,
   }),
   strangeJournal: (file: string): Problem => ({
     code: 'notebook-strange-journal',

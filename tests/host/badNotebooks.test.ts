@@ -2,6 +2,9 @@ import fs from 'node:fs';
 import path from 'node:path';
 import sqlite from 'node-sqlite3-wasm';
 import { describe, expect, it } from 'vitest';
+import { NOTEBOOK_VERSION } from '../../core/model/index.ts';
+import { type Migration, migrations } from '../../electron/notebook/migrations.ts';
+import type { OpenNotebook } from '../../electron/notebook/open.ts';
 import { openSql } from '../../electron/notebook/sql.ts';
 import {
   aBow,
@@ -156,6 +159,115 @@ describe('A notebook that is', () => {
   it('left with the lock of a killed bench opens all the same', async () => {
     const file = await soundNotebook();
     fs.mkdirSync(`${file}.lock`);
+    expect((await opened(file)).load().records).toHaveLength(2);
+  });
+});
+
+/** What a killed bench leaves: the notebook as it was last folded, and a log with what was written since. */
+async function withLeftoverLog(write: (file: string) => Promise<OpenNotebook>): Promise<string> {
+  const file = await soundNotebook();
+  const open = await write(file);
+  const left = tempNotebook();
+  for (const suffix of ['', '-wal']) fs.copyFileSync(file + suffix, left + suffix);
+  await open.close();
+  return left;
+}
+async function twoMore(file: string): Promise<OpenNotebook> {
+  const open = await openedToClose(file);
+  valueOf(open.notebook.apply(change(null, anArcher(3))));
+  valueOf(open.notebook.apply(change(null, aBow(4))));
+  return open;
+}
+const nextVersion: Migration = {
+  to: NOTEBOOK_VERSION + 1,
+  rewritesRecords: false,
+  run: (sql) => sql.exec('CREATE TABLE later(id TEXT) STRICT'),
+};
+
+describe('A notebook with a log that was left behind', () => {
+  it('opens with what stands in the log', async () => {
+    const file = await withLeftoverLog(twoMore);
+    expect(fs.statSync(`${file}-wal`).size).toBeGreaterThan(0);
+    expect((await opened(file)).load().records).toHaveLength(4);
+    expect(fs.readdirSync(path.dirname(file)).filter((name) => name.includes('.look'))).toEqual([]);
+  });
+
+  it.each([
+    ['cut to half its length', (file: string) => fs.truncateSync(file, Math.floor(fs.statSync(file).size / 2))],
+    [
+      'scribbled over in the middle',
+      (file: string) => {
+        const bytes = fs.readFileSync(file);
+        bytes.fill(0x5a, 4096 * 10, 4096 * 12); // pages of the group of 3000 shots, which the log does not hold
+        fs.writeFileSync(file, bytes);
+      },
+    ],
+  ])('and %s is refused, and both lie as they lay', async (_what, harm) => {
+    const file = await withLeftoverLog(twoMore);
+    harm(file);
+    const before = asItLies(file);
+    const problem = await refusalOf(file);
+    expect(problem.code).toBe('notebook-damaged');
+    expect(problem.sentence).toContain(`Its companion ${file}-wal belongs to it`);
+    expect(asItLies(file)).toEqual(before);
+  });
+
+  it('in which alone it says that it is newer is refused, and both lie as they lay', async () => {
+    const file = await withLeftoverLog((at) => openedToClose(at, { migrations: [...migrations, nextVersion] }));
+    expect(fs.readFileSync(file).readUInt32BE(60), 'the header is still of the older version').toBe(NOTEBOOK_VERSION);
+    const before = asItLies(file);
+    const problem = await refusalOf(file);
+    expect(problem.code).toBe('notebook-newer');
+    expect(problem.sentence).toContain(`${file}-wal belongs to it`);
+    expect(asItLies(file)).toEqual(before);
+  });
+
+  it('and a header that says newer is refused on sight', async () => {
+    const file = await withLeftoverLog(twoMore);
+    const bytes = fs.readFileSync(file);
+    bytes.writeUInt32BE(NOTEBOOK_VERSION + 1, 60);
+    fs.writeFileSync(file, bytes);
+    const before = asItLies(file);
+    expect((await refusalOf(file)).code).toBe('notebook-newer');
+    expect(asItLies(file)).toEqual(before);
+  });
+});
+
+describe('When something fails on the way', () => {
+  const failing: Migration = {
+    to: 1,
+    rewritesRecords: false,
+    run: () => {
+      throw new Error('the step broke off');
+    },
+  };
+  const openHandles = (folder: string) =>
+    fs.readdirSync('/proc/self/fd').filter((fd) => {
+      try {
+        return fs.readlinkSync(`/proc/self/fd/${fd}`).startsWith(folder);
+      } catch {
+        return false;
+      }
+    });
+
+  it('a notebook that could not be made leaves nothing behind, and can be made the next time', async () => {
+    const file = tempNotebook();
+    expect((await refusalOf(file, { migrations: [failing] })).sentence).toContain('the step broke off');
+    expect(asItLies(file)).toEqual({});
+    if (process.platform === 'linux') expect(openHandles(path.dirname(file))).toEqual([]);
+    expect((await opened(file)).load().records).toEqual([]);
+  });
+
+  it('a notebook whose closing fails still lets go of it', async () => {
+    const file = await soundNotebook();
+    const open = await openedToClose(file);
+    const close = open.notebook.close.bind(open.notebook);
+    open.notebook.close = () => {
+      close();
+      throw new Error('the disk is gone');
+    };
+    await expect(open.close()).rejects.toThrow('the disk is gone');
+    open.notebook.close = () => undefined;
     expect((await opened(file)).load().records).toHaveLength(2);
   });
 });

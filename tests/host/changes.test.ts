@@ -115,11 +115,47 @@ describe('A Change', () => {
   });
 });
 
+describe('An edit that leaves its record as it is', () => {
+  it('alone leaves no trace: no revision counted, nothing in the journal, and redo as it was', async () => {
+    const file = tempNotebook();
+    const open = await openedToClose(file);
+    valueOf(open.notebook.apply(change(null, anArcher(1), 'Enter')));
+    valueOf(open.notebook.apply(change(null, aBow(2), 'Another')));
+    const { state } = valueOf(undone(open.notebook));
+    const answer = valueOf(open.notebook.apply(change(anArcher(1), anArcher(1), 'Nothing')));
+    expect(answer).toEqual({ records: [{ id: anArcher(1).id, record: anArcher(1) }], state });
+    expect(wordsOf(state)).toEqual({ undo: 'Enter', redo: 'Another' });
+    await open.close();
+    const sql = openSql(file);
+    expect(sql.all('SELECT label FROM journal').map(({ label }) => label)).toEqual(['Enter', 'Another', 'Another']);
+    sql.close();
+  });
+
+  it('is dropped from a Change of several, and its record still answered', async () => {
+    const notebook = await opened();
+    valueOf(notebook.apply(change(null, anArcher(1), 'Enter')));
+    const edits = [
+      { id: anArcher(1).id, before: anArcher(1), after: anArcher(1) },
+      { id: aBow(2).id, before: null, after: aBow(2) },
+    ];
+    const answer = valueOf(notebook.apply({ label: 'Bow', edits }));
+    expect(answer.records.map(({ record }) => record)).toEqual([anArcher(1), aBow(2)]);
+    expect(valueOf(undone(notebook)).records).toEqual([{ id: aBow(2).id, record: null }]);
+  });
+
+  it('is still refused when the record is another by now', async () => {
+    const notebook = await opened();
+    valueOf(notebook.apply(change(null, anArcher(1))));
+    valueOf(notebook.apply(change(anArcher(1), anArcher(1, 'Renamed'))));
+    expect(problemOf(notebook.apply(change(anArcher(1), anArcher(1)))).code).toBe('stale');
+  });
+});
+
 describe('A write that the disk refuses', () => {
   it('is taken back whole, and a sentence says that nothing was changed', () => {
     const sql = openSql(tempNotebook());
     onTestFinished(() => sql.close());
-    migrate(sql, migrations);
+    migrate(sql, migrations, () => stamp);
     let isFull = false;
     const onFullDisk: typeof sql = {
       ...sql,

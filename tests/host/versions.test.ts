@@ -2,9 +2,23 @@ import fs from 'node:fs';
 import path from 'node:path';
 import sqlite from 'node-sqlite3-wasm';
 import { describe, expect, it } from 'vitest';
-import { NOTEBOOK_VERSION } from '../../core/model/index.ts';
+import { type Bow, NOTEBOOK_VERSION } from '../../core/model/index.ts';
 import { type Migration, migrations } from '../../electron/notebook/migrations.ts';
-import { aBow, change, opened, openedToClose, redone, refusalOf, tempNotebook, undone, valueOf, wordsOf } from './support.ts';
+import { keepCopy } from '../../electron/notebook/copies.ts';
+import { openSql } from '../../electron/notebook/sql.ts';
+import {
+  aBow,
+  change,
+  opened,
+  openedToClose,
+  problemOf,
+  redone,
+  refusalOf,
+  tempNotebook,
+  undone,
+  valueOf,
+  wordsOf,
+} from './support.ts';
 
 const folder = path.join(import.meta.dirname, '../../fixtures/notebooks');
 const oldNotebooks = fs.readdirSync(folder).filter((name) => name.endsWith('.sql'));
@@ -43,6 +57,7 @@ describe('A notebook of an older version', () => {
 /** Made up for this test: what a later version might do to every record. */
 const renameBows: Migration = {
   to: NOTEBOOK_VERSION + 1,
+  rewritesRecords: true,
   run: (sql) => sql.run("UPDATE record SET json = replace(json, 'Loan bow', 'Club bow') WHERE kind = 'bow'"),
 };
 
@@ -59,10 +74,70 @@ describe('The step to a newer version', () => {
     expect(ran).toBe(0);
   });
 
+  it('that rewrites records seals the journal: what was before can be read, not undone; what comes after can', async () => {
+    const file = notebookFrom('version-1.sql');
+    const rows = () => {
+      const sql = openSql(file);
+      const labels = sql.all('SELECT label FROM journal ORDER BY seq').map(({ label }) => String(label));
+      sql.close();
+      return labels;
+    };
+    const older = rows();
+    const first = await openedToClose(file, { migrations: [...migrations, renameBows] });
+    expect(first.notebook.state).toEqual({ undo: null, redo: null });
+    expect(problemOf(undone(first.notebook)).code).toBe('nothing-to-undo');
+    const bow = first.notebook.load().records.find(({ kind }) => kind === 'bow') as Bow;
+    valueOf(first.notebook.apply(change(bow, { ...bow, name: 'Spare bow' }, 'Rename')));
+    await first.close();
+    expect(rows()).toEqual([...older, 'The notebook moved to version 2', 'Rename']);
+
+    const again = await opened(file, { migrations: [...migrations, renameBows] });
+    expect(wordsOf(again.state)).toEqual({ undo: 'Rename', redo: null });
+    expect(valueOf(undone(again)).records).toMatchObject([{ record: { name: 'Club bow 4' } }]);
+    expect(wordsOf(again.state)).toEqual({ undo: null, redo: 'Rename' });
+    valueOf(redone(again));
+  });
+
+  it('that leaves the records as they are leaves undo and redo too', async () => {
+    const addTable: Migration = {
+      to: NOTEBOOK_VERSION + 1,
+      rewritesRecords: false,
+      run: (sql) => sql.exec('CREATE TABLE later(id TEXT) STRICT'),
+    };
+    const notebook = await opened(notebookFrom('version-1.sql'), { migrations: [...migrations, addTable] });
+    expect(wordsOf(notebook.state)).toEqual({ undo: 'Rename Wren', redo: 'Enter Hazel' });
+    expect(valueOf(undone(notebook)).records).toMatchObject([{ record: { name: 'Wren' } }]);
+  });
+
+  it('never writes over an earlier copy, and leaves no half one', async () => {
+    const file = notebookFrom('version-1.sql');
+    fs.writeFileSync(`${file}.version-1`, 'an earlier copy');
+    fs.writeFileSync(`${file}.version-1-2`, 'another');
+    const notebook = await opened(file, { migrations: [...migrations, renameBows] });
+    expect(notebook.load().records).toHaveLength(2);
+    expect(fs.readFileSync(`${file}.version-1`, 'utf8')).toBe('an earlier copy');
+    expect(fs.readFileSync(`${file}.version-1-2`, 'utf8')).toBe('another');
+    expect((await opened(`${file}.version-1-3`)).load().records).toMatchObject([{ name: 'Wren Alder' }, { name: 'Loan bow 4' }]);
+    expect(fs.readdirSync(path.dirname(file)).filter((name) => name.endsWith('.tmp'))).toEqual([]);
+  });
+
+  it('waits until the log is folded in before the copy is made', () => {
+    const file = notebookFrom('version-1.sql');
+    const sql = openSql(file);
+    const busy: typeof sql = {
+      ...sql,
+      get: (statement, ...values) => (statement.includes('checkpoint') ? { busy: 1 } : sql.get(statement, ...values)),
+    };
+    expect(() => keepCopy(busy, file, 1)).toThrow('the log could not be folded in');
+    sql.close();
+    expect(fs.existsSync(`${file}.version-1`)).toBe(false);
+  });
+
   it('that fails leaves the notebook at the version it had', async () => {
     const file = notebookFrom('version-1.sql');
     const broken: Migration = {
       to: NOTEBOOK_VERSION + 1,
+      rewritesRecords: true,
       run: (sql) => {
         sql.exec('DELETE FROM record');
         throw new Error('the step broke off');
