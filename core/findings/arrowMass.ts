@@ -39,22 +39,29 @@ export function arrowMassFinding(bundle: Bundle, units: UnitChoice): Finding {
   const figure = showQuantity(check.value, 'massPerWeight', units).figure;
   const { least, limit, level } = check;
   const from = least === null ? '' : least.from === 'maker' ? 'Bow maker\u2019s least' : capitalMark(least.from);
+  // The figure itself keeps the limit; only at the heaviest that the weight may be it does not.
+  const atLimit = level === 'caution' && limit !== null && check.value >= limit;
+  const weighed = weight.value.from === 'on the fingers';
   const title = {
     stop: `Arrow too light: ${text(check.value)}`,
-    caution: `${text(check.value)}, light`,
+    caution: `${text(check.value)}, ${!atLimit ? 'light' : weighed ? 'on the limit' : 'perhaps too light'}`,
     unknown: text(check.value),
     'in range': text(check.value),
+  };
+  const detail = (): string => {
+    if (least === null) return 'A compound\u2019s maker states the least arrow mass. Enter it.';
+    const floor = `${from}: ${text(limit ?? least.caution)}.`;
+    if (level === 'stop') return `Do not shoot it: so light an arrow is close to a dry fire. ${floor}`;
+    if (atLimit && !weighed)
+      return `${floor} The weight is estimated, and at its heaviest this is ${text(check.atHeaviest)}. Weigh the bow at full draw.`;
+    if (atLimit) return `${floor} A scale may be out by more than lies between. Ask the bow maker.`;
+    return level === 'caution' ? `${floor} Ask the bow maker.` : floor;
   };
   return {
     id: 'arrowMass',
     level: level === 'in range' ? 'ok' : level,
     title: title[level],
-    detail:
-      least === null
-        ? 'A compound\u2019s maker states the least arrow mass. Enter it.'
-        : level === 'stop'
-          ? `Do not shoot it: so light an arrow is close to a dry fire. ${from}: ${text(limit ?? least.stop)}.`
-          : `${from}: ${text(limit ?? least.caution)}.${level === 'caution' ? ' Ask the bow maker.' : ''}`,
+    detail: detail(),
     rule: ruleOf(check.value, least === null ? null : (limit ?? least.caution), null, 'massPerWeight', units, false),
     short: { figure, word: 'mass' },
     why: {
@@ -62,11 +69,23 @@ export function arrowMassFinding(bundle: Bundle, units: UnitChoice): Finding {
       text: 'An arrow too light for the bow leaves too much of the energy in the limbs and string, like a loose without an arrow. The bow maker\u2019s least governs; without it the floors of common practice by kind of bow.',
       equation: 'q = m / F',
       symbols: [
-        { symbol: 'm', name: `arrow, ${mass.value.from}`, value: textQuantity(mass.value.mass, 'mass', units) },
+        {
+          symbol: 'm',
+          name: `arrow, ${mass.value.from === 'parts' ? 'sum of its parts' : 'weighed'}`,
+          value: textQuantity(mass.value.mass, 'mass', units),
+        },
         { symbol: 'F', name: `weight, ${weight.value.from}`, value: textQuantity(weight.value.value, 'weight', units) },
         { symbol: 'q', name: 'mass per weight', value: text(check.value) },
         { symbol: '', name: 'at the heaviest the weight may be', value: text(check.atHeaviest) },
-        ...(least === null ? [] : [{ symbol: '', name: `least, ${least.from}`, value: text(least.stop) }]),
+        ...(least === null
+          ? []
+          : [
+              {
+                symbol: '',
+                name: least.from === 'maker' ? 'bow maker\u2019s least' : `least, ${least.from}`,
+                value: text(least.stop),
+              },
+            ]),
       ],
       source: least === null || least.from === 'maker' ? 'the bow maker\u2019s figures, as entered' : least.from,
     },
@@ -75,7 +94,9 @@ export function arrowMassFinding(bundle: Bundle, units: UnitChoice): Finding {
         ? null
         : least === null
           ? goTo('Enter', 'bow', 'bow.leastMassPerWeight')
-          : goTo('Arrow', 'arrow', 'arrowSet.weighed'),
+          : atLimit && !weighed
+            ? goTo('Weigh', 'bow', 'settings.weightOnFingers')
+            : goTo('Arrow', 'arrow', 'arrowSet.weighed'),
   };
 }
 

@@ -1,5 +1,6 @@
 import { stopsOf } from '../findings/all.ts';
 import type { Bundle } from '../model/bundle.ts';
+import { limits } from '../model/limits.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { grain } from '../units/exact.ts';
 import { rangeText } from '../findings/parts.ts';
@@ -50,8 +51,19 @@ export function pointStep(bundle: Bundle, lateral: 'stiff' | 'weak', units: Unit
   );
 }
 
+/** Never below what the records take: a figure that is refused would stop nothing. */
 function lighter(bundle: Bundle): Bundle {
-  const less = (mass: number | null) => (mass === null ? null : Math.max(0, mass - pointGr.most * grain));
   const { arrowSet } = bundle;
-  return { ...bundle, arrowSet: { ...arrowSet, pointMass: less(arrowSet.pointMass), weighed: less(arrowSet.weighed) } };
+  const less = (key: 'pointMass' | 'weighed', least: number) => {
+    const mass = arrowSet[key];
+    return mass === null ? null : Math.max(least, mass - pointGr.most * grain);
+  };
+  return {
+    ...bundle,
+    arrowSet: {
+      ...arrowSet,
+      pointMass: less('pointMass', limits.pointMass.min),
+      weighed: less('weighed', limits.arrowMass.min),
+    },
+  };
 }

@@ -136,6 +136,12 @@ describe('the one next change', () => {
     });
     const light = read(setUp({ arrowSet: { weighed: 240 * 6.479891e-5 } }), weak);
     expect(light.others.find(({ title }) => title === 'No lighter point on these arrows')?.kind).toBe('stop');
+    // Lighter than any arrow on record may be: still a stop, not a figure that nobody can judge.
+    const lightest = read(
+      setUp({ arrowSet: { weighed: 90 * 6.479891e-5 }, settings: { weightOnFingers: 12 * 4.4482216152605 } }),
+      weak,
+    );
+    expect(lightest.others.find(({ title }) => title === 'No lighter point on these arrows')?.kind).toBe('stop');
   });
 
   it('off the hand, where the only remedy at the point is barred, takes the next one that is not', () => {
