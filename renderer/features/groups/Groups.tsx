@@ -9,6 +9,7 @@ import { oneGroup, pairOf, usualShaft } from './derive.ts';
 import { FaceEntry } from './FaceEntry.tsx';
 import { FaceTools } from './FaceTools.tsx';
 import { GroupDetails } from './GroupDetails.tsx';
+import { GroupsAway } from './GroupsAway.tsx';
 import { NewGroup } from './NewGroup.tsx';
 import { Reading } from './Reading.tsx';
 import { usePage } from './store.ts';
@@ -45,6 +46,7 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
         </div>
         <div className="body">
           <NewGroup bundle={bundle} latest={null} />
+          <GroupsAway setupId={bundle.setup.id} />
         </div>
       </>
     );
@@ -84,6 +86,7 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
         <div className="groups-right">
           <Reading bundle={bundle} first={first} second={second} reading={reading} units={units} />
           <GroupDetails bundle={bundle} first={first.group} second={second?.group ?? null} groups={groups} />
+          <GroupsAway setupId={bundle.setup.id} />
         </div>
       </div>
     </>

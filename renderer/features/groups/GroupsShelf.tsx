@@ -6,7 +6,7 @@ import { useBench, useBundle, useUnits } from '../../state/useBench.ts';
 import { RackItem } from '../frame/RackItem.tsx';
 import { pairOf } from './derive.ts';
 import { NewGroup } from './NewGroup.tsx';
-import { shelfText } from './shelfText.ts';
+import { arrowsText, shelfText } from './shelfText.ts';
 import { turnTo, usePage } from './store.ts';
 
 /** The groups of this set-up in the rack, newest first. A fletched one is put in the first place, a bare one in the second. */
@@ -31,7 +31,7 @@ function Shelf({ setupId }: { setupId: string }) {
         <RackItem
           key={group.id}
           text={shelfText(group, units)}
-          small={`${dayText(group.context.shotAt, today)}, ${group.shots.length} ${group.shots.length === 1 ? 'arrow' : 'arrows'}`}
+          small={`${dayText(group.context.shotAt, today)}, ${arrowsText(group)}`}
           on={group.id === pair.first?.id || group.id === pair.second?.id}
           onChoose={() =>
             turnTo(

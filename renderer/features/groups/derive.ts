@@ -2,6 +2,7 @@ import { face, groupMeasures, scoreGroup, type Face, type GroupMeasures, type Gr
 import type { Id } from '../../../core/model/common.ts';
 import type { ShotGroup } from '../../../core/model/group.ts';
 import type { Problem } from '../../../core/model/problem.ts';
+import type { Records } from '../../state/selectors.ts';
 import type { GroupsPage } from './store.ts';
 
 /** A shaft nobody has measured is drawn and scored as this [m]: a usual outdoor shaft. */
@@ -41,6 +42,15 @@ export function pairOf(groups: readonly ShotGroup[], page: GroupsPage): { first:
     .filter((group) => group.fletching === 'fletched' && group.context.distance === bare.context.distance)
     .sort((a, b) => apart(a) - apart(b))[0];
   return fletched === undefined ? { first: bare, second: null } : { first: fletched, second: bare };
+}
+
+/** The groups of a set-up that were put away, newest first. */
+export function groupsAway(records: Records, setupId: Id): readonly ShotGroup[] {
+  const away: ShotGroup[] = [];
+  for (const record of records.values()) {
+    if (record.kind === 'group' && record.setupId === setupId && record.archivedAt !== null) away.push(record);
+  }
+  return away.sort((a, b) => b.context.shotAt.at.localeCompare(a.context.shotAt.at));
 }
 
 export const nameOfGroup = (group: ShotGroup): string => group.fletching;

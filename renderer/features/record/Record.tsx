@@ -6,8 +6,8 @@ import { useBench, useUnits } from '../../state/useBench.ts';
 import { Diff } from './Diff.tsx';
 import { diffOf } from './diff.ts';
 import { EmptyRecord } from './EmptyRecord.tsx';
-import { PutAway } from './PutAway.tsx';
 import { comparedOf } from './selectors.ts';
+import { SnapshotsAway } from './SnapshotsAway.tsx';
 import { useRecordChoice } from './store.ts';
 import { TakeSnapshot } from './TakeSnapshot.tsx';
 import { historyOf } from './timelineData.ts';
@@ -62,7 +62,7 @@ export function Record() {
         {compared !== null && diff !== null && (
           <Diff setupId={bundle.setup.id} compared={compared} diff={diff} snapshots={snapshots} />
         )}
-        <PutAway bowId={bowId} />
+        <SnapshotsAway bowId={bowId} />
       </div>
       {taking && <TakeSnapshot bundle={bundle} onClose={() => setTaking(false)} />}
     </>
