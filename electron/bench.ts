@@ -1,6 +1,7 @@
 import { type Answer, createApi, type Shell } from './api.ts';
 import { Books } from './books.ts';
 import { now } from './clock.ts';
+import { sweepDemoFolders } from './demoFolders.ts';
 
 /** What a transport needs of the bench, wherever it runs. */
 export interface Bench {
@@ -14,6 +15,7 @@ export interface BenchOptions extends Shell {
 }
 
 export function createBench({ file, shell, version }: BenchOptions): Bench {
+  sweepDemoFolders();
   const books = new Books(file, now);
   return { call: createApi(books, { shell, version }), close: () => books.close() };
 }

@@ -2,8 +2,9 @@ import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import type { Book } from '../core/host.ts';
-import { ok, type Problem, type Result, type Stamp } from '../core/model/index.ts';
+import { ok, type Problem, refuse, type Result, type Stamp } from '../core/model/index.ts';
 import { demoRecords } from '../fixtures/demo/index.ts';
+import { makeDemoFolder } from './demoFolders.ts';
 import type { Notebook } from './notebook/notebook.ts';
 import { openNotebook, type OpenNotebook } from './notebook/open.ts';
 
@@ -26,9 +27,15 @@ export class Books {
   /** A notebook that could not be opened is tried again at the next call, so that mending it needs no restart. */
   async open(book: Book): Promise<Result<Notebook>> {
     const opening = (this.#open[book] ??= book === 'own' ? openNotebook(this.#file, { now: this.#now }) : this.#openDemo());
-    const opened = await opening;
+    const forget = () => {
+      if (this.#open[book] === opening) delete this.#open[book];
+    };
+    const opened = await opening.catch((error: unknown) => {
+      forget();
+      throw error;
+    });
     if (opened.ok) return ok(opened.value.notebook);
-    if (this.#open[book] === opening) delete this.#open[book];
+    forget();
     return opened;
   }
 
@@ -37,16 +44,27 @@ export class Books {
     return own.ok ? null : own.problem;
   }
 
+  /** One that will not close keeps neither the other nor the demo's folder; what went wrong is thrown when all is done. */
   async close(): Promise<void> {
-    for (const opening of Object.values(this.#open)) {
+    const closings = Object.values(this.#open).map(async (opening) => {
       const opened = await opening;
       if (opened.ok) await opened.value.close();
-    }
+    });
+    const ends = await Promise.allSettled(closings);
     if (this.#demoFolder !== null) fs.rmSync(this.#demoFolder, { recursive: true, force: true });
+    const faults = ends.flatMap((end) => (end.status === 'rejected' ? [end.reason as unknown] : []));
+    if (faults.length > 0) throw new AggregateError(faults, 'a notebook could not be closed');
   }
 
   async #openDemo(): Promise<Result<OpenNotebook>> {
-    this.#demoFolder ??= fs.mkdtempSync(path.join(os.tmpdir(), 'fistmele-demo-'));
+    try {
+      this.#demoFolder ??= makeDemoFolder();
+    } catch (error) {
+      return refuse(
+        'demo-no-place',
+        `The demo has no place to be made in (${reasonOf(error)}). Make room in ${os.tmpdir()}, then try again.`,
+      );
+    }
     const opened = await openNotebook(path.join(this.#demoFolder, 'demo.sqlite'), { now: this.#now });
     if (!opened.ok) return opened;
     const seeded = opened.value.notebook.seed(demoRecords(this.#now()));
@@ -55,3 +73,5 @@ export class Books {
     return seeded;
   }
 }
+
+const reasonOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));

@@ -98,9 +98,12 @@ function closeOnQuit(app: Electron.App, bench: Bench): void {
   app.on('will-quit', (event) => {
     if (closed) return;
     event.preventDefault();
-    void bench.close().finally(() => {
-      closed = true;
-      app.quit();
-    });
+    void bench
+      .close()
+      .catch((error: unknown) => console.error(error))
+      .finally(() => {
+        closed = true;
+        app.quit();
+      });
   });
 }

@@ -8,7 +8,10 @@ const bench = createBench(workerData as BenchOptions);
 
 port.on('message', (message: 'close' | { id: number; channel: unknown; input: unknown }) => {
   if (message === 'close') {
-    void bench.close().finally(() => port.close());
+    void bench
+      .close()
+      .catch((error: unknown) => console.error(error)) // there is nobody left to tell
+      .finally(() => port.close());
   } else {
     void bench.call(message.channel, message.input).then((answer) => port.postMessage({ id: message.id, answer }));
   }

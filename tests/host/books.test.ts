@@ -1,9 +1,11 @@
+import { spawnSync } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it, onTestFinished, vi } from 'vitest';
 import { demoRecords } from '../../fixtures/demo/index.ts';
 import { Books } from '../../electron/books.ts';
-import { anArcher, change, openedToClose, stamp, tempFolder, tempNotebook, valueOf } from './support.ts';
+import { sweepDemoFolders } from '../../electron/demoFolders.ts';
+import { anArcher, change, openedToClose, problemOf, stamp, tempFolder, tempNotebook, valueOf } from './support.ts';
 
 function booksOn(file: string): Books {
   const books = new Books(file, () => stamp);
@@ -49,6 +51,72 @@ describe("The demo's notebook", () => {
     const books = booksOn(file);
     expect((await books.problem())?.code).toBe('notebook-not-one');
     expect((await books.open('demo')).ok).toBe(true);
+  });
+});
+
+describe("The demo's folder", () => {
+  /** A temporary folder of this test alone, in which the demo is made. */
+  function ownTemp(): string {
+    const temp = tempFolder();
+    vi.stubEnv('TMPDIR', temp);
+    onTestFinished(() => void vi.unstubAllEnvs());
+    return temp;
+  }
+
+  it('that cannot be made is a refusal with a sentence, and is made at the next call that can', async () => {
+    const books = booksOn(tempNotebook());
+    const temp = ownTemp();
+    vi.stubEnv('TMPDIR', path.join(temp, 'not there'));
+    expect(problemOf(await books.open('demo'))).toMatchObject({
+      code: 'demo-no-place',
+      sentence: expect.stringMatching(
+        /^The demo has no place to be made in \(ENOENT.*\. Make room in .*, then try again\.$/,
+      ) as string,
+    });
+    vi.stubEnv('TMPDIR', temp);
+    expect(valueOf(await books.open('demo')).load().records.length).toBeGreaterThan(0);
+  });
+
+  it('of a killed bench is swept; a living one, a foreign one and one with other things in it stay', () => {
+    const target = tempFolder();
+    const temp = ownTemp();
+    const gone = spawnSync(process.execPath, ['-e', '']).pid; // has been, and is no more
+    const make = (name: string, inside = 'demo.sqlite') => {
+      fs.mkdirSync(path.join(temp, name));
+      fs.writeFileSync(path.join(temp, name, inside), '');
+    };
+    make(`fistmele-demo-${gone}-swept`);
+    make(`fistmele-demo-${gone}-other`, 'letter.txt');
+    make(`fistmele-demo-${process.pid}-living`);
+    make(`somebody-demo-${gone}-x`);
+    fs.writeFileSync(path.join(target, 'demo.sqlite'), '');
+    fs.symlinkSync(target, path.join(temp, `fistmele-demo-${gone}-link`));
+    sweepDemoFolders();
+    expect(fs.readdirSync(temp).sort()).toEqual(
+      [
+        `fistmele-demo-${gone}-link`,
+        `fistmele-demo-${gone}-other`,
+        `fistmele-demo-${process.pid}-living`,
+        `somebody-demo-${gone}-x`,
+      ].sort(),
+    );
+    expect(fs.readdirSync(target)).toEqual(['demo.sqlite']);
+  });
+
+  it('is thrown away, and both books are closed, even when one will not close', async () => {
+    const file = tempNotebook();
+    const temp = ownTemp();
+    const books = new Books(file, () => stamp);
+    const own = valueOf(await books.open('own'));
+    valueOf(await books.open('demo'));
+    const close = own.close.bind(own);
+    own.close = () => {
+      close();
+      throw new Error('the disk is gone');
+    };
+    await expect(books.close()).rejects.toThrow('could not be closed');
+    expect(fs.readdirSync(temp)).toEqual([]);
+    await (await openedToClose(file)).close();
   });
 });
 
