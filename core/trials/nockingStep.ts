@@ -40,7 +40,7 @@ export function nockingStep(
   const place =
     now === null || next === null
       ? 'It is not on record: mark where it is before you move it.'
-      : `From ${text(now)} to ${text(next)} above square.`;
+      : `From ${rangeText(now, next, 'setting', units, false)} above square.`;
   const practice = nockingPractice(bundle);
   const outside =
     practice !== null && next !== null && standing(next, practice.low, practice.high, HAIR) === (high ? 'low' : 'high');

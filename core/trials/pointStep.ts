@@ -5,7 +5,7 @@ import type { UnitChoice } from '../model/preferences.ts';
 import { grain } from '../units/exact.ts';
 import { rangeText } from '../findings/parts.ts';
 import type { NextStep } from './reading.ts';
-import { stepOf } from './step.ts';
+import { lowered, stepOf } from './step.ts';
 import { wayBack } from './wayBack.ts';
 
 /** The usual step of a point, in grains. */
@@ -33,7 +33,7 @@ export function pointStep(bundle: Bundle, lateral: 'stiff' | 'weak', units: Unit
       return stepOf(
         'stop',
         'No lighter point on these arrows',
-        `It would come to this: ${stop.title.toLowerCase()}. ${stop.detail}`,
+        `${by} less, and then: ${lowered(stop.title)}. ${stop.detail}`,
         {},
       );
   }

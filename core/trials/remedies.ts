@@ -3,9 +3,10 @@ import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { inch } from '../units/exact.ts';
 import { textQuantity } from '../units/index.ts';
+import { boltStep } from './boltStep.ts';
 import { pointStep } from './pointStep.ts';
 import type { NextStep } from './reading.ts';
-import { stepOf } from './step.ts';
+import { lowered, stepOf } from './step.ts';
 
 /** Arrows are shortened by this at a time [m]. */
 const SHORTER = 0.25 * inch;
@@ -18,7 +19,7 @@ const SHORTER = 0.25 * inch;
  * @param lateral - the reading [choice]
  * @param units - the person's choice of units [record]
  * @param then - what to shoot after each [text]
- * @returns the steps; a remedy that would make the arrow too short or too light stands as a stop [list]
+ * @returns the steps; a remedy that would make the arrow too short or too light for the bow stands as a stop [list]
  * @validity one change at a time
  * @source common practice
  * @example sideRemedies(exampleBundle, 'stiff', defaultPreferences.units, '')[0].title // "Both limb bolts in by 1/2 to 1 turn"
@@ -27,7 +28,7 @@ export function sideRemedies(bundle: Bundle, lateral: 'stiff' | 'weak', units: U
   const stiff = lateral === 'stiff';
   const change = (title: string, text: string, caution: string | null) => stepOf('change', title, text, { then, caution });
   return [
-    bundle.bow.bowKind === 'take-down recurve' ? boltStep(stiff, then) : null,
+    bundle.bow.bowKind === 'take-down recurve' ? boltStep(bundle, lateral, units, then) : null,
     bundle.bow.arrowPass === 'hand' ? null : pointStep(bundle, lateral, units, then),
     stiff ? null : shorterStep(bundle, units, then),
     change(
@@ -48,30 +49,11 @@ export function sideRemedies(bundle: Bundle, lateral: 'stiff' | 'weak', units: U
   ].filter((step) => step !== null);
 }
 
-function boltStep(stiff: boolean, then: string): NextStep {
-  return stepOf(
-    'change',
-    `Both limb bolts ${stiff ? 'in' : 'out'} by 1/2 to 1 turn`,
-    `${stiff ? 'More' : 'Less'} draw weight acts ${stiff ? 'weaker' : 'stiffer'}. Weigh the bow, then brace height, tiller and nocking point again.`,
-    {
-      then,
-      caution: stiff
-        ? 'Only if the archer can hold it, within the maker\u2019s limits. Check the arrow\u2019s mass for the new weight.'
-        : 'Never past the maker\u2019s least bolt engagement.',
-    },
-  );
-}
-
 function shorterStep(bundle: Bundle, units: UnitChoice, then: string): NextStep {
   const by = textQuantity(SHORTER, 'length', units);
   const stop = stopsOf(shorter(bundle), units)[0];
   if (stop !== undefined)
-    return stepOf(
-      'stop',
-      'Do not shorten these arrows',
-      `${by} less would come to this: ${stop.title.toLowerCase()}. ${stop.detail}`,
-      {},
-    );
+    return stepOf('stop', 'Do not shorten these arrows', `${by} less, and then: ${lowered(stop.title)}. ${stop.detail}`, {});
   return stepOf('change', `Shorten the arrows by ${by}`, 'A shorter shaft acts stiffer. Try it on one arrow first.', {
     then,
     caution: 'Length for safety comes first, and a cut cannot be undone.',

@@ -1,7 +1,7 @@
 import { limits } from '../model/limits.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
-import { textQuantity } from '../units/index.ts';
+import { showQuantity, textQuantity } from '../units/index.ts';
 import { pointStep } from './pointStep.ts';
 import type { NextStep } from './reading.ts';
 import { stepOf } from './step.ts';
@@ -53,14 +53,13 @@ export function sideStep(
   const turns = large && fits(buttonSteps.large) ? buttonSteps.large : buttonSteps.usual;
   if (!fits(turns)) return null;
   const next = now === null ? null : now + (stiff ? -turns : turns);
-  const count = (si: number) => textQuantity(si, 'turns', units);
   const place =
     now === null || next === null
       ? 'Its turns are not on record: count them first, from fully out.'
-      : `From ${count(now)} to ${count(next)} in.`;
+      : `From ${showQuantity(now, 'turns', units).figure} to ${textQuantity(next, 'turns', units)} in.`;
   return stepOf(
     'change',
-    `${stiff ? 'Soften' : 'Firm'} the button a ${turns === buttonSteps.large ? 'half' : 'quarter'} turn`,
+    `${stiff ? 'Soften' : 'Firm'} the button ${turns === buttonSteps.large ? 'half a' : 'a quarter'} turn`,
     `${place} ${effect}`,
     { then, patch: next === null ? null : { buttonTurns: next }, caution: COUNTED, rule: RULE },
   );

@@ -61,3 +61,17 @@ export function howMany(fletched: ShotGroup, bare: ShotGroup): string {
   const least = (group: ShotGroup, fewest: number) => Math.max(group.shots.length, fewest);
   return `${least(fletched, FEWEST.fletched)} fletched and ${least(bare, FEWEST.bare)} bare`;
 }
+
+/**
+ * A title that goes on a sentence.
+ *
+ * @equation first letter in lower case; units and abbreviations further on keep their letters
+ * @param title - the title [text]
+ * @returns the same with its first letter in lower case [text]
+ * @validity any title
+ * @source own derivation
+ * @example lowered('Arrow too light: 6.1 gr/lb') // "arrow too light: 6.1 gr/lb"
+ */
+export function lowered(title: string): string {
+  return title.charAt(0).toLowerCase() + title.slice(1);
+}

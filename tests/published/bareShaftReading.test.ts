@@ -83,7 +83,7 @@ describe('bare shafts against fletched arrows (common practice)', () => {
   it('turns a button by a quarter or, for a large shift, half a turn (common practice: ¼ to ½)', () => {
     const titleFor = (xMm: number) => readBareShaft(setUp(), fletched, ring('bare', 8, [xMm, 0], 20), units).next.title;
     expect(titleFor(35)).toBe('Firm the button a quarter turn');
-    expect(titleFor(90)).toBe('Firm the button a half turn');
+    expect(titleFor(90)).toBe('Firm the button half a turn');
   });
 
   it('lists the further remedies for stiff in the trade\u2019s order (common practice)', () => {

@@ -69,7 +69,7 @@ describe('the one next change', () => {
       read(setUp()),
       read(setUp(), weak),
     ].map(({ next }) => next.title.split(' the ')[1]?.split(' ').slice(0, 2).join(' '));
-    expect(titles).toEqual(['brace height', 'tiller to', 'nocking point', 'button a']);
+    expect(titles).toEqual(['brace height', 'tiller to', 'nocking point', 'button half']);
   });
 
   it('asks for new groups once a setting has been turned since they were shot', () => {
@@ -93,14 +93,14 @@ describe('the one next change', () => {
   it('does not take a setting measured for the first time for a turned one', () => {
     const bundle = setUp();
     const unknown = withContext(weak, { settings: { ...weak.context.settings, buttonTurns: null } });
-    expect(readBareShaft(bundle, fletched, unknown, units).next.title).toBe('Firm the button a half turn');
+    expect(readBareShaft(bundle, fletched, unknown, units).next.title).toBe('Firm the button half a turn');
   });
 
   it('says what the setting goes to, and says nothing of a size that nothing has measured', () => {
     const { next } = read(setUp(), weak);
     expect(next.patch).toEqual({ buttonTurns: 3.5 });
     expect(next.text).toBe(
-      'From 3 turns to 3 1/2 turns in. The bare shafts should move left, toward the fletched; how far is not known yet.',
+      'From 3 to 3 1/2 turns in. The bare shafts should move left, toward the fletched; how far is not known yet.',
     );
     expect(next.caution).toContain('which way firms a button depends on its maker');
     expect(next.mark).toBe('common practice');
@@ -108,7 +108,7 @@ describe('the one next change', () => {
 
   it('has no patch while the button\u2019s turns or the nocking point are not on record, and says so', () => {
     const button = read(setUp({ settings: { buttonTurns: null } }), weak).next;
-    expect([button.title, button.patch]).toEqual(['Firm the button a half turn', null]);
+    expect([button.title, button.patch]).toEqual(['Firm the button half a turn', null]);
     expect(button.text).toContain('not on record');
     const nock = read(setUp({ settings: { nockingPoint: null } })).next;
     expect([nock.title, nock.patch]).toEqual(['Lower the nocking point 1.6 mm', null]);
@@ -129,13 +129,17 @@ describe('the one next change', () => {
       setUp({ archer: { clicker: false }, arrowSet: { length: 28.6 * inch }, settings: { pointAhead: null } }),
       weak,
     );
-    expect(short.next.title).toBe('Firm the button a half turn');
+    expect(short.next.title).toBe('Firm the button half a turn');
     expect(short.others.find(({ title }) => title === 'Do not shorten these arrows')).toMatchObject({
       kind: 'stop',
       patch: null,
     });
     const light = read(setUp({ arrowSet: { weighed: 240 * 6.479891e-5 } }), weak);
     expect(light.others.find(({ title }) => title === 'No lighter point on these arrows')?.kind).toBe('stop');
+    const stiff = read(setUp({ arrowSet: { weighed: 234 * 6.479891e-5 } }), ring('bare', 8, [-90, 0], 20));
+    const bolts = stiff.others.find(({ title }) => title === 'Do not turn the limb bolts in');
+    expect([bolts?.kind, bolts?.patch]).toEqual(['stop', null]);
+    expect(bolts?.text).toMatch(/and then: arrow too light: 6\.\d gr\/lb\. Do not shoot it/);
     // Lighter than any arrow on record may be: still a stop, not a figure that nobody can judge.
     const lightest = read(
       setUp({ arrowSet: { weighed: 90 * 6.479891e-5 }, settings: { weightOnFingers: 12 * 4.4482216152605 } }),
