@@ -1,4 +1,3 @@
-export type { Band } from './band.ts';
 export { drawWeight, weightAtDraw, weightDoubt, weightPerInch, type DrawWeight } from './weight.ts';
 export { braceHeightCheck, braceHeightRange, recurveRowsIn, type BraceCheck, type BraceRange } from './braceHeight.ts';
 export { AMO_ADDS, powerStroke, strokeOf, type Stroke } from './stroke.ts';

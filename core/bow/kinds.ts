@@ -1,5 +1,5 @@
 import type { BowKind } from '../model/index.ts';
-import type { Band } from './band.ts';
+import type { Band } from '../model/band.ts';
 
 /** What a kind of bow is like where nothing was measured on this one. */
 export interface KindFigures {

@@ -1,7 +1,7 @@
 import { arrowMass, type ArrowParts } from '../arrow/index.ts';
 import { ok, type Archer, type Bow, type Result, type Settings } from '../model/index.ts';
 import { given } from '../model/given.ts';
-import type { Band } from './band.ts';
+import type { Band } from '../model/band.ts';
 import { estimatedSpeed } from './speed.ts';
 import { strokeOf } from './stroke.ts';
 import { drawWeight } from './weight.ts';

@@ -1,7 +1,7 @@
 import { ok, refuse, type BowKind, type Result } from '../model/index.ts';
 import { given } from '../model/given.ts';
 import { requireNotNegative, requirePositive } from '../model/positive.ts';
-import type { Band } from './band.ts';
+import type { Band } from '../model/band.ts';
 import { storedEnergy } from './energy.ts';
 import { kindFigures } from './kinds.ts';
 

@@ -1,7 +1,7 @@
 import { ok, refuse, type Archer, type Bow, type Result, type Settings } from '../model/index.ts';
 import { given } from '../model/given.ts';
 import { inch } from '../units/exact.ts';
-import type { Band } from './band.ts';
+import type { Band } from '../model/band.ts';
 
 /** How fast draw weight grows, as a share of the marked weight per inch of draw. */
 export const weightPerInch = {

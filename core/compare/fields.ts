@@ -2,6 +2,7 @@ import type { Archer, Form } from '../model/archer.ts';
 import type { ArrowSet } from '../model/arrowSet.ts';
 import type { Bow } from '../model/bow.ts';
 import type { Settings } from '../model/setup.ts';
+import { grain, inch, poundForce as lb } from '../units/exact.ts';
 import type { Use } from '../units/uses.ts';
 
 /**
@@ -16,9 +17,6 @@ export interface Field<K extends string = string> {
 }
 
 const mm = 0.001;
-const lb = 4.4482216152605;
-const grain = 6.479891e-5;
-const inch = 0.0254;
 
 const figure = <K extends string>(key: K, name: string, use: Use, resolution: number): Field<K> => ({
   key,

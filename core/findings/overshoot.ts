@@ -1,12 +1,12 @@
 import type { Band } from '../model/band.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { sources } from '../sources.ts';
+import { yard } from '../units/exact.ts';
 import { showQuantity, textQuantity } from '../units/index.ts';
 import type { Finding } from './finding.ts';
 import { whyRule } from './parts.ts';
 import { waitingFor } from './waiting.ts';
 
-const YARD = 0.9144;
 /** A national rule of 2014 for finger-shot bows: up to 60 yd the overshoot line lies 110 yd from the shooting line, beyond it 50 yd behind the target. */
 const ruleYd = { near: 60, line: 110, behind: 50 } as const;
 
@@ -35,7 +35,7 @@ export function overshootFinding(reach: Band | null, distance: number, units: Un
   const text = (si: number) => textQuantity(si, 'distance', units, { digits: 0 });
   const figure = (si: number) => showQuantity(si, 'distance', units, { digits: 0 }).figure;
   // A micrometre keeps 60 yd typed in metres in the first row.
-  const clear = distance <= ruleYd.near * YARD + 1e-6 ? ruleYd.line * YARD : distance + ruleYd.behind * YARD;
+  const clear = distance <= ruleYd.near * yard + 1e-6 ? ruleYd.line * yard : distance + ruleYd.behind * yard;
   return {
     id: 'overshoot',
     level: 'caution',

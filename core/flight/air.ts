@@ -1,3 +1,5 @@
+import { standardGravity } from '../units/exact.ts';
+
 /** The air when nobody has said otherwise: 15 °C, 101325 Pa, half saturated. */
 export const standingAir = { temperature: 288.15, pressure: 101325, relativeHumidity: 0.5 } as const;
 
@@ -63,6 +65,6 @@ export function standardAtmosphere(altitude: number): AirState {
   const [molarMass, gasConstant, lapse, earthRadius] = [28.9644e-3, 8.31432, 6.5e-3, 6_356_766];
   const geopotential = (earthRadius * altitude) / (earthRadius + altitude);
   const temperature = 288.15 - lapse * geopotential;
-  const pressure = 101325 * (temperature / 288.15) ** ((9.80665 * molarMass) / (gasConstant * lapse));
+  const pressure = 101325 * (temperature / 288.15) ** ((standardGravity * molarMass) / (gasConstant * lapse));
   return { temperature, pressure, density: (pressure * molarMass) / (gasConstant * temperature) };
 }

@@ -1,4 +1,4 @@
-import { standardGravity } from './gravity.ts';
+import { standardGravity } from '../units/exact.ts';
 
 /**
  * How far an arrow would carry without air, back to the height it left.

@@ -1,3 +1,4 @@
+export { standardGravity } from '../units/exact.ts';
 export { type AirState, airDensity, standardAtmosphere, standingAir } from './air.ts';
 export { flatFireTime, speedAfter, vacuumRange, verticalHeight } from './closedForms.ts';
 export { type DenseSolution, readDense } from './denseSolution.ts';
@@ -6,7 +7,6 @@ export type { OdeSystem } from './dormandPrinceStep.ts';
 export { type DragCorrelation, dragBand, dragCorrelations, dragFromSpeeds, dragParameter, reynoldsNumber } from './drag.ts';
 export type { Flight, FlightPoint } from './flightReading.ts';
 export { greatestReach } from './greatestReach.ts';
-export { standardGravity } from './gravity.ts';
 export { type Aim, launchElevation } from './launchElevation.ts';
 export { peak } from './peak.ts';
 export { crossing } from './root.ts';

@@ -1,5 +1,5 @@
 import { type Result, ok, refuse } from '../model/problem.ts';
-import { standardGravity } from './gravity.ts';
+import { foot, standardGravity, yard } from '../units/exact.ts';
 import { peak } from './peak.ts';
 import { crossing } from './root.ts';
 import { type Wind, trajectory } from './trajectory.ts';
@@ -63,4 +63,4 @@ export function launchElevation(aim: Aim): Result<number> {
 }
 
 const outOfReach = (speed: number, x: number) =>
-  `At ${speed.toFixed(0)} m/s (${(speed / 0.3048).toFixed(0)} ft/s) this arrow does not carry to ${x.toFixed(0)} m (${(x / 0.9144).toFixed(0)} yd): a nearer distance was expected.`;
+  `At ${speed.toFixed(0)} m/s (${(speed / foot).toFixed(0)} ft/s) this arrow does not carry to ${x.toFixed(0)} m (${(x / yard).toFixed(0)} yd): a nearer distance was expected.`;

@@ -1,7 +1,7 @@
+import { standardGravity } from '../units/exact.ts';
 import type { Flight } from './flightReading.ts';
 import { readFlight } from './flightReading.ts';
 import { integrate } from './dormandPrince.ts';
-import { standardGravity } from './gravity.ts';
 
 /** Wind on the shooting line: along the shot, up, and to the archer's right [m/s]. A headwind has x below nought. */
 export interface Wind {

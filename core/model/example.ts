@@ -1,3 +1,4 @@
+import { grain, inch, poundForce as lb } from '../units/exact.ts';
 import type { Archer, Form } from './archer.ts';
 import type { ArrowSet } from './arrowSet.ts';
 import type { Bow } from './bow.ts';
@@ -7,9 +8,6 @@ import type { Context, ShotGroup } from './group.ts';
 import type { Settings, Setup } from './setup.ts';
 
 // Invented figures, nobody's bow. The documentation's examples run on them, so they must stay as they are.
-const inch = 0.0254;
-const lb = 4.4482216152605;
-const grain = 6.479891e-5;
 
 const born: Stamp = { at: '2026-05-02T09:00:00Z', offsetMinutes: 60 };
 const id = (last: number) => `10000000-0000-4000-8000-00000000000${last}`;

@@ -11,4 +11,5 @@ export * from './records.ts';
 export * from './preferences.ts';
 export * from './notebook.ts';
 export * from './bundle.ts';
+export * from './band.ts';
 export * from './example.ts';

@@ -1,4 +1,5 @@
 import { z } from './zod.ts';
+import { grain, inch, poundForce as lb } from '../units/exact.ts';
 import type { Use } from '../units/uses.ts';
 
 /**
@@ -11,10 +12,6 @@ export interface Limit {
   readonly min: number;
   readonly max: number;
 }
-
-const inch = 0.0254;
-const lb = 4.4482216152605;
-const grain = 6.479891e-5;
 
 export const limits = {
   drawLength: { name: 'A draw length', use: 'length', min: 12 * inch, max: 40 * inch },

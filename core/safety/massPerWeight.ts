@@ -1,4 +1,4 @@
-import type { Band } from '../bow/index.ts';
+import type { Band } from '../model/band.ts';
 import type { Bow, BowKind } from '../model/index.ts';
 import { requirePositive } from '../model/positive.ts';
 import { grain, poundForce } from '../units/exact.ts';

@@ -1,5 +1,5 @@
 import type { Dimension } from './dimensions.ts';
-import { grain, inch, poundForce, standardGravity } from './exact.ts';
+import { foot, grain, inch, pound, poundForce, standardGravity, yard } from './exact.ts';
 
 /** A unit: how it is written, the SI value of one of it, and the other ways in which people write it (lower case, without spaces). */
 export interface Unit {
@@ -8,10 +8,6 @@ export interface Unit {
   readonly also: readonly string[];
 }
 
-// Exact by definition: NIST SP 811 (2008), appendix B.
-const foot = 0.3048;
-const yard = 0.9144;
-const pound = 0.45359237;
 const ounce = pound / 16;
 
 const unit = (symbol: string, factor: number, also = ''): Unit => ({

@@ -4,6 +4,7 @@ import type { Bow } from '../../core/model/bow.ts';
 import type { Bundle } from '../../core/model/bundle.ts';
 import type { Context, ShotGroup } from '../../core/model/group.ts';
 import type { Settings, Setup } from '../../core/model/setup.ts';
+import { inch } from '../../core/units/exact.ts';
 import { now } from './clock.ts';
 
 const base = () => ({ id: crypto.randomUUID(), revision: 0, born: now(), archivedAt: null });
@@ -43,7 +44,7 @@ export const newBow = (name: string, hand: Hand): Bow => ({
   arrowPass: 'rest and button',
   length: null,
   markedWeight: null,
-  markedDraw: 28 * 0.0254,
+  markedDraw: 28 * inch,
   braceLow: null,
   braceHigh: null,
   leastMassPerWeight: null,

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { drawWeight, weightAtDraw, type Band } from '../../../core/bow/index.ts';
+import { drawWeight, weightAtDraw } from '../../../core/bow/index.ts';
+import type { Band } from '../../../core/model/band.ts';
 import type { Result } from '../../../core/model/index.ts';
 
 const inch = 0.0254;
