@@ -1,5 +1,6 @@
 import fs from 'node:fs';
 import http from 'node:http';
+import net from 'node:net';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { MOST_CALL_BYTES, TOO_LARGE } from '../../core/channels.ts';
@@ -16,6 +17,7 @@ beforeAll(async () => {
   fs.writeFileSync(path.join(folder, 'page/index.html'), '<!doctype html><title>bench</title>');
   fs.writeFileSync(path.join(folder, 'page/assets/bench.js'), 'export {};');
   fs.writeFileSync(path.join(folder, 'page/.secret.js'), 'hidden');
+  if (process.platform !== 'win32') fs.writeFileSync(path.join(folder, 'page/a\\b.js'), 'hidden behind a backslash');
   fs.writeFileSync(path.join(folder, 'page/strange.xyz'), 'of no known type');
   fs.writeFileSync(path.join(folder, 'outside.js'), 'outside');
   fs.symlinkSync(path.join(folder, 'outside.js'), path.join(folder, 'page/link.js'));
@@ -99,6 +101,19 @@ describe('The loopback host', () => {
     expect(await ask('/', { method: 'HEAD' })).toMatchObject({ status: 200, text: '' });
   });
 
+  it('is not there at any other address of this machine', async () => {
+    // 127.0.0.2 is this machine too (RFC 1122: all of 127.0.0.0/8 is loopback); a host that listened on every address would answer.
+    const port = Number(new URL(host.origin).port);
+    const answer = await new Promise<string>((resolve) => {
+      const socket = net.connect({ port, host: '127.0.0.2', timeout: 2000 });
+      socket.once('connect', () => resolve('connected'));
+      socket.once('error', ({ message }) => resolve(message));
+      socket.once('timeout', () => resolve('timed out'));
+      socket.once('connect', () => socket.destroy());
+    });
+    expect(answer).not.toBe('connected');
+  });
+
   it('allows no other origin: not one answer carries a CORS header', async () => {
     const answers = [
       await ask('/', { headers: { origin: 'http://evil.test' } }),
@@ -167,6 +182,7 @@ describe('The loopback host', () => {
     '/assets/../../outside.js',
     '/..%5Coutside.js',
     '/assets/..\\..\\outside.js',
+    '/a%5Cb.js',
     '/link.js',
     '/.secret.js',
     '/%2Esecret.js',
