@@ -4,6 +4,7 @@ import { channels, EVENT_CHANNEL } from '../core/channels.ts';
 import { readAsset } from './assets.ts';
 import type { Bench } from './bench.ts';
 import { menuTemplate } from './menu.ts';
+import { notebookKey } from './notebook/mutex.ts';
 import { isOurs, SCHEME, securityHeaders } from './policy.ts';
 import { openWindow } from './window.ts';
 
@@ -16,8 +17,12 @@ export interface DeskOptions {
   readonly makeBench: () => Bench;
 }
 
-/** What has to be said before Electron is ready, hence at once when the program starts. */
-export function prepare({ app, protocol }: Parts): void {
+/**
+ * What has to be said before Electron is ready, hence at once when the program starts. Electron keeps its lock, by which a second start
+ * becomes a window of the first, in its own data folder: a folder per notebook lets two notebooks be open side by side.
+ */
+export function prepare({ app, protocol }: Parts, notebook: string): void {
+  app.setPath('userData', path.join(app.getPath('userData'), `notebook-${notebookKey(notebook)}`));
   protocol.registerSchemesAsPrivileged([{ scheme: SCHEME, privileges: { standard: true, secure: true, supportFetchAPI: true } }]);
   app.enableSandbox();
 }

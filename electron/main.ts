@@ -6,11 +6,11 @@ import { notebookFile } from './place.ts';
 
 const parts = { app, BrowserWindow, ipcMain, Menu, protocol, session };
 const folder = import.meta.dirname;
-prepare(parts);
+const file = notebookFile();
+prepare(parts, file);
 runDesk(parts, {
   folder,
-  makeBench: () =>
-    benchInWorker(path.join(folder, 'worker.js'), { file: notebookFile(), shell: 'electron', version: app.getVersion() }),
+  makeBench: () => benchInWorker(path.join(folder, 'worker.js'), { file, shell: 'electron', version: app.getVersion() }),
 }).catch((error: unknown) => {
   console.error(error);
   app.exit(1);

@@ -47,20 +47,26 @@ async function takeFromDead(address: string): Promise<Mutex | null> {
   }
 }
 
+/** A short name for a file, fit for any place that takes names. */
+export const notebookKey = (file: string): string => createHash('sha256').update(realPath(file)).digest('hex').slice(0, 24);
+
 /**
  * One name per file, whatever link, relative path or spelling led to it; on a disk that minds no capitals the operating system knows
  * how the name is really spelt.
  */
 export function mutexAddress(file: string, platform: NodeJS.Platform = process.platform): string {
-  const id = createHash('sha256').update(realPath(file)).digest('hex').slice(0, 24);
+  const id = notebookKey(file);
   if (platform === 'win32') return `\\\\.\\pipe\\fistmele-${id}`;
   if (platform === 'linux') return `\0fistmele-${id}`;
   return path.join(os.tmpdir(), `fistmele-${id}.sock`);
 }
 
+/** Also of a file that is not there yet, in a folder that is not there yet. */
 function realPath(file: string): string {
-  if (fs.existsSync(file)) return fs.realpathSync.native(file);
-  return path.join(fs.realpathSync.native(path.dirname(path.resolve(file))), path.basename(file));
+  const full = path.resolve(file);
+  const parent = path.dirname(full);
+  if (fs.existsSync(full) || parent === full) return fs.realpathSync.native(full);
+  return path.join(realPath(parent), path.basename(full));
 }
 
 const isSocketFile = (address: string) => !address.startsWith('\0') && !address.startsWith('\\\\');

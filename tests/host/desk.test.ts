@@ -20,7 +20,7 @@ async function startDesk(double = new ElectronDouble()): Promise<ElectronDouble>
   fs.symlinkSync(path.join(folder, 'outside.js'), path.join(folder, 'renderer/link.js'));
   const bench = createBench({ file: path.join(folder, 'notebook.sqlite'), shell: 'electron', version: '0' });
   onTestFinished(() => bench.close());
-  prepare(double.parts);
+  prepare(double.parts, path.join(folder, 'notebook.sqlite'));
   await runDesk(double.parts, { folder: path.join(folder, 'electron'), makeBench: () => bench });
   return double;
 }
@@ -190,6 +190,29 @@ describe('The desktop shell', () => {
     expect(second.quits).toBe(1);
     expect(second.windows).toHaveLength(0);
     expect(second.handlers.size).toBe(0);
+  });
+});
+
+describe('Two starts of the shell', () => {
+  const dataFolder = (notebook: string) => {
+    const double = new ElectronDouble();
+    prepare(double.parts, notebook);
+    return double.paths.get('userData');
+  };
+
+  it('share one data folder, and so the lock, on the same notebook, and have two on two', () => {
+    const a = path.join(folder, 'not there yet', 'a.sqlite');
+    expect(dataFolder(a)).toMatch(/^user-data[/\\]notebook-[0-9a-f]{24}$/);
+    expect(dataFolder(path.join(folder, '.', 'not there yet', 'a.sqlite'))).toBe(dataFolder(a));
+    expect(dataFolder(path.join(folder, 'b.sqlite'))).not.toBe(dataFolder(a));
+    const before = dataFolder(a);
+    fs.mkdirSync(path.dirname(a));
+    fs.writeFileSync(a, '');
+    expect(dataFolder(a), 'once it is there').toBe(before);
+  });
+
+  it('ask for the lock only when the folder is named', () => {
+    expect(electron.lockedIn).toMatch(/notebook-/);
   });
 });
 

@@ -43,6 +43,9 @@ export class ElectronDouble {
   isReady = false;
   isFirst = true;
   quits = 0;
+  readonly paths = new Map([['userData', 'user-data']]);
+  /** Electron keeps the lock of the one instance in this folder. */
+  lockedIn: string | undefined;
   schemes: Electron.CustomScheme[] = [];
   isSandboxed = false;
   menu: Electron.MenuItemConstructorOptions[] | null = null;
@@ -55,7 +58,15 @@ export class ElectronDouble {
   beforeRequest: Ask | undefined;
 
   readonly app = Object.assign(new Emitter(), {
-    requestSingleInstanceLock: () => this.isFirst,
+    requestSingleInstanceLock: () => {
+      this.lockedIn = this.paths.get('userData');
+      return this.isFirst;
+    },
+    getPath: (name: string) => this.paths.get(name) ?? '',
+    setPath: (name: string, folder: string) => {
+      this.#mustBe('before');
+      this.paths.set(name, folder);
+    },
     enableSandbox: () => {
       this.#mustBe('before');
       this.isSandboxed = true;
