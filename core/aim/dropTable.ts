@@ -55,7 +55,7 @@ function figuresAt(sight: SetSight, distance: number): Result<Figures> {
   if (!point || height === null)
     return refuse(
       'past-the-flight',
-      `A distance within this flight was expected: it does not reach ${distance.toFixed(0)} m.`,
+      `A distance within this flight was expected: it does not reach ${distance.toFixed(0)} m (${(distance / 0.9144).toFixed(0)} yd).`,
       'shootingDistance',
     );
   return ok({

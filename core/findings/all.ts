@@ -59,7 +59,7 @@ export function allFindings(bundle: Bundle, options: FindingOptions): readonly F
     pointAheadFinding(bundle, units),
     arrowMassFinding(bundle, units),
     handFinding(bundle),
-    screen === 'groups' ? rangeCautionFinding() : null,
+    screen === 'groups' ? rangeCautionFinding(units) : null,
     screen === 'aim' ? overshootFinding(options.reach ?? null, options.farthest ?? 0, units) : null,
     braceHeightFinding(bundle, units),
     tillerFinding(bundle, units),

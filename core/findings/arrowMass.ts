@@ -74,7 +74,11 @@ export function arrowMassFinding(bundle: Bundle, units: UnitChoice): Finding {
           name: `arrow, ${mass.value.from === 'parts' ? 'sum of its parts' : 'weighed'}`,
           value: textQuantity(mass.value.mass, 'mass', units),
         },
-        { symbol: 'F', name: `weight, ${weight.value.from}`, value: textQuantity(weight.value.value, 'weight', units) },
+        {
+          symbol: 'F',
+          name: weighed ? 'weight, on the fingers' : 'weight, from the marked weight',
+          value: textQuantity(weight.value.value, 'weight', units),
+        },
         { symbol: 'q', name: 'mass per weight', value: text(check.value) },
         { symbol: '', name: 'at the heaviest the weight may be', value: text(check.atHeaviest) },
         ...(least === null

@@ -45,7 +45,7 @@ export function centreShotFinding(bundle: Bundle, units: UnitChoice): Finding | 
     id: 'centreShot',
     level: stands === 'inside' ? 'ok' : 'caution',
     title: `Centre shot ${offset}, at the ${datum}${stands === 'inside' ? '' : stands === 'low' ? ': too far in' : ': too far out'}`,
-    detail: `Common practice, finger release: ${side} of the string for a ${archer.hand}-handed archer.`,
+    detail: `Common practice for a finger release: ${side} of the string for a ${archer.hand}-handed archer.`,
     rule: ruleOf(centreShot, low, high, 'setting', units, false),
     short: { figure: showQuantity(centreShot, 'setting', units).figure, word: 'centre' },
     why: whyRule(

@@ -25,7 +25,7 @@ export interface NockingPractice {
 export function nockingPractice(bundle: Bundle): NockingPractice | null {
   const { bow, setup } = bundle;
   if (bow.bowKind === 'compound') return null;
-  if (setup.form.hook === 'string walk') return { low: 0.01, high: null, who: 'string walking' };
+  if (setup.form.hook === 'string walk') return { low: 0.01, high: null, who: 'for string walking' };
   if (bow.arrowPass !== 'rest and button') return { low: 0.01, high: 0.016, who: `off the ${bow.arrowPass}` };
   return { low: 0.003, high: 0.01, who: 'from a rest' };
 }
@@ -62,7 +62,7 @@ export function nockingPointFinding(bundle: Bundle, units: UnitChoice): Finding 
     id: 'nockingPoint',
     level: stands === 'inside' ? 'ok' : 'caution',
     title: `Nocking point ${height}${stands === 'inside' ? '' : `, ${stands}`}`,
-    detail: `Common practice, ${who}; the bare shaft decides.`,
+    detail: `Where common practice ${who} starts; the bare shaft decides.`,
     rule: ruleOf(nockingPoint, low, high, 'setting', units, false),
     short: { figure: showQuantity(nockingPoint, 'setting', units).figure, word: 'nock' },
     why: whyRule(

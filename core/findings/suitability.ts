@@ -52,7 +52,11 @@ export function suitabilityFinding(bundle: Bundle, units: UnitChoice): Finding |
       equation: 'C = F L\u00b2 / (EI c(r))',
       symbols: [
         { symbol: 'C', name: 'column figure', value: column.figure.toFixed(2) },
-        { symbol: 'F', name: `weight, ${weight.from}`, value: textQuantity(weight.value, 'weight', units) },
+        {
+          symbol: 'F',
+          name: weight.from === 'on the fingers' ? 'weight, on the fingers' : 'weight, from the marked weight',
+          value: textQuantity(weight.value, 'weight', units),
+        },
         { symbol: 'L', name: 'nock throat to end of shaft', value: textQuantity(arrowSet.length ?? 0, 'length', units) },
         { symbol: 'r', name: 'front mass over shaft and front', value: column.frontShare.toFixed(2) },
         { symbol: '', name: 'deflection needed', value: range },

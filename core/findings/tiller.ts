@@ -62,7 +62,7 @@ export function tillerFinding(bundle: Bundle, units: UnitChoice): Finding | null
     id: 'tiller',
     level: stands === 'inside' ? 'ok' : 'caution',
     title: `Tiller ${text}${stands === 'inside' ? '' : `, ${stands}`}`,
-    detail: `Common practice, ${who}.`,
+    detail: `Common practice for ${who}.`,
     rule: ruleOf(tiller, low, high, 'setting', units, true),
     short: { figure: showQuantity(tiller, 'setting', units, { signed: true }).figure, word: 'tiller' },
     why: whyRule(

@@ -1,5 +1,6 @@
 export { columnBands, columnFactor, columnFigure, neededDeflection, type FigureBand } from './column.ts';
 export { cyclesOnString, type Cycles } from './cycles.ts';
+export { inBothUnits } from './inBothUnits.ts';
 export { ruleOfThumb, thumbPounds, thumbRule, type DoesNotApply, type ThumbInput, type ThumbView } from './ruleOfThumb.ts';
 export { fitOf, settled, type Fit, type Needed, type Verdict } from './verdict.ts';
 export {

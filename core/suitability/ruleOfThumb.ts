@@ -2,6 +2,7 @@ import { deflectionOf, standardDeflection, stiffnessOf, woodPounds } from '../ar
 import type { DrawWeight } from '../bow/index.ts';
 import type { ArrowPass, ArrowSet, SpineConvention } from '../model/index.ts';
 import { grain, inch, poundForce } from '../units/exact.ts';
+import { inBothUnits } from './inBothUnits.ts';
 import { fitOf, settled, type Needed, type Verdict } from './verdict.ts';
 
 /** The rule and where it holds. Common practice; the half group is how closely wood shafts are sorted. */
@@ -43,8 +44,6 @@ export interface ThumbInput {
   readonly convention: SpineConvention;
 }
 
-const plain = (value: number): string => String(Number(value.toFixed(1)));
-
 const outside = (value: number, range: { readonly from: number; readonly to: number }): boolean =>
   value < range.from - 1e-6 || value > range.to + 1e-6;
 
@@ -54,11 +53,11 @@ const whyNot = ({ material, arrowPass, weight, length, pointMass }: ThumbInput):
   if (arrowPass === 'rest and button')
     return 'The rule of thumb is for arrows off the hand or the shelf; this bow has a rest and a button.';
   if (outside(weight.value / poundForce, weightLb))
-    return `The rule of thumb holds from ${weightLb.from} to ${weightLb.to} lb on the fingers; here it is ${plain(weight.value / poundForce)} lb.`;
+    return `The rule of thumb holds from ${inBothUnits(weightLb, 'lb')} on the fingers; this bow draws ${weight.value / poundForce < weightLb.from ? 'less' : 'more'}.`;
   if (outside(length / inch, lengthIn))
-    return `The rule of thumb holds for arrows of ${lengthIn.from} to ${lengthIn.to} in; these are ${plain(length / inch)} in.`;
+    return `The rule of thumb holds for arrows of ${inBothUnits(lengthIn, 'in')}; these are ${length / inch < lengthIn.from ? 'shorter' : 'longer'}.`;
   if (outside(pointMass / grain, pointGr))
-    return `The rule of thumb holds for points near ${pointGr.at} gr; these have ${plain(pointMass / grain)} gr.`;
+    return `The rule of thumb holds for points of ${inBothUnits(pointGr, 'gr')}; these are ${pointMass / grain < pointGr.from ? 'lighter' : 'heavier'}.`;
   return null;
 };
 

@@ -15,6 +15,7 @@ import { given } from '../model/given.ts';
 import { poundForce } from '../units/exact.ts';
 import { columnBands, columnFigure, neededDeflection, type FigureBand } from './column.ts';
 import { cyclesOnString, type Cycles } from './cycles.ts';
+import { inBothUnits } from './inBothUnits.ts';
 import { ruleOfThumb, type DoesNotApply, type ThumbView } from './ruleOfThumb.ts';
 import { fitOf, settled, type Needed, type Verdict } from './verdict.ts';
 
@@ -67,7 +68,7 @@ export const columnWeightLb = { from: 14, to: 60 } as const;
 
 const STRADDLES =
   'Only the marked weight is known, and at its low and high end this shaft reads differently. Weigh the bow at full draw with a scale.';
-const BEYOND = `The bands are remembered from bows of ${columnWeightLb.from} to ${columnWeightLb.to} lb on the fingers; this one lies outside, so only the figure is given.`;
+const BEYOND = `The bands are remembered from bows of ${inBothUnits(columnWeightLb, 'lb')} on the fingers; this one lies outside, so only the figure is given.`;
 const OPPOSED =
   'The column says one thing and the rule of thumb the opposite. Shoot a bare shaft with the fletched ones before buying any.';
 

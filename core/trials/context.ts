@@ -16,7 +16,7 @@ export interface ContextDifference {
   readonly equipment: boolean;
 }
 
-const NOT_ALONE = "The difference is not the equipment's alone.";
+const NOT_ALONE = 'The difference is not the equipment\u2019s alone.';
 
 // Two marks on one lane, paced or taped, still count as one distance.
 const SAME_DISTANCE = 0.01;

@@ -42,7 +42,7 @@ export function sideRemedies(bundle: Bundle, lateral: 'stiff' | 'weak', units: U
       'Look at the column view and the arrow\u2019s mass before any is bought.',
     ),
     change(
-      'Or try the brace height 3 mm either way',
+      `Or try the brace height ${textQuantity(units.length === 'in' ? inch / 8 : 0.003, 'length', units)} either way`,
       'Sources give both signs for what it does to the reading: shoot both ways and let the groups say.',
       'Keep inside its range.',
     ),

@@ -35,7 +35,7 @@ export function atDistance({ fletched, units }: Pick<Evidence, 'fletched' | 'uni
  */
 export function leaveStep(shift: Pick<Shift, 'largest'>, { units }: Pick<Evidence, 'units'>): NextStep {
   return stepOf('leave', 'Leave it: nothing to change', `No sign of a shift larger than ${acrossText(shift.largest, units)}.`, {
-    then: 'Take a snapshot. Able archers repeat it at 30 m.',
+    then: `Take a snapshot. Able archers repeat it at ${textQuantity(30, 'distance', units, { digits: 0 })}.`,
   });
 }
 

@@ -84,7 +84,7 @@ describe('the groups of two set-ups laid over each other', () => {
     const form = { ...exampleFletched.context.form, hook: 'three under' as const };
     const fletched = { ...exampleFletched, context: { ...exampleFletched.context, form } };
     const overlay = overlayOf({ ...exampleBundle, groups: [exampleFletched] }, { ...other, groups: [fletched] }, units);
-    expect(overlay.ok && overlay.value.told.join(' ')).toContain("not the equipment's alone");
+    expect(overlay.ok && overlay.value.told.join(' ')).toContain('not the equipment\u2019s alone');
   });
 
   it('leaves out groups that have no centre: one shot, or all in one hole', () => {

@@ -1,7 +1,7 @@
 import { formFields } from '../../../core/compare/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 
-const NOT_ALONE = "The difference is not the equipment's alone.";
+const NOT_ALONE = 'The difference is not the equipment\u2019s alone.';
 
 /** What besides the equipment was not the same: the sentence that matters, and the facts behind it. */
 export interface Told {

@@ -37,7 +37,7 @@ describe('what was not the same while two groups were shot', () => {
     });
     const [fletched] = contextDifferences(exampleFletched, withContext(other, anchor), units);
     expect(fletched).toMatchObject({ voids: false, equipment: false });
-    expect(fletched?.sentence).toMatch(/The difference is not the equipment's alone\.$/);
+    expect(fletched?.sentence).toMatch(/The difference is not the equipment\u2019s alone\.$/);
   });
 
   it('does not void on a form that was noted for one group only, and asks for it', () => {
@@ -48,7 +48,7 @@ describe('what was not the same while two groups were shot', () => {
   it('tells settings in the person\u2019s units, and lets them be what is on trial between two fletched groups', () => {
     const lower = { settings: { ...context.settings, braceHeight: 8.25 * 0.0254 } };
     expect(sentences(lower)).toEqual([
-      "Brace height: 8 1/2 in for fletched; 8 1/4 in for bare. The difference is not the equipment's alone.",
+      'Brace height: 8 1/2 in for fletched; 8 1/4 in for bare. The difference is not the equipment\u2019s alone.',
     ]);
     expect(contextDifferences(exampleFletched, withContext(other, lower), units)).toMatchObject([
       { equipment: true, voids: false, sentence: 'Brace height: 8 1/2 in for the first; 8 1/4 in for the second.' },
@@ -73,14 +73,14 @@ describe('what was not the same while two groups were shot', () => {
     const found = contextDifferences(exampleFletched, withContext(exampleBare, changed), units);
     expect(found.map(({ key }) => key)).toEqual(['arrowSet', 'face', 'day', 'weather', 'light', 'kit']);
     for (const { sentence, voids } of found) {
-      expect(sentence).toMatch(/The difference is not the equipment's alone\.$/);
+      expect(sentence).toMatch(/The difference is not the equipment\u2019s alone\.$/);
       expect(voids).toBe(false);
     }
   });
 
   it('takes the day where it was lived: an hour before midnight at two places can be two days', () => {
     expect(sentences({ shotAt: { at: '2026-05-02T23:30:00Z', offsetMinutes: 60 } })).toEqual([
-      "Shot on 2 May 2026 and on 3 May 2026. The difference is not the equipment's alone.",
+      'Shot on 2 May 2026 and on 3 May 2026. The difference is not the equipment\u2019s alone.',
     ]);
     expect(sentences({ shotAt: { at: '2026-05-02T23:30:00Z', offsetMinutes: 0 } })).toEqual([]);
   });
