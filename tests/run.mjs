@@ -1,4 +1,5 @@
 // `npm test`: everything that is checked, on a fresh clone too. Its last line is the sum over every runner.
+import '../electron/launch/nodeVersion.mjs';
 import { spawnSync } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';
@@ -25,6 +26,8 @@ const endSum = (isOk) => ({ passed: isOk ? 1 : 0, failed: isOk ? 0 : 1, skipped:
 run('types', 'node_modules/typescript/bin/tsc', ['-b']);
 run('lint', 'node_modules/oxlint/bin/oxlint', ['--type-aware', '--deny-warnings']);
 run('format', 'node_modules/prettier/bin/prettier.cjs', ['--check', '--log-level=warn', '.']);
+// Before the tests, some of which start what is built.
+run('build', 'electron/launch/build.mjs', []);
 const vitestJson = path.join(results, 'vitest.json');
 run(
   'vitest',
@@ -32,7 +35,6 @@ run(
   ['run', '--config', 'tests/vitest.config.ts', '--reporter=default', '--reporter=json', `--outputFile.json=${vitestJson}`],
   { sum: (isOk) => vitestSum(vitestJson, isOk) },
 );
-run('build', 'electron/launch/build.mjs', []);
 const browser = browserForTests();
 if (browser === null) console.error('No Chromium is to be had: install one, or name it in FISTMELE_BROWSER.');
 run('playwright', 'node_modules/playwright/cli.js', ['test', '--config', 'tests/playwright.config.ts'], {

@@ -1,4 +1,5 @@
 // What must run before anything is installed: Node's own modules only.
+import './nodeVersion.mjs';
 import { spawnSync } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';
@@ -12,7 +13,9 @@ export const root = path.resolve(import.meta.dirname, '../..');
 export function ensureInstalled() {
   if (isInstalled()) return;
   console.log('Installing the packages, once ...');
-  const npm = process.env.npm_execpath;
+  // Another package manager that runs us names itself there too, and would not read the lock file.
+  const named = process.env.npm_execpath ?? '';
+  const npm = /(^|[/\\])npm-cli\.[cm]?js$/.test(named) ? named : null;
   const args = ['ci', '--no-audit', '--no-fund', '--include=dev', '--loglevel=error'];
   const options = { cwd: root, stdio: ['ignore', 'ignore', 'inherit'] };
   const done = npm

@@ -1,6 +1,9 @@
-// A Chromium of this machine's own, to open the bench in and to run the tests with. Node's own modules only.
+// A Chromium of this machine's own, to open the bench in and to run the tests with; or whatever browser its user reads with.
+// Node's own modules only.
+import { spawn } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';
+import { endOf } from './child.mjs';
 
 /** Keeps the browser to itself: without these it calls home, which this program never does. */
 export const quietFlags = [
@@ -34,4 +37,19 @@ function candidates() {
     return ['Google Chrome', 'Chromium', 'Microsoft Edge'].map((name) => `/Applications/${name}.app/Contents/MacOS/${name}`);
   }
   return ['chromium', 'chromium-browser', 'google-chrome', 'microsoft-edge'].map((name) => `/usr/bin/${name}`);
+}
+
+/** Whether there is a desktop on which a window could appear. */
+export function hasDesktop() {
+  return process.platform !== 'linux' || Boolean(process.env.DISPLAY || process.env.WAYLAND_DISPLAY);
+}
+
+/** Opens an address in the user's own browser, as the desktop would. False when it has no way, or says that it failed. */
+export async function openAddress(address) {
+  const [file, ...args] = {
+    win32: ['cmd', '/c', 'start', '""', address],
+    darwin: ['open', address],
+  }[process.platform] ?? ['xdg-open', address];
+  const { code } = await endOf(spawn(file, args, { stdio: 'ignore', windowsVerbatimArguments: true }));
+  return code === 0;
 }

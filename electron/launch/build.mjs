@@ -2,13 +2,16 @@
 import fs from 'node:fs';
 import { builtinModules } from 'node:module';
 import path from 'node:path';
-import { build } from 'vite';
 import { root } from './bootstrap.mjs';
+
+/** Loaded when something is to be built; a start that has nothing to build does not wait for it. */
+const vite = () => import('vite');
 
 const external = ['electron', 'node-sqlite3-wasm', ...builtinModules, /^node:/];
 
 /** One program for Node or Electron, in one file. */
-export function buildProgram(entry, outFile, format = 'es') {
+export async function buildProgram(entry, outFile, format = 'es') {
+  const { build } = await vite();
   return build({
     root,
     configFile: false,
@@ -36,6 +39,7 @@ export async function buildShell(outDir = path.join(root, 'dist/electron')) {
 }
 
 export async function buildPage() {
+  const { build } = await vite();
   await build({ configFile: path.join(root, 'renderer/vite.config.ts'), logLevel: 'warn' });
 }
 

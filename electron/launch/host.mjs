@@ -3,20 +3,25 @@ import { spawn } from 'node:child_process';
 import path from 'node:path';
 import { createInterface } from 'node:readline';
 import { root } from './bootstrap.mjs';
+import { endOf } from './child.mjs';
 
 /** Starts the built host; resolves when it has printed its first address. */
-export function startHost({ env = process.env, program = path.join(root, 'dist/electron/host.js') } = {}) {
+export async function startHost({ env = process.env, program = path.join(root, 'dist/electron/host.js') } = {}) {
   const child = spawn(process.execPath, [program], { stdio: ['pipe', 'pipe', 'inherit'], env });
+  child.stdin.on('error', () => {}); // it has ended, which `ended` tells
+  const end = endOf(child);
+  const ended = end.then(({ code }) => code);
   const lines = createInterface({ input: child.stdout });
-  const nextLine = () =>
-    new Promise((resolve, reject) => {
-      lines.once('line', resolve);
-      child.once('exit', (code) => reject(new Error(`the host ended with ${code} before it was ready`)));
+  const nextLine = () => {
+    const line = new Promise((resolve) => lines.once('line', resolve));
+    const noMore = end.then(({ why }) => {
+      throw new Error(`the host gives no address: ${why}`);
     });
-  const ended = new Promise((resolve) => child.once('exit', (code) => resolve(code ?? 1)));
-  return nextLine().then((address) => ({
+    return Promise.race([line, noMore]);
+  };
+  return {
+    address: await nextLine(),
     pid: child.pid,
-    address,
     ended,
     /** Another address that admits one page, once. */
     newAddress: () => {
@@ -29,5 +34,5 @@ export function startHost({ env = process.env, program = path.join(root, 'dist/e
       child.stdin.end();
       return ended;
     },
-  }));
+  };
 }
