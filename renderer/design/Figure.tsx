@@ -1,6 +1,6 @@
 import { useEffect, useId, useRef, useState, type KeyboardEvent } from 'react';
 import { limits, type Measure } from '../../core/model/limits.ts';
-import { readMeasure, stepOf, textQuantity } from '../../core/units/index.ts';
+import { readMeasure, stepOf, textQuantity, unitOf } from '../../core/units/index.ts';
 import { useUnits } from '../state/useBench.ts';
 import { Fraction } from './Fraction.tsx';
 
@@ -48,6 +48,11 @@ export function Figure({ measure, name, value, onKeep, hint, assumed, required =
   const keep = (typed: string | null): void => {
     noRest();
     if (typed === null) return;
+    // Nobody takes three eighths of a millimetre: the unit was forgotten, and guessing it would move a nocking point by an inch.
+    if (/^[^a-z"'′″]*\d\/\d+\s*$/i.test(typed) && ['mm', 'cm'].includes(unitOf(use, units))) {
+      setWrong(`A fraction needs its unit here, as in ${typed.trim()} in.`);
+      return;
+    }
     const read = readMeasure(measure, typed, units);
     if (!read.ok || (read.value === null && required)) {
       setWrong(read.ok ? `${limits[measure].name} is needed here.` : read.problem.sentence);
@@ -90,7 +95,8 @@ export function Figure({ measure, name, value, onKeep, hint, assumed, required =
   };
 
   const built = text.includes('/') && wrong === null;
-  const pencil = value === null && assumed !== undefined ? textQuantity(assumed, use, units) : 'not measured';
+  const pencil =
+    value === null && assumed !== undefined ? textQuantity(assumed, use, units) : `not measured, ${unitOf(use, units)}`;
   const described = [hint === undefined ? null : `${id}-hint`, wrong === null ? null : `${id}-wrong`]
     .filter((part) => part !== null)
     .join(' ');

@@ -7,7 +7,7 @@ import type { Problem, Result } from '../../core/model/problem.ts';
 import type { BenchRecord, RecordEdit } from '../../core/model/records.ts';
 import { now } from './clock.ts';
 import { rememberedPlace, rememberPlace } from './place.ts';
-import { bundleOf, setupsOf, type Records } from './selectors.ts';
+import { bundleOf, recordsOf, setupsOf, type Records } from './selectors.ts';
 import { turnTaking } from './turns.ts';
 
 /** The bench's state: what the host holds, as last heard, and where the user stands. Derived figures are not here; selectors compute them. */
@@ -51,10 +51,12 @@ function withWritten(records: Records, written: Written): Records {
   return next;
 }
 
-/** The place that is left when the records have moved on: the same set-up if it still stands, else the first that does, else the first window. */
+/** The place that is left when the records have moved on: the same set-up if it still stands, else the one shot with last, else any, else the first window. */
 function placeIn(records: Records, setupId: Id | null, screen: Screen): Pick<BenchState, 'setupId' | 'screen'> {
   const standing = (id: Id | null) => id !== null && bundleOf(records, id) !== null;
-  const left = standing(setupId) ? setupId : (setupsOf(records).find((setup) => standing(setup.id))?.id ?? null);
+  const shotLast = [...recordsOf(records, 'group')].sort((a, b) => b.context.shotAt.at.localeCompare(a.context.shotAt.at));
+  const likely = [...shotLast.map((group) => group.setupId), ...setupsOf(records).map((setup) => setup.id)];
+  const left = standing(setupId) ? setupId : (likely.find(standing) ?? null);
   return { setupId: left, screen: left === null ? 'first' : screen };
 }
 
@@ -139,7 +141,7 @@ export function createBench(host: Host): Bench {
           if (preferences.ok) set({ preferences: preferences.value });
           set({ phase: 'open', said: null, problem: null });
         }),
-      go: (screen) => set({ screen }),
+      go: (screen) => set({ screen, said: get().said?.kind === 'refused' ? null : get().said }),
       choose(setupId) {
         if (bundleOf(get().records, setupId) !== null) {
           set({ setupId, screen: get().screen === 'first' ? 'bow' : get().screen });

@@ -22,6 +22,12 @@ export function dayText(stamp: Stamp, today: Stamp): string {
   return day.getUTCFullYear() === here.getUTCFullYear() ? text : `${text} ${day.getUTCFullYear()}`;
 }
 
+/** The day, and while it is still today the time: three groups of one afternoon must not look alike. */
+export function whenText(stamp: Stamp, today: Stamp): string {
+  const day = dayText(stamp, today);
+  return day === 'today' ? `today ${timeText(stamp)}` : day;
+}
+
 /** "10:44", as the clock on the wall there showed it. */
 export function timeText(stamp: Stamp): string {
   return local(stamp).toISOString().slice(11, 16);

@@ -4,9 +4,10 @@ import type { Transport } from './transport.ts';
 import { listenToHost } from './loopbackEvents.ts';
 
 const TOKEN = 'fistmele.token';
-const GONE = "The bench's host has stopped. Start it again with npm start; everything entered is kept.";
+const GONE =
+  'The bench’s host has stopped, so this last change was not kept; everything before it is. Start it again with npm start and open the address it gives.';
 const NOT_ADMITTED =
-  'This page is not admitted to the bench: its address works once. Start the bench with npm start and use the address it prints.';
+  'This page is not admitted to the bench: its address works once. Press Enter where npm start runs for a new one, or start the bench with npm start.';
 
 /** Calls to the host that served this page. Two tabs of one session share a token, so each page names itself to be spared its own news. */
 export function loopbackTransport(): Transport {

@@ -5,7 +5,7 @@ import type { BenchRecord } from '../../core/model/records.ts';
 import type { Settings, Setup } from '../../core/model/setup.ts';
 import { edited } from './bench.ts';
 import { useBenchApi } from './useBench.ts';
-import { bundleOf } from './selectors.ts';
+import { bundleOf, setupsOf } from './selectors.ts';
 
 /** Writers for the set-up on the bench. Each lays its patch over the record as it stands when the write's turn comes. */
 export function useEdits() {
@@ -23,6 +23,16 @@ export function useEdits() {
 
   return {
     archer: (label: string, patch: Partial<Archer>) => lay<Archer>('archer', label, patch),
+    /** A set-up that still bears its archer's name goes by the new one. */
+    archerName(name: string) {
+      const id = here()?.archer.id;
+      return bench.getState().change('Name of the archer', (records) => {
+        const archer = id === undefined ? undefined : records.get(id);
+        if (archer?.kind !== 'archer') return [];
+        const named = setupsOf(records).filter((setup) => setup.archerId === id && setup.name === archer.name);
+        return [edited(archer, { name }), ...named.map((setup) => edited(setup, { name }))];
+      });
+    },
     bow: (label: string, patch: Partial<Bow>) => lay<Bow>('bow', label, patch),
     arrowSet: (label: string, patch: Partial<ArrowSet>) => lay<ArrowSet>('arrowSet', label, patch),
     setup: (label: string, patch: Partial<Setup>) => lay<Setup>('setup', label, patch),

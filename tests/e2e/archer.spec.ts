@@ -11,7 +11,7 @@ for (const take of bothHands) {
     await hands.press('Go on to the bow');
     await hands.fill('nocking point', '6');
     await hands.press('Record');
-    await expect(page.getByRole('heading', { level: 1 })).toHaveText('Nothing has been kept of this bow yet');
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText('No snapshot of this bow yet');
     await hands.press('Take a snapshot');
     await hands.fill('its name', 'Spring, 18 m');
     await hands.press('Keep it');

@@ -9,13 +9,7 @@ export function ArcherForm({ bundle }: { bundle: Bundle }) {
   return (
     <>
       <h2>The archer</h2>
-      <Words
-        name="name"
-        value={archer.name}
-        required
-        onKeep={(name) => edit.archer('Name of the archer', { name })}
-        field="archer.name"
-      />
+      <Words name="name" value={archer.name} required onKeep={edit.archerName} field="archer.name" />
       <Choice
         name="hand"
         value={archer.hand}

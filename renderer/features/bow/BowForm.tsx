@@ -3,6 +3,16 @@ import { ArrowPass, BowKind } from '../../../core/model/bow.ts';
 import { Choice, Figure, Words, plain } from '../../design/index.ts';
 import { useEdits } from '../../state/useEdits.ts';
 
+/** How the arrow passes a bow of this kind until somebody says otherwise. */
+const usualPass: Record<BowKind, ArrowPass> = {
+  'take-down recurve': 'rest and button',
+  'one-piece recurve': 'shelf',
+  longbow: 'hand',
+  flatbow: 'shelf',
+  'self bow': 'hand',
+  compound: 'rest and button',
+};
+
 const handOptions = [
   { value: 'right', text: 'right' },
   { value: 'left', text: 'left' },
@@ -20,7 +30,12 @@ export function BowForm({ bundle }: { bundle: Bundle }) {
         name="kind"
         value={bow.bowKind}
         options={plain(...BowKind.options)}
-        onKeep={(bowKind) => edit.bow('Kind of bow', { bowKind })}
+        onKeep={(bowKind) =>
+          edit.bow(
+            'Kind of bow',
+            bow.arrowPass === usualPass[bow.bowKind] ? { bowKind, arrowPass: usualPass[bowKind] } : { bowKind },
+          )
+        }
         field="bow.bowKind"
       />
       <Choice

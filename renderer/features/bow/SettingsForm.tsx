@@ -24,7 +24,7 @@ export function SettingsForm({ bundle }: { bundle: Bundle }) {
         name="brace height"
         value={settings.braceHeight}
         onKeep={(braceHeight) => edit.settings('Brace height', { braceHeight })}
-        hint="String to the low point of the grip, square to the string."
+        hint="String to the deepest point of the grip, square to the string."
         field="settings.braceHeight"
       />
       <Figure
@@ -76,7 +76,7 @@ export function SettingsForm({ bundle }: { bundle: Bundle }) {
           name="button"
           value={settings.buttonTurns}
           onKeep={(buttonTurns) => edit.settings('Button', { buttonTurns })}
-          hint="Turns in from fully out; in is firmer."
+          hint="Turns in from fully out. Feel which way firms it: makers differ."
           field="settings.buttonTurns"
         />
       )}

@@ -62,7 +62,7 @@ export function First() {
               name="brace height"
               value={bundle?.setup.settings.braceHeight ?? null}
               onKeep={(braceHeight) => keep('Brace height', { braceHeight }, {})}
-              hint="String to the low point of the grip, square to the string. Type 8 1/2, or 216 mm, then Tab."
+              hint="String to the deepest point of the grip, square to the string. Type 8 1/2, or 216 mm, then Tab."
               field="first.braceHeight"
             />
           </div>

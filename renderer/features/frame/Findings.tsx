@@ -54,7 +54,7 @@ export function Findings() {
       </ol>
       <ol className="strip-list" aria-hidden="true">
         {findings.map((finding) => (
-          <li key={finding.id}>
+          <li key={finding.id} className={finding.level}>
             <Mark level={finding.level} />
             <b>
               <Fraction>{finding.short.figure}</Fraction>

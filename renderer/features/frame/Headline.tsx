@@ -1,5 +1,5 @@
 import type { Finding, Screen } from '../../../core/findings/finding.ts';
-import { dependentsStopped } from '../../../core/findings/index.ts';
+import { capital, dependentsStopped } from '../../../core/findings/index.ts';
 import { Fraction } from '../../design/index.ts';
 import { useFindings } from './useFindings.ts';
 
@@ -12,20 +12,22 @@ export function Headline({ screen, clear, note }: { screen: Screen; clear: strin
   const here = findings.filter((finding) => finding.action?.kind === 'go' && finding.action.screen === screen);
   const worst = stop ?? here.find(grave);
   const waiting = here.filter((finding) => finding.level === 'waiting' || finding.level === 'unknown');
+  const known = findings.some((finding) => finding.level === 'ok');
+  const others = findings.filter((finding) => grave(finding) && finding !== worst).length;
   const title =
     worst?.title ??
-    (waiting[0] === undefined
-      ? clear
-      : `${clear}; ${count(waiting.length)} ${waiting.length === 1 ? 'waits' : 'wait'} for a figure`);
-  const others = findings.filter((finding) => grave(finding) && finding !== worst).length;
+    (!known
+      ? `Nothing is measured on this ${screen} yet`
+      : waiting.length === 0
+        ? clear
+        : `${clear}; ${things(waiting.length, 'figure')} still missing`);
   return (
     <div className="head">
       <h1>
         <Fraction>{title}</Fraction>
       </h1>
       <p>
-        {others > 0 &&
-          `${count(others)[0]?.toUpperCase()}${count(others).slice(1)} more ${others === 1 ? 'stands' : 'stand'} in the findings. `}
+        {others > 0 && `${capital(things(others, worst === undefined ? 'caution' : 'other finding'))} in the column. `}
         <Fraction>{note}</Fraction>
       </p>
     </div>
@@ -33,4 +35,4 @@ export function Headline({ screen, clear, note }: { screen: Screen; clear: strin
 }
 
 const words = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
-const count = (n: number): string => words[n] ?? String(n);
+const things = (n: number, thing: string): string => `${words[n] ?? n} ${thing}${n === 1 ? '' : 's'}`;

@@ -60,6 +60,7 @@ export function NewSetup({ onClose }: { onClose(): void }) {
       .change(`Begin ${setup.name}`, (all) => [archer, bow, arrowSet, setup].filter((record) => !all.has(record.id)).map(born));
     if (done) {
       bench.getState().choose(setup.id);
+      bench.getState().go('bow');
       onClose();
     }
   };

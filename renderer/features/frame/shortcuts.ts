@@ -4,7 +4,7 @@ import { inBar } from './screens.ts';
 
 /** What the keys do, for the page behind "?". */
 export const keyTable: readonly { readonly keys: string; readonly does: string }[] = [
-  { keys: 'F6', does: 'go round: bar, rack, work, findings (with Shift the other way)' },
+  { keys: 'F6', does: 'go round: top bar, left column, page, findings (with Shift the other way)' },
   { keys: 'Alt+1 to Alt+6', does: 'Bow, Arrow, Groups, Aim, Compare, Record' },
   { keys: 'Tab', does: 'the next field; what you typed is kept' },
   { keys: 'Enter', does: 'keep the figure and stay' },
@@ -28,8 +28,11 @@ function goRound(back: boolean): void {
   for (let step = 1; step <= regions.length; step++) {
     const next = regions[(at + (back ? -step : step) + 2 * regions.length) % regions.length];
     const region = document.querySelector<HTMLElement>(`[data-region="${next}"]`);
-    const first = region?.querySelector<HTMLElement>('button:not([disabled]), input, select, textarea, [tabindex="0"]');
-    if (first !== null && first !== undefined) return first.focus();
+    const found = [
+      ...(region?.querySelectorAll<HTMLElement>('button:not([disabled]), input, select, textarea, [tabindex="0"]') ?? []),
+    ];
+    const first = found.find((element) => element.checkVisibility());
+    if (first !== undefined) return first.focus();
   }
 }
 

@@ -30,7 +30,7 @@ export function FaceEntry({ first, second, entering, whole, shaftRadius, size }:
   const radius = first.face.rings[0]?.radius ?? 0.2;
   const view: FaceView = useMemo(() => {
     const shots = both.flatMap((one) => one.group.shots);
-    return { ...(whole || shots.length < 3 ? wholeFace(radius) : closeIn(shots, radius)), size };
+    return { ...(whole || shots.length < 3 ? wholeFace(radius, shots) : closeIn(shots, radius)), size };
   }, [both, radius, whole, size]);
   const drawn: DrawnGroup[] = useMemo(
     () =>

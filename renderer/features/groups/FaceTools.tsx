@@ -1,5 +1,6 @@
 import { useId, useState } from 'react';
-import { parseQuantity } from '../../../core/units/index.ts';
+import { limits } from '../../../core/model/limits.ts';
+import { parseQuantity, textQuantity } from '../../../core/units/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import type { ShotGroup } from '../../../core/model/group.ts';
 import { useBenchApi, useUnits } from '../../state/useBench.ts';
@@ -18,7 +19,6 @@ interface Props {
 /** Above the face: which group takes the next shot, how much of the face is seen, and a field for those who read the places off a rule. */
 export function FaceTools({ bundle, first, second, entering, whole }: Props) {
   const bench = useBenchApi();
-  const choose = (which: 'first' | 'second') => turnTo(bundle.setup.id, { entering: which });
   const name = (one: OneGroup, place: string) =>
     second !== null && first.group.fletching === second.group.fletching ? place : one.group.fletching;
   return (
@@ -31,7 +31,7 @@ export function FaceTools({ bundle, first, second, entering, whole }: Props) {
               type="radio"
               name="entering"
               checked={one.group.id === entering.id}
-              onChange={() => choose(i === 0 ? 'first' : 'second')}
+              onChange={() => turnTo(bundle.setup.id, { enteringId: one.group.id })}
             />
             {name(one, i === 0 ? 'first' : 'second')}
           </label>
@@ -64,10 +64,17 @@ function TypedShot({ entering }: { entering: ShotGroup }) {
   const keep = () => {
     const parts = text.trim().split(/\s*;\s*|\s+/);
     if (text.trim() === '') return;
-    const read = parts.map((part) => parseQuantity(part, 'setting', units));
-    const [across, up] = read;
-    if (read.length !== 2 || across?.ok !== true || up?.ok !== true || Math.abs(across.value) > 3 || Math.abs(up.value) > 3) {
-      setWrong(`Two figures were expected, across and up from the centre, as in 12 −8 (${units.setting}).`);
+    const [across, up, more] = parts.map((part) => parseQuantity(part, 'setting', units));
+    if (across === undefined || up === undefined || more !== undefined) {
+      setWrong(`Two figures with a space between were expected, across and up from the centre, as in 12 −8 (${units.setting}).`);
+      return;
+    }
+    if (!across.ok || !up.ok) {
+      setWrong([across, up].flatMap((one) => (one.ok ? [] : [one.problem.sentence]))[0] ?? '');
+      return;
+    }
+    if (Math.max(Math.abs(across.value), Math.abs(up.value)) > limits.shotOffset.max) {
+      setWrong(`A shot within ${textQuantity(limits.shotOffset.max, 'setting', units)} of the centre was expected.`);
       return;
     }
     setWrong(null);
@@ -77,7 +84,7 @@ function TypedShot({ entering }: { entering: ShotGroup }) {
 
   return (
     <span className="typed-shot">
-      <label htmlFor={id}>across, up</label>
+      <label htmlFor={id}>across, up, {units.setting}</label>
       <input
         id={id}
         className="words"
@@ -89,6 +96,10 @@ function TypedShot({ entering }: { entering: ShotGroup }) {
         onChange={(event) => setText(event.currentTarget.value)}
         onKeyDown={(event) => {
           if (event.key === 'Enter') keep();
+          if (event.key === 'Escape') {
+            setText('');
+            setWrong(null);
+          }
         }}
       />
       {wrong !== null && (

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import type { ShotGroup } from '../../../core/model/group.ts';
 import { Choice, Dialog, Figure, Words } from '../../design/index.ts';
-import { dayText, now } from '../../state/clock.ts';
+import { now, whenText } from '../../state/clock.ts';
 import { useBenchApi } from '../../state/useBench.ts';
 import { setContext, setGroup } from './edits.ts';
 import { faceOptions } from './NewGroup.tsx';
@@ -26,7 +26,7 @@ export function GroupDetails({ bundle, first, second, groups }: Props) {
   const today = now();
   const options = [...groups]
     .reverse()
-    .map((group) => ({ value: group.id, text: `${shelfText(group, units)}, ${dayText(group.context.shotAt, today)}` }));
+    .map((group) => ({ value: group.id, text: `${shelfText(group, units)}, ${whenText(group.context.shotAt, today)}` }));
   const shown = groups.find((group) => group.id === open) ?? null;
   return (
     <section className="group-details">
@@ -45,7 +45,7 @@ export function GroupDetails({ bundle, first, second, groups }: Props) {
           turnTo(bundle.setup.id, {
             firstId: first.id,
             secondId: secondId === NONE ? null : secondId,
-            entering: secondId === NONE ? 'first' : 'second',
+            enteringId: secondId === NONE ? first.id : secondId,
           })
         }
       />

@@ -45,19 +45,19 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
           <p>Six fletched arrows and a few bare shafts of the same build are enough to begin. One click is one shot.</p>
         </div>
         <div className="body">
-          <NewGroup bundle={bundle} latest={null} />
+          <NewGroup bundle={bundle} groups={groups} />
           <GroupsAway setupId={bundle.setup.id} />
         </div>
       </>
     );
   }
 
-  const entering = page.entering === 'second' && second !== null ? second : first;
+  const entering = second !== null && page.enteringId === second.group.id ? second : first;
   const alone = aloneSentence(first, units);
   const size = room === null ? null : Math.max(280, Math.floor(Math.min(room.width * 0.56 - 46, room.height - 128, 620)));
   return (
     <>
-      <div className="head">
+      <div className="head groups-head">
         <h1>
           <Fraction>{reading?.headline ?? alone.headline}</Fraction>
         </h1>
@@ -67,7 +67,7 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
       </div>
       <div className="body groups-body" ref={body}>
         {size !== null && (
-          <div className="groups-left">
+          <div className="groups-left" style={{ width: size + 46 }}>
             <FaceTools bundle={bundle} first={first} second={second} entering={entering.group} whole={page.whole} />
             <FaceEntry
               first={first}
@@ -84,7 +84,7 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
           </div>
         )}
         <div className="groups-right">
-          <Reading bundle={bundle} first={first} second={second} reading={reading} units={units} />
+          <Reading bundle={bundle} first={first} second={second} reading={reading} groups={groups} units={units} />
           <GroupDetails bundle={bundle} first={first.group} second={second?.group ?? null} groups={groups} />
           <GroupsAway setupId={bundle.setup.id} />
         </div>

@@ -1,11 +1,10 @@
 import { useState } from 'react';
-import { Dialog } from '../../design/index.ts';
-import { dayText, now } from '../../state/clock.ts';
+import { now, whenText } from '../../state/clock.ts';
 import { groupsOf } from '../../state/selectors.ts';
 import { useBench, useBundle, useUnits } from '../../state/useBench.ts';
 import { RackItem } from '../frame/RackItem.tsx';
-import { pairOf } from './derive.ts';
-import { NewGroup } from './NewGroup.tsx';
+import { besideOf, pairOf } from './derive.ts';
+import { NewGroupPage } from './NewGroup.tsx';
 import { arrowsText, shelfText } from './shelfText.ts';
 import { turnTo, usePage } from './store.ts';
 
@@ -31,28 +30,13 @@ function Shelf({ setupId }: { setupId: string }) {
         <RackItem
           key={group.id}
           text={shelfText(group, units)}
-          small={`${dayText(group.context.shotAt, today)}, ${arrowsText(group)}`}
+          small={`${whenText(group.context.shotAt, today)}, ${arrowsText(group)}`}
           on={group.id === pair.first?.id || group.id === pair.second?.id}
-          onChoose={() =>
-            turnTo(
-              setupId,
-              group.fletching === 'bare' && pair.first !== null && pair.first.id !== group.id
-                ? { firstId: pair.first.id, secondId: group.id, entering: 'second' }
-                : {
-                    firstId: group.id,
-                    secondId: pair.second?.id === group.id ? null : (pair.second?.id ?? null),
-                    entering: 'first',
-                  },
-            )
-          }
+          onChoose={() => turnTo(setupId, besideOf(pair, group))}
         />
       ))}
       {groups.length > 0 && <RackItem text="New group" small="fletched or bare" quiet onChoose={() => setAdding(true)} />}
-      {adding && (
-        <Dialog title="A new group" onClose={() => setAdding(false)} foot={<></>}>
-          <NewGroup bundle={bundle} latest={groups.at(-1) ?? null} onDone={() => setAdding(false)} />
-        </Dialog>
-      )}
+      {adding && <NewGroupPage bundle={bundle} groups={groups} onClose={() => setAdding(false)} />}
     </>
   );
 }

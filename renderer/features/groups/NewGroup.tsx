@@ -2,17 +2,25 @@ import { useState } from 'react';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { FaceId, type ShotGroup } from '../../../core/model/group.ts';
 import { face } from '../../../core/group/index.ts';
-import { Choice, Figure, Fraction, Mark } from '../../design/index.ts';
+import { Choice, Dialog, Figure, Fraction, Mark } from '../../design/index.ts';
 import { born } from '../../state/bench.ts';
 import { newGroup } from '../../state/births.ts';
 import { useBenchApi } from '../../state/useBench.ts';
 import { useFindings } from '../frame/useFindings.ts';
+import { besideOf, partnerOf } from './derive.ts';
 import { turnTo } from './store.ts';
 
 export const faceOptions = FaceId.options.map((value) => ({ value, text: face(value).name }));
 
+interface Props {
+  bundle: Bundle;
+  groups: readonly ShotGroup[];
+  /** Given when it stands in a page over the work. */
+  onDone?(): void;
+}
+
 /** A new group: fletched or bare, how far, on which face. The caution stands where the bare shaft is about to be shot. */
-export function NewGroup({ bundle, latest, onDone }: { bundle: Bundle; latest: ShotGroup | null; onDone?(): void }) {
+export function NewGroup({ bundle, groups, onDone }: { bundle: Bundle; groups: readonly ShotGroup[]; onDone?(): void }) {
   const bench = useBenchApi();
   const [distance, setDistance] = useState(latest?.context.distance ?? 18);
   const [faceId, setFaceId] = useState<FaceId>(latest?.context.face ?? '40');
@@ -24,17 +32,17 @@ export function NewGroup({ bundle, latest, onDone }: { bundle: Bundle; latest: S
     const group = newGroup(bundle, fletching, { distance, face: faceId });
     const done = await bench.getState().change(`Begin a ${fletching} group`, () => [born(group)]);
     if (!done) return;
-    // It is put beside the newest group of the other kind at its distance, so that the pair to be read is on the page at once.
-    const partner = latest !== null && latest.fletching !== fletching && latest.context.distance === distance ? latest.id : null;
-    turnTo(
-      bundle.setup.id,
-      partner === null
-        ? { firstId: group.id, secondId: null, entering: 'first' }
-        : { firstId: partner, secondId: group.id, entering: 'second' },
-    );
+    // It is put beside the group it will be read against, when there is one that was shot alike.
+    const partner = partnerOf(groups, group);
+    turnTo(bundle.setup.id, besideOf({ first: partner, second: null }, group));
     onDone?.();
   };
 
+  const cancel = onDone !== undefined && (
+    <button type="button" className="link" onClick={onDone}>
+      Cancel
+    </button>
+  );
   if (stop !== undefined) {
     return (
       <section className="next stopped">
@@ -45,6 +53,7 @@ export function NewGroup({ bundle, latest, onDone }: { bundle: Bundle; latest: S
         <p className="note">
           <Fraction>{stop.detail}</Fraction> No group is begun with this set-up until that is mended; the finding says where.
         </p>
+        {cancel}
       </section>
     );
   }
@@ -70,7 +79,17 @@ export function NewGroup({ bundle, latest, onDone }: { bundle: Bundle; latest: S
         <button type="button" className="btn" onClick={() => void begin('bare')}>
           Begin a bare group
         </button>
+        {cancel}
       </div>
     </div>
+  );
+}
+
+/** The same over the work. */
+export function NewGroupPage({ bundle, groups, onClose }: { bundle: Bundle; groups: readonly ShotGroup[]; onClose(): void }) {
+  return (
+    <Dialog title="A new group" onClose={onClose} foot={<></>}>
+      <NewGroup bundle={bundle} groups={groups} onDone={onClose} />
+    </Dialog>
   );
 }

@@ -1,18 +1,22 @@
 import { useState } from 'react';
+import type { ShotGroup } from '../../../core/model/group.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import type { NextStep, readBareShaft } from '../../../core/trials/index.ts';
 import { Dialog, Fraction, Mark, WhyLink } from '../../design/index.ts';
+import { NewGroupPage } from './NewGroup.tsx';
 import { useEdits } from '../../state/useEdits.ts';
 
 interface Props {
   bundle: Bundle;
   reading: ReturnType<typeof readBareShaft>;
+  groups: readonly ShotGroup[];
 }
 
 /** One change, what it should do, and what to shoot then. A stop stands in its place: nothing is tuned on a bow that may not be shot. */
-export function NextChange({ bundle, reading }: Props) {
+export function NextChange({ bundle, reading, groups }: Props) {
   const edit = useEdits();
   const [others, setOthers] = useState(false);
+  const [shooting, setShooting] = useState(false);
   const [causes, setCauses] = useState(false);
 
   const { next } = reading;
@@ -53,8 +57,14 @@ export function NextChange({ bundle, reading }: Props) {
             Causes
           </button>
         )}
+        {next.kind !== 'stop' && (
+          <button type="button" className="link" onClick={() => setShooting(true)}>
+            Next group
+          </button>
+        )}
         <WhyLink why={next.why} about={next.title} />
       </div>
+      {shooting && <NewGroupPage bundle={bundle} groups={groups} onClose={() => setShooting(false)} />}
       {others && (
         <Dialog title="Other changes, in the trade’s order" onClose={() => setOthers(false)}>
           <p className="note">

@@ -1,4 +1,5 @@
 import type { Bundle } from '../../../core/model/bundle.ts';
+import type { ShotGroup } from '../../../core/model/group.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { showQuantity } from '../../../core/units/index.ts';
 import { Fraction, WhyLink } from '../../design/index.ts';
@@ -14,11 +15,12 @@ interface Props {
   first: OneGroup;
   second: OneGroup | null;
   reading: PageReading | null;
+  groups: readonly ShotGroup[];
   units: UnitChoice;
 }
 
 /** The differences as a table, what the two groups do not share, and the one next change. */
-export function Reading({ bundle, first, second, reading, units }: Props) {
+export function Reading({ bundle, first, second, reading, groups, units }: Props) {
   const same = second !== null && first.group.fletching === second.group.fletching;
   return (
     <>
@@ -42,7 +44,7 @@ export function Reading({ bundle, first, second, reading, units }: Props) {
           ))}
         </ul>
       )}
-      {reading?.kind === 'bare' && <NextChange bundle={bundle} reading={reading} />}
+      {reading?.kind === 'bare' && <NextChange bundle={bundle} reading={reading} groups={groups} />}
     </>
   );
 }

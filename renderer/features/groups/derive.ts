@@ -29,19 +29,40 @@ export function oneGroup(group: ShotGroup, shaftRadius: number): OneGroup {
   };
 }
 
-/** The two groups on the page: those chosen; else the newest bare group with the fletched one shot nearest to it in time at its distance; else the newest. */
-export function pairOf(groups: readonly ShotGroup[], page: GroupsPage): { first: ShotGroup | null; second: ShotGroup | null } {
+export interface Pair {
+  readonly first: ShotGroup | null;
+  readonly second: ShotGroup | null;
+}
+
+/** Fletched stands first, bare second: disc and diamond keep their meaning however the two were chosen. */
+const ordered = (first: ShotGroup | null, second: ShotGroup | null): Pair =>
+  first?.fletching === 'bare' && second?.fletching === 'fletched' ? { first: second, second: first } : { first, second };
+
+/** The newest group of the other kind that was shot at the same distance with the same settings, form and arrows; what differs in those is no pair. */
+export function partnerOf(groups: readonly ShotGroup[], group: ShotGroup): ShotGroup | null {
+  const alike = ({ context }: ShotGroup) =>
+    JSON.stringify([context.distance, context.settings, context.form, context.arrowSetId]);
+  const same = alike(group);
+  const apart = (other: ShotGroup) => Math.abs(Date.parse(other.context.shotAt.at) - Date.parse(group.context.shotAt.at));
+  const partners = groups.filter((other) => other.fletching !== group.fletching && alike(other) === same);
+  return [...partners].sort((a, b) => apart(a) - apart(b))[0] ?? null;
+}
+
+/** The two groups on the page: those chosen; else the newest with its partner. */
+export function pairOf(groups: readonly ShotGroup[], page: GroupsPage): Pair {
   const find = (id: Id | null) => groups.find((group) => group.id === id) ?? null;
   const first = find(page.firstId);
   const second = find(page.secondId);
-  if (first !== null || second !== null) return { first: first ?? second, second: first === null ? null : second };
-  const bare = groups.findLast((group) => group.fletching === 'bare');
-  if (bare === undefined) return { first: groups.at(-1) ?? null, second: null };
-  const apart = (group: ShotGroup) => Math.abs(Date.parse(group.context.shotAt.at) - Date.parse(bare.context.shotAt.at));
-  const fletched = groups
-    .filter((group) => group.fletching === 'fletched' && group.context.distance === bare.context.distance)
-    .sort((a, b) => apart(a) - apart(b))[0];
-  return fletched === undefined ? { first: bare, second: null } : { first: fletched, second: bare };
+  if (first !== null || second !== null) return ordered(first ?? second, first === null ? null : second);
+  const newest = groups.at(-1);
+  return newest === undefined ? { first: null, second: null } : ordered(newest, partnerOf(groups, newest));
+}
+
+/** What the page becomes when a group is taken from the rack: it takes the place of its own kind. */
+export function besideOf(pair: Pair, group: ShotGroup): Partial<GroupsPage> {
+  const other = [pair.first, pair.second].find((one) => one !== null && one.id !== group.id && one.fletching !== group.fletching);
+  const { first, second } = ordered(group, other ?? null);
+  return { firstId: first?.id ?? null, secondId: second?.id ?? null, enteringId: group.id };
 }
 
 /** The groups of a set-up that were put away, newest first. */

@@ -6,11 +6,11 @@ import type { Id } from '../../../core/model/common.ts';
 export interface GroupsPage {
   readonly firstId: Id | null;
   readonly secondId: Id | null;
-  readonly entering: 'first' | 'second';
+  readonly enteringId: Id | null;
   readonly whole: boolean;
 }
 
-const fresh: GroupsPage = { firstId: null, secondId: null, entering: 'first', whole: false };
+const fresh: GroupsPage = { firstId: null, secondId: null, enteringId: null, whole: false };
 
 const pages = createStore<Readonly<Record<Id, GroupsPage>>>(() => ({}));
 

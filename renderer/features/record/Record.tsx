@@ -40,7 +40,7 @@ export function Record() {
           <h1>
             <Fraction>
               {compared === null || diff === null
-                ? 'Nothing has been kept of this bow yet'
+                ? 'No snapshot of this bow yet'
                 : recordHeadline(compared, diff.differ)}
             </Fraction>
           </h1>

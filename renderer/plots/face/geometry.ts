@@ -21,11 +21,17 @@ export function toFace(view: FaceView, pixel: Point): Point {
   return { x: view.middle.x + (pixel.x - view.size / 2) / k, y: view.middle.y - (pixel.y - view.size / 2) / k };
 }
 
-/** The whole face with a little butt around it. */
-export const wholeFace = (radius: number): Pick<FaceView, 'middle' | 'half'> => ({ middle: { x: 0, y: 0 }, half: radius * 1.06 });
+const reachOf = (points: readonly Point[]): number =>
+  points.reduce((most, { x, y }) => Math.max(most, Math.abs(x), Math.abs(y)), 0);
+
+/** The whole face with a little butt around it, and as much more as the misses need: no shot that counts may be out of sight. */
+export const wholeFace = (radius: number, points: readonly Point[] = []): Pick<FaceView, 'middle' | 'half'> => ({
+  middle: { x: 0, y: 0 },
+  half: Math.max(radius * 1.06, reachOf(points) * 1.08),
+});
 
 /** Close in on the shots, never closer than a quarter of the face, and never moved off its centre: where the aim is must stay in sight. */
 export function closeIn(points: readonly Point[], radius: number): Pick<FaceView, 'middle' | 'half'> {
-  const reach = points.reduce((most, { x, y }) => Math.max(most, Math.abs(x), Math.abs(y)), 0);
-  return { middle: { x: 0, y: 0 }, half: Math.min(radius * 1.06, Math.max(reach * 1.35, radius * 0.3)) };
+  const reach = reachOf(points);
+  return { middle: { x: 0, y: 0 }, half: Math.max(Math.min(radius * 1.06, reach * 1.35), radius * 0.3, reach * 1.08) };
 }
