@@ -13,13 +13,7 @@ import {
 } from '../../core/compare/index.ts';
 import { allFindings, dependentsStopped, overshootFinding, shootingStops, stopsOf } from '../../core/findings/index.ts';
 import { airDensity } from '../../core/flight/index.ts';
-import {
-  BenchRecord,
-  exampleNow,
-  ShownFigure,
-  type ShotBundle,
-  type UnitChoice,
-} from '../../core/model/index.ts';
+import { BenchRecord, exampleNow, ShownFigure, type ShotBundle, type UnitChoice } from '../../core/model/index.ts';
 import { suitability } from '../../core/suitability/index.ts';
 import { readBareShaft, readTwoGroups, type NextStep, type Reading } from '../../core/trials/index.ts';
 import { anyPairOf, anyShotBundle, anyUnits } from './anyRecords.ts';
