@@ -24,7 +24,7 @@ function run(name, file, args, { env = process.env, sum = endSum } = {}) {
 const endSum = (isOk) => ({ passed: isOk ? 1 : 0, failed: isOk ? 0 : 1, skipped: 0 });
 
 run('types', 'node_modules/typescript/bin/tsc', ['-b']);
-run('lint', 'node_modules/oxlint/bin/oxlint', ['--type-aware', '--deny-warnings']);
+run('lint', 'node_modules/oxlint/bin/oxlint', ['--type-aware', '--deny-warnings']); // as `npm run lint`
 run('format', 'node_modules/prettier/bin/prettier.cjs', ['--check', '--log-level=warn', '.']);
 // Before the tests, some of which start what is built.
 run('build', 'electron/launch/build.mjs', []);

@@ -11,7 +11,7 @@ import published from '../../fixtures/published/quantiles.json';
 
 const { printed, computed } = published;
 /** A printed figure is right to half of its last digit. */
-const agrees = (value: number, figure: number, digits: number): void =>
+const expectAgrees = (value: number, figure: number, digits: number): void =>
   expect(Math.abs(value - figure)).toBeLessThanOrEqual(0.5 * 10 ** -digits + 1e-9);
 
 describe('quantiles against the printed tables of t, F and chi-square (NIST/SEMATECH e-Handbook 1.3.6.7, from memory)', () => {
@@ -19,19 +19,19 @@ describe('quantiles against the printed tables of t, F and chi-square (NIST/SEMA
     for (const table of Object.values(printed)) expect(table.length).toBeGreaterThan(2);
   });
   it.each(printed.t975)('t, 97.5 %, %d degrees of freedom: %d', (df = NaN, figure = NaN) =>
-    agrees(tQuantile(0.975, df), figure, 3),
+    expectAgrees(tQuantile(0.975, df), figure, 3),
   );
   it.each(printed.fUpper05)('F, upper 5 %%, %d and %d degrees of freedom: %d', (df1 = NaN, df2 = NaN, figure = NaN) =>
-    agrees(fQuantileUpper(0.05, df1, df2), figure, figure > 100 ? 1 : 2),
+    expectAgrees(fQuantileUpper(0.05, df1, df2), figure, figure > 100 ? 1 : 2),
   );
   it.each(printed.fUpper01)('F, upper 1 %%, %d and %d degrees of freedom: %d', (df1 = NaN, df2 = NaN, figure = NaN) =>
-    agrees(fQuantileUpper(0.01, df1, df2), figure, 2),
+    expectAgrees(fQuantileUpper(0.01, df1, df2), figure, 2),
   );
   it.each(printed.chi95)('chi-square, 95 %, %d degrees of freedom: %d', (df = NaN, figure = NaN) =>
-    agrees(chiSquareQuantile(0.95, df), figure, 3),
+    expectAgrees(chiSquareQuantile(0.95, df), figure, 3),
   );
   it.each(printed.chi025)('chi-square, 2.5 %, %d degrees of freedom: %d', (df = NaN, figure = NaN) =>
-    agrees(chiSquareQuantile(0.025, df), figure, 3),
+    expectAgrees(chiSquareQuantile(0.025, df), figure, 3),
   );
 });
 

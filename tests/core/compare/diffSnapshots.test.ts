@@ -68,8 +68,7 @@ describe('what differs between two states of a set-up', () => {
     const [spring, string] = snapshotIds.map((id) =>
       records.find((record): record is Snapshot => record.kind === 'snapshot' && record.id === id),
     );
-    expect(spring && string).toBeDefined();
-    if (spring === undefined || string === undefined) return;
+    if (spring === undefined || string === undefined) throw new Error('Two snapshots were expected.');
     expect(diffSnapshots(spring.state, string.state, units).differ.map(({ key }) => key)).toEqual(
       changed.map((key) => `settings.${key}`),
     );

@@ -14,14 +14,14 @@ const degrees = fc.double({ min: 0.5, max: 5000, noNaN: true });
 const tail = fc.double({ min: 1e-9, max: 0.999, noNaN: true });
 
 describe('F, t and chi-square', () => {
-  const closeToOne = (ratio: number, digits: number): void => expect(ratio).toBeCloseTo(1, digits);
+  const expectCloseToOne = (ratio: number, digits: number): void => expect(ratio).toBeCloseTo(1, digits);
 
   it('have tails and quantiles that undo each other, at any degrees of freedom', () => {
     fc.assert(
       fc.property(tail, degrees, degrees, (p, a, b) => {
-        closeToOne(fUpperTail(fQuantileUpper(p, a, b), a, b) / p, 8);
-        closeToOne(fUpperTail(fQuantileUpper(p, 2, b), 2, b) / p, 10);
-        closeToOne(tTwoSided(tQuantile(1 - p / 2, b), b) / p, 5);
+        expectCloseToOne(fUpperTail(fQuantileUpper(p, a, b), a, b) / p, 8);
+        expectCloseToOne(fUpperTail(fQuantileUpper(p, 2, b), 2, b) / p, 10);
+        expectCloseToOne(tTwoSided(tQuantile(1 - p / 2, b), b) / p, 5);
       }),
       { numRuns: 300 },
     );
@@ -38,7 +38,7 @@ describe('F, t and chi-square', () => {
   it('obey: one over F has its degrees of freedom exchanged', () => {
     fc.assert(
       fc.property(fc.double({ min: 0.01, max: 100, noNaN: true }), degrees, degrees, (f, a, b) => {
-        closeToOne(fUpperTail(f, a, b) + fUpperTail(1 / f, b, a), 10);
+        expectCloseToOne(fUpperTail(f, a, b) + fUpperTail(1 / f, b, a), 10);
       }),
     );
   });

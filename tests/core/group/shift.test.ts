@@ -91,7 +91,8 @@ describe('the verdict on a shift', () => {
 });
 
 describe('a shift does not depend on how it is looked at', () => {
-  const same = (a: readonly number[], b: readonly number[]): void => a.forEach((value, i) => expect(b[i]).toBeCloseTo(value, 8));
+  const expectSame = (a: readonly number[], b: readonly number[]): void =>
+    a.forEach((value, i) => expect(b[i]).toBeCloseTo(value, 8));
   const judged = (a: readonly Point[], b: readonly Point[]): number[] => {
     const { f, p, df, shape, size, radius, spread } = valueOf(shiftOfGroups(a, b));
     return [Math.sqrt(f), p, ...df, shape, size, radius, spread];
@@ -100,9 +101,9 @@ describe('a shift does not depend on how it is looked at', () => {
   it('stays when both groups are moved, turned or mirrored together', () => {
     fc.assert(
       fc.property(group(), group(), place300, angle, (a, b, by, turn) => {
-        same(judged(moved(a, by), moved(b, by)), judged(a, b));
-        same(judged(turned(a, turn), turned(b, turn)), judged(a, b));
-        same(judged(mirrored(a), mirrored(b)), judged(a, b));
+        expectSame(judged(moved(a, by), moved(b, by)), judged(a, b));
+        expectSame(judged(turned(a, turn), turned(b, turn)), judged(a, b));
+        expectSame(judged(mirrored(a), mirrored(b)), judged(a, b));
       }),
     );
   });
@@ -135,11 +136,11 @@ describe('a shift does not depend on how it is looked at', () => {
     fc.assert(
       fc.property(group(), group(), factor, (a, b, by) => {
         const [before, after] = [valueOf(shiftOfGroups(a, b)), valueOf(shiftOfGroups(scaled(a, by), scaled(b, by)))];
-        same(
+        expectSame(
           [after.size / by, after.radius / by, after.half.x / by, after.half.y / by],
           [before.size, before.radius, before.half.x, before.half.y],
         );
-        same([after.p, after.shape, ...after.df], [before.p, before.shape, ...before.df]);
+        expectSame([after.p, after.shape, ...after.df], [before.p, before.shape, ...before.df]);
       }),
     );
   });
@@ -147,8 +148,8 @@ describe('a shift does not depend on how it is looked at', () => {
   it('stays when the shots are put in another order, and only turns round when the groups are exchanged', () => {
     fc.assert(
       fc.property(group(), group(), (a, b) => {
-        same(judged(a.toReversed(), b.toReversed()), judged(a, b));
-        same(judged(b, a), judged(a, b));
+        expectSame(judged(a.toReversed(), b.toReversed()), judged(a, b));
+        expectSame(judged(b, a), judged(a, b));
         expect(valueOf(shiftOfGroups(b, a)).dx).toBeCloseTo(-valueOf(shiftOfGroups(a, b)).dx, 12);
       }),
     );
