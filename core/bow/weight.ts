@@ -74,7 +74,7 @@ const estimated = (band: Band): DrawWeight => ({
  * @param archer - drawLength, AMO [m] [record]
  * @param settings - weightOnFingers [N] [record]
  * @returns F, value with low and high [N], and where it is from [record]
- * @validity a compound without a reading counts at its marked peak, with 20 % less as its low end; the refusal names what is missing
+ * @validity a compound counts at its marked peak, with 20 % less as its low end, unless a reading is higher: what it holds at full draw is far less than what drives the arrow; the refusal names what is missing
  * @source common practice
  * @example drawWeight(exampleBundle.bow, exampleBundle.archer, { weightOnFingers: 150 }).value.value // 150
  */
@@ -83,8 +83,10 @@ export function drawWeight(
   archer: Pick<Archer, 'drawLength'>,
   settings: Pick<Settings, 'weightOnFingers'>,
 ): Result<DrawWeight> {
-  if (settings.weightOnFingers !== null) {
-    const read = given('the draw weight', { weightOnFingers: settings.weightOnFingers });
+  const { weightOnFingers } = settings;
+  const held = bow.bowKind === 'compound' && bow.markedWeight !== null && bow.markedWeight > (weightOnFingers ?? 0);
+  if (weightOnFingers !== null && !held) {
+    const read = given('the draw weight', { weightOnFingers });
     if (!read.ok) return read;
     const value = read.value.weightOnFingers;
     return ok({ value, low: value * (1 - weightDoubt.scale), high: value * (1 + weightDoubt.scale), from: 'on the fingers' });

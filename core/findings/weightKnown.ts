@@ -10,7 +10,7 @@ import { waitingFor } from './waiting.ts';
 /**
  * Whether the draw weight on the fingers was measured, or is only estimated from the marked weight.
  *
- * @equation in range when read on a scale; unknown with its band when estimated; waiting when neither can be had
+ * @equation in range when read on a scale; unknown with its band when estimated, and for a compound, whose reading may be what it holds at full draw; waiting when neither can be had
  * @param bundle - the set-up with its records [record]
  * @param units - the person's choice of units [record]
  * @returns the finding [record]
@@ -34,11 +34,18 @@ export function weightKnownFinding(bundle: Bundle, units: UnitChoice): Finding {
   // An estimate is not worth a tenth of a pound.
   const text = textQuantity(value, 'weight', units, measured || units.weight === 'kg' ? {} : { digits: 0 });
   const band = rangeText(low, high, 'weight', units, false);
+  const compound = bow.bowKind === 'compound';
+  const read = compound
+    ? 'See that it was read at the peak: what a compound holds at full draw is far less than what drives the arrow.'
+    : 'Read on a scale at this draw.';
+  const weigh = compound
+    ? `${band}, from the marked peak. Weigh it at the peak, not at full draw.`
+    : `${band}, from the marked weight. Weigh the bow at full draw.`;
   return {
     id: 'weight',
-    level: measured ? 'ok' : 'unknown',
-    title: measured ? `${text} on the fingers` : `About ${text} on the fingers, not weighed`,
-    detail: measured ? 'Read on a scale at this draw.' : `${band}, from the marked weight. Weigh the bow at full draw.`,
+    level: measured && !compound ? 'ok' : 'unknown',
+    title: `${measured ? '' : 'About '}${text} ${compound ? 'at the peak' : 'on the fingers'}${measured ? '' : ', not weighed'}`,
+    detail: measured ? read : weigh,
     rule: null,
     short: { figure: text.split(' ')[0] ?? '', word: 'weight' },
     why: whyRule(

@@ -95,4 +95,20 @@ describe('the arrow on this bow', () => {
     const none = weightKnownFinding(setUp({ bow: { markedWeight: null }, settings: { weightOnFingers: null } }), units);
     expect(none.level).toBe('waiting');
   });
+
+  it('counts a compound at its peak, whatever it holds at full draw', () => {
+    const pound = 4.4482216152605;
+    const grain = 6.479891e-5;
+    // 50 lb at the peak and 15 lb held: 300 gr are 6 gr/lb, not 20 (computed independently).
+    const bow = { bowKind: 'compound', markedWeight: 50 * pound, leastMassPerWeight: (7 * grain) / pound } as const;
+    const held = setUp({ bow, arrowSet: { weighed: 300 * grain }, settings: { weightOnFingers: 15 * pound } });
+    expect(find('arrowMass', held)).toMatchObject({ level: 'stop', title: 'Arrow too light: 6 gr/lb' });
+    expect(weightKnownFinding(held, units)).toMatchObject({
+      level: 'unknown',
+      title: 'About 50 lb at the peak, not weighed',
+      detail: '40 to 50 lb, from the marked peak. Weigh it at the peak, not at full draw.',
+    });
+    const read = setUp({ bow: { ...bow, markedWeight: null }, settings: { weightOnFingers: 50 * pound } });
+    expect(weightKnownFinding(read, units)).toMatchObject({ level: 'unknown', title: '50 lb at the peak' });
+  });
 });
