@@ -11,8 +11,9 @@ const { values } = parseArgs({
 });
 const kills = Number(values.kills);
 const { runnerImport } = await import('vite');
+const { buildWriter } = await import('./host/buildWriter.mjs');
 const { module } = await runnerImport(path.join(root, 'tests/host/killing.ts'), { root, configFile: false });
-const { buildWriter, killOnce, seeded } = module;
+const { killOnce, seeded } = module;
 
 const ways = [
   { name: 'writing, transactions over a small cache', kills, shots: 1500, pagesCached: 16, while: 'writing', fresh: false },

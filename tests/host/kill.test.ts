@@ -1,7 +1,8 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it, onTestFinished } from 'vitest';
-import { buildWriter, type KillPlan, killOnce, type KillReport, seeded } from './killing.ts';
+import { buildWriter } from './buildWriter.mjs';
+import { type KillPlan, killOnce, type KillReport, seeded } from './killing.ts';
 import { tempNotebook } from './support.ts';
 
 const random = seeded(1206);

@@ -1,11 +1,8 @@
 import { spawn } from 'node:child_process';
 import fs from 'node:fs';
-import path from 'node:path';
 import { createInterface } from 'node:readline';
 import { isDeepStrictEqual } from 'node:util';
-import { threadId } from 'node:worker_threads';
 import sqlite from 'node-sqlite3-wasm';
-import { buildProgram } from '../../electron/launch/build.mjs';
 import { openNotebook } from '../../electron/notebook/open.ts';
 import { counted, settled } from './killed.ts';
 
@@ -24,13 +21,6 @@ export interface KillReport {
   readonly found: number;
   /** Null when all is well. */
   readonly fault: string | null;
-}
-
-/** The child as one file that Node can run. It lies within the project, so that it finds the packages. */
-export async function buildWriter(): Promise<string> {
-  const file = path.join(import.meta.dirname, `../../.cache/kill-${process.pid}-${threadId}/writer.js`);
-  await buildProgram('tests/host/killWriter.ts', file);
-  return file;
 }
 
 /** Lets the child write, kills it with SIGKILL, and looks at what it left. The moment goes by the child's own pace, not by a clock. */
