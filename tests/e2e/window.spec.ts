@@ -30,7 +30,7 @@ test('the regions scroll, never the page, on every screen and in every window', 
 test('F6 goes round bar, column, page and findings, and Shift+F6 the other way', async ({ bench, page }) => {
   expect(bench.notebook).not.toBe('');
   await page.getByRole('button', { name: 'Open the demo bench' }).click();
-  await expect(page.locator('.finding').first()).toBeVisible();
+  await expect(page.getByText('demo bench', { exact: true })).toBeVisible();
   const region = () =>
     page.evaluate(() => document.activeElement?.closest('[data-region]')?.getAttribute('data-region') ?? 'none');
   await page.getByRole('button', { name: 'Keys' }).focus();
@@ -47,6 +47,7 @@ test('F6 goes round bar, column, page and findings, and Shift+F6 the other way',
 test('the keys work wherever the focus is: straight after opening, and after a button is gone', async ({ bench, page }) => {
   expect(bench.notebook).not.toBe('');
   await page.getByRole('button', { name: 'Open the demo bench' }).click();
+  await expect(page.getByText('demo bench', { exact: true })).toBeVisible();
   await page.keyboard.press('Alt+3');
   await expect(page).toHaveTitle(/^Groups/);
   await page.getByRole('button', { name: 'Note it as done' }).click();

@@ -20,7 +20,8 @@ interface Props {
 }
 
 /** A new group: fletched or bare, how far, on which face. The caution stands where the bare shaft is about to be shot. */
-export function NewGroup({ bundle, groups, onDone }: { bundle: Bundle; groups: readonly ShotGroup[]; onDone?(): void }) {
+export function NewGroup({ bundle, groups, onDone }: Props) {
+  const latest = groups.at(-1) ?? null;
   const bench = useBenchApi();
   const [distance, setDistance] = useState(latest?.context.distance ?? 18);
   const [faceId, setFaceId] = useState<FaceId>(latest?.context.face ?? '40');
