@@ -5,6 +5,7 @@ export default defineConfig({
     root: import.meta.dirname,
     include: ['core/**/*.test.ts', 'published/**/*.test.ts', 'host/**/*.test.ts', 'check/**/*.test.ts', 'renderer/**/*.test.ts'],
     testTimeout: 60_000,
+    hookTimeout: 60_000,
     pool: 'threads',
     maxWorkers: 2,
   },
