@@ -40,7 +40,7 @@ const recurveRange = (length: number | null): BraceRange => {
       const before = recurveRowsIn[index - 1];
       if (before === undefined) return allRecurves;
       // Between two rows: both are right for some makers, so the range holds them both and is less sure.
-      return common(before[2], high, 'medium', `recurves between ${before[1]} and ${shortest} in, from the rows on both sides`);
+      return common(before[2], high, 'medium', `recurves between ${before[1]} and ${shortest} in (the rows on both sides)`);
     }
     if (length <= longest * inch + SAME_LENGTH) return common(low, high, 'high', `recurves of ${shortest} to ${longest} in`);
   }

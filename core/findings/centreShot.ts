@@ -39,7 +39,8 @@ export function centreShotFinding(bundle: Bundle, units: UnitChoice): Finding | 
     );
   const { low, high } = centreShotPractice[datum];
   const stands = standing(centreShot, low, high, HAIR);
-  const offset = `${textQuantity(Math.abs(centreShot), 'setting', units)} ${centreShot < 0 ? 'inward' : 'outward'}`;
+  const size = textQuantity(Math.abs(centreShot), 'setting', units);
+  const offset = /[1-9]/.test(size) ? `${size} ${centreShot < 0 ? 'inward' : 'outward'}` : size;
   const side = outwardSide(archer.hand);
   return {
     id: 'centreShot',

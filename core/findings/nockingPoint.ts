@@ -31,6 +31,22 @@ export function nockingPractice(bundle: Bundle): NockingPractice | null {
 }
 
 /**
+ * A height of nocking point in words.
+ *
+ * @equation size, "above" or "below", "square"; "square" alone where it shows as nought
+ * @param nockingPoint - bottom of the arrow above square [m]
+ * @param units - the person's choice of units [record]
+ * @returns for instance "6 mm above square" [text]
+ * @validity finite heights
+ * @source common practice
+ * @example squareText(-0.002, defaultPreferences.units) // "2 mm below square"
+ */
+export function squareText(nockingPoint: number, units: UnitChoice): string {
+  const size = textQuantity(Math.abs(nockingPoint), 'setting', units);
+  return /[1-9]/.test(size) ? `${size} ${nockingPoint < 0 ? 'below' : 'above'} square` : 'square';
+}
+
+/**
  * The nocking point against common practice.
  *
  * @equation caution outside the range of nockingPractice, else in range
@@ -56,13 +72,13 @@ export function nockingPointFinding(bundle: Bundle, units: UnitChoice): Finding 
     );
   const { low, high, who } = practice;
   const stands = standing(nockingPoint, low, high, HAIR);
-  const height = `${textQuantity(Math.abs(nockingPoint), 'setting', units)} ${nockingPoint < 0 ? 'below' : 'above'} square`;
+  const height = squareText(nockingPoint, units);
   const ends = high === null ? `${textQuantity(low, 'setting', units)} or more` : rangeText(low, high, 'setting', units, false);
   return {
     id: 'nockingPoint',
     level: stands === 'inside' ? 'ok' : 'caution',
     title: `Nocking point ${height}${stands === 'inside' ? '' : `, ${stands}`}`,
-    detail: `Where common practice ${who} starts; the bare shaft decides.`,
+    detail: `Common practice ${who}; the bare shaft decides.`,
     rule: ruleOf(nockingPoint, low, high, 'setting', units, false),
     short: { figure: showQuantity(nockingPoint, 'setting', units).figure, word: 'nock' },
     why: whyRule(

@@ -75,14 +75,14 @@ function detailOf({ level, rule, ahead, limit }: PointAheadCheck, text: (si: num
 
 function titleOf(check: PointAheadCheck, text: (si: number) => string): string {
   const ahead = check.ahead?.value ?? 0;
+  const level = !/[1-9]/.test(text(ahead));
   const beyond = check.beyondDraw ?? 0;
   const length = `${text(beyond)} ${beyond < 0 ? 'shorter' : 'longer'} than the draw`;
   const reckoned = beyond + AMO_ADDS;
   switch (check.rule) {
     case 'behind the rest':
-      return `Arrow too short: its end is ${text(ahead)} behind the rest`;
     case 'barely ahead of the rest':
-      return `Arrow too short: its end is ${text(ahead)} ahead of the rest`;
+      return `Arrow too short: its end is ${level ? 'level with' : `${text(ahead)} ${ahead < 0 ? 'behind' : 'ahead of'}`} the rest`;
     case 'too short for the draw':
       return `Arrow too short: ${beyond < 0 ? '' : 'only '}${length}`;
     case 'measured against reckoned':

@@ -35,7 +35,7 @@ export function boltStep(bundle: Bundle, lateral: 'stiff' | 'weak', units: UnitC
   return stepOf(
     'change',
     `Both limb bolts ${stiff ? 'in' : 'out'} by 1/2 to 1 turn`,
-    `${stiff ? 'More' : 'Less'} draw weight acts ${stiff ? 'weaker' : 'stiffer'}. Weigh the bow, then brace height, tiller and nocking point again.`,
+    `${stiff ? 'More' : 'Less'} draw weight makes the shaft act ${stiff ? 'weaker' : 'stiffer'}. Weigh the bow, then measure brace height, tiller and nocking point again.`,
     {
       then,
       caution: stiff

@@ -46,7 +46,7 @@ export function nextChange(evidence: Evidence): NextChange {
     // Nothing is shot again with a bow outside its maker's range.
     if (brace !== null && braceStanding(bundle).level === 'stop') return { next: brace, others: [next] };
     return {
-      next: brace !== null && next.kind === 'again' ? afterBrace(next, evidence) : next,
+      next: brace !== null && next.then !== '' ? afterBrace(next, evidence) : next,
       others: brace === null ? [] : [brace],
     };
   }
@@ -87,8 +87,11 @@ export function nextChange(evidence: Evidence): NextChange {
 
 function afterBrace(next: NextStep, { bundle, units }: Evidence): NextStep {
   const { value, verdict } = braceStanding(bundle);
-  const state = value === null ? 'is not measured' : `is ${textQuantity(value, 'length', units)}, ${verdict}`;
-  return { ...next, text: `${next.text} Before that: the brace height ${state}.` };
+  const first =
+    value === null
+      ? 'Measure the brace height first.'
+      : `Mend the brace height first: it is ${textQuantity(value, 'length', units)}, ${verdict}.`;
+  return { ...next, text: `${next.text} ${first}` };
 }
 
 /** Real, and believably smaller than what matters: then leaving it comes first, and the change is offered. */

@@ -1,9 +1,9 @@
-import { nockingPractice } from '../findings/nockingPoint.ts';
+import { nockingPractice, squareText } from '../findings/nockingPoint.ts';
 import { HAIR, rangeText, standing } from '../findings/parts.ts';
 import { limits } from '../model/limits.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
-import { textQuantity } from '../units/index.ts';
+import { showQuantity, textQuantity } from '../units/index.ts';
 import type { NextStep } from './reading.ts';
 import { stepOf } from './step.ts';
 
@@ -40,14 +40,14 @@ export function nockingStep(
   const place =
     now === null || next === null
       ? 'It is not on record: mark where it is before you move it.'
-      : `From ${rangeText(now, next, 'setting', units, false)} above square.`;
+      : `From ${now > 0 && next > 0 ? showQuantity(now, 'setting', units).figure : squareText(now, units)} to ${squareText(next, units)}.`;
   const practice = nockingPractice(bundle);
   const outside =
     practice !== null && next !== null && standing(next, practice.low, practice.high, HAIR) === (high ? 'low' : 'high');
   const cautions = [
     high
       ? 'Check the nock fit too: it hangs on the string, and a light tap frees it.'
-      : 'High may also be the shaft bouncing off the rest: a clearance test tells.',
+      : 'A high bare shaft may also be bouncing off the rest: a clearance test tells.',
     outside && practice.high !== null
       ? `That leaves the ${rangeText(practice.low, practice.high, 'setting', units, false)} where common practice starts.`
       : '',

@@ -46,7 +46,7 @@ export function pointStep(bundle: Bundle, lateral: 'stiff' | 'weak', units: Unit
       caution: stiff
         ? 'A heavier point also drops more at distance.'
         : 'The arrow becomes lighter: weigh it, and keep above the bow maker\u2019s least.',
-      rule: 'A heavier point acts weaker, a lighter one stiffer; 10 to 20 gr is the usual step.',
+      rule: 'A heavier point makes the shaft act weaker, a lighter one stiffer; 10 to 20 gr is the usual step.',
     },
   );
 }

@@ -33,8 +33,8 @@ export function sideRemedies(bundle: Bundle, lateral: 'stiff' | 'weak', units: U
     stiff ? null : shorterStep(bundle, units, then),
     change(
       stiff ? 'A lighter string' : 'A heavier string',
-      `The trade says that it acts ${stiff ? 'weaker' : 'stiffer'}; reckoning does not agree, so let the groups say.`,
-      'Low-stretch fibre only on bows rated for it. Brace height and nocking point again.',
+      `The trade says that it makes the shaft act ${stiff ? 'weaker' : 'stiffer'}; reckoning does not agree, so let the groups say.`,
+      'Low-stretch fibre only on bows rated for it. Measure brace height and nocking point again.',
     ),
     change(
       stiff ? 'Last: a longer or weaker shaft' : 'Last: a stiffer shaft',

@@ -102,7 +102,7 @@ export function shiftWords(
 export function erraticWords(times: number, least: number): Words {
   return {
     headline: `Bare shafts scatter ${times.toFixed(1)} times as wide as fletched`,
-    subline: `At least ${least.toFixed(1)} times, 39 times in 40. That is release or clearance, and no setting is read from it.`,
+    subline: `At least ${least.toFixed(1)} times as wide, 39 times in 40. That is release or clearance, and no setting is read from it.`,
   };
 }
 

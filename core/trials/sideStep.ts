@@ -13,7 +13,7 @@ export const buttonSteps = { large: 0.5, usual: 0.25 } as const;
 const COUNTED =
   'Turns are counted in, from fully out; which way firms a button depends on its maker, so feel it before shooting.';
 const RULE =
-  'Bare shafts outward of the fletched (left for a right-handed archer) read stiff: a softer button; inward read weak: a firmer one. The trade turns a half, then a quarter, then an eighth. Heavier points act weaker, lighter ones stiffer.';
+  'Bare shafts outward of the fletched (left for a right-handed archer) read stiff: a softer button; inward read weak: a firmer one. The trade turns a half, then a quarter, then an eighth. Heavier points make the shaft act weaker, lighter ones stiffer.';
 
 /**
  * The first remedy for a stiff or weak reading: the button, or what stands for it without one.

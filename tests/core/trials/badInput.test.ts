@@ -76,7 +76,7 @@ describe('groups that give no reading', () => {
   it('adds that the brace height is outside common practice when the groups must be shot again anyway', () => {
     const bow = { braceLow: null, braceHigh: null };
     const reading = read(exampleFletched, shots(exampleBare, 1), setUp({ bow, settings: { braceHeight: 7.875 * 0.0254 } }));
-    expect(reading.next.text).toContain('Before that: the brace height is 7 7/8 in, low.');
+    expect(reading.next.text).toContain('Mend the brace height first: it is 7 7/8 in, low.');
     expect(reading.others[0]?.title).toBe('Raise the brace height to 8 in');
   });
 
