@@ -37,6 +37,9 @@ export const pointBeyondShaft = 0.02;
 /** The eye of a standing adult above the ground [m]: from memory. */
 export const standingEye = 1.6;
 
+/** How high the centre of a face stands over the ground [m]: World Archery rule book. */
+export const goldAboveGround = 1.3;
+
 const { min: slowest, max: fastest } = limits.arrowSpeed;
 
 /**

@@ -3,16 +3,12 @@ import type { Band } from '../model/band.ts';
 import { ok, type Result } from '../model/problem.ts';
 import { type AimInput, checkAim, pointBeyondShaft, standingEye } from './aimInput.ts';
 import { atCorners, bandOver, type Corners } from './bands.ts';
+import { type CurvePoint, curveOver } from './curve.ts';
 import { type DropRow, dropTable } from './dropTable.ts';
 import { launchBand } from './launch.ts';
 import { setSight, type SetSight } from './lineOfSight.ts';
 import { groundMark, pointOfAim, widestGap } from './pointOfAim.ts';
 import { pointOnDistance } from './pointOn.ts';
-
-/** A point of the drawn flight: height over the line of sight with its band [m], at x from the eye [m]. */
-export interface CurvePoint extends Band {
-  readonly x: number;
-}
 
 /** Everything that the screen for aiming draws. Plain data, SI; a figure that cannot be had carries its reason. */
 export interface AimPlan {
@@ -74,7 +70,7 @@ export function aimPlan(input: AimInput): Result<AimPlan> {
     setFor,
     drag,
     elevation: bandOver(sights.value, (sight) => sight.elevation),
-    curve: curveOf(sights.value, farthest),
+    curve: curveOver(sights.value, farthest, curveSteps),
     apex: apexOf(sights.value),
     table: table.value,
     pointOn: pointOn.ok ? ok(bandOver(pointOn.value, (distance) => distance)) : pointOn,
@@ -94,18 +90,6 @@ function plannedHold(holds: Corners<number>, distance: number, targetDrop: numbe
     hold: bandOver(holds, (hold) => hold),
     ground: allOnGround ? bandOver({ value, corners }, (mark) => mark) : null,
   };
-}
-
-function curveOf(sights: Corners<SetSight>, farthest: number): CurvePoint[] {
-  const points: CurvePoint[] = [];
-  for (let step = 0; step <= curveSteps; step++) {
-    const x = (farthest * step) / curveSteps;
-    const heights = bandOver(sights, (sight) => sight.heightOverLine(x) ?? NaN);
-    // A flight that has been broken off short of the farthest distance ends the drawing there.
-    if (!Number.isFinite(heights.low + heights.high)) break;
-    points.push({ x, ...heights });
-  }
-  return points;
 }
 
 function apexOf(sights: Corners<SetSight>): AimPlan['apex'] {

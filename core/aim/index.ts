@@ -1,8 +1,13 @@
-export { type AimInput, checkAim, pointBeyondShaft, standingEye } from './aimInput.ts';
-export { type AimPlan, aimPlan, type CurvePoint, type PlannedHold } from './aimPlan.ts';
+export { type AimInput, checkAim, goldAboveGround, pointBeyondShaft, standingEye } from './aimInput.ts';
+export { type AimPlan, aimPlan, type PlannedHold } from './aimPlan.ts';
+export { type Assumable, diameterOf, eyeHeightOf } from './assumed.ts';
 export { atCorners, bandOver, type Corners } from './bands.ts';
+export { comesDown } from './comesDown.ts';
+export { type CurvePoint, curveOver } from './curve.ts';
 export { type DropRow, dropTable } from './dropTable.ts';
+export { type FlightBasis, flightBasis } from './flightBasis.ts';
 export { type Launch, launchBand } from './launch.ts';
 export { setSight, type SetSight, sightDrop } from './lineOfSight.ts';
 export { groundMark, pointOfAim, type WidestGap, widestGap } from './pointOfAim.ts';
 export { missWithTipOn, pointOnDistance, tipHeldElevation } from './pointOn.ts';
+export { farthestOffered, reachBand } from './reach.ts';

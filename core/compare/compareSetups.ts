@@ -1,9 +1,10 @@
+import { sameDistance } from '../group/index.ts';
 import type { ShotBundle } from '../model/bundle.ts';
 import { defaultPreferences, type UnitChoice } from '../model/preferences.ts';
 import type { Use } from '../units/uses.ts';
 import { doubtedFigures } from './figures.ts';
 import { halfOfDifference, type DoubtedFigure, type Section } from './figure.ts';
-import { comparableGroups, sameDistance, type ChosenGroups } from './groupFigures.ts';
+import { comparableGroups, type ChosenGroups } from './groupFigures.ts';
 import { spreadNoise } from './spreadNoise.ts';
 
 export interface Side {

@@ -1,4 +1,4 @@
-import { groupMeasures, shiftOfGroups } from '../group/index.ts';
+import { groupMeasures, sameDistance, shiftOfGroups } from '../group/index.ts';
 import type { ShotGroup } from '../model/group.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { textQuantity } from '../units/index.ts';
@@ -8,24 +8,6 @@ import type { DoubtedFigure } from './figure.ts';
 export interface ChosenGroups {
   readonly fletched: ShotGroup | null;
   readonly trial: { readonly fletched: ShotGroup; readonly bare: ShotGroup } | null;
-}
-
-const SAME_DISTANCE = 0.01;
-
-/**
- * Whether two groups were shot at one distance.
- *
- * @equation apart by at most 1 %
- * @param a - the one group [record]
- * @param b - the other group [record]
- * @returns true when they were [choice]
- * @validity any two groups
- * @source own derivation
- * @example sameDistance(exampleFletched, exampleBare) // true
- */
-export function sameDistance(a: ShotGroup, b: ShotGroup): boolean {
-  const [one, other] = [a.context.distance, b.context.distance];
-  return Math.abs(one - other) <= SAME_DISTANCE * Math.max(one, other);
 }
 
 const shotAt = (group: ShotGroup): number => Date.parse(group.context.shotAt.at);

@@ -4,4 +4,5 @@ export { benchFigures, frozenFigures, type MaybeShot } from './figures.ts';
 export { compareSetups, type CompareRow, type Side } from './compareSetups.ts';
 export { compareHeadline } from './headline.ts';
 export { diffSnapshots, type DiffRow } from './diffSnapshots.ts';
+export { heightsApart, type HeightApart } from './heightsApart.ts';
 export { shortNames } from './shortNames.ts';

@@ -1,5 +1,5 @@
+import { levelReach } from './levelReach.ts';
 import { peak } from './peak.ts';
-import { trajectory } from './trajectory.ts';
 
 // Drag and the height of the bow both lower the best angle below 45 degrees, never above it.
 const [flattest, steepest] = [0.1, Math.PI / 4 + 0.01];
@@ -17,10 +17,6 @@ const [flattest, steepest] = [0.1, Math.PI / 4 + 0.01];
  * @example greatestReach(9.80665, 0, 0).toFixed(3) // "9.807"
  */
 export function greatestReach(speed: number, k: number, height: number): number {
-  if (!(height >= 0)) throw new RangeError('A height of 0 or more above the ground was expected.');
-  const reach = (elevation: number): number => {
-    const flight = trajectory({ speed, elevation, k, until: { y: -height } });
-    return flight.downTo(-height)?.x ?? flight.end.x;
-  };
+  const reach = (elevation: number): number => levelReach(speed, k, elevation, height);
   return reach(peak(reach, flattest, steepest, 1e-4));
 }

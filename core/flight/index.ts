@@ -8,6 +8,7 @@ export { type DragCorrelation, dragBand, dragCorrelations, dragFromSpeeds, dragP
 export type { Flight, FlightPoint } from './flightReading.ts';
 export { greatestReach } from './greatestReach.ts';
 export { type Aim, launchElevation } from './launchElevation.ts';
+export { levelReach } from './levelReach.ts';
 export { peak } from './peak.ts';
 export { crossing } from './root.ts';
 export { type Shot, type Wind, trajectory } from './trajectory.ts';

@@ -12,3 +12,5 @@ export * from './shape.ts';
 export * from './welch.ts';
 export * from './axes.ts';
 export * from './shift.ts';
+export * from './sameDistance.ts';
+export * from './radiusSeries.ts';

@@ -14,6 +14,9 @@ export const Stamp = z.strictObject({
 });
 export type Stamp = z.infer<typeof Stamp>;
 
+/** The clock on the wall of the place, as milliseconds: what days and calendar axes are counted in. */
+export const wallTime = (stamp: Stamp): number => Date.parse(stamp.at) + stamp.offsetMinutes * 60_000;
+
 /** What every record carries. `revision` counts writes; a write on a stale revision is refused by the store. */
 export const recordBase = {
   id: Id,

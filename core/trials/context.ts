@@ -1,7 +1,7 @@
 import { formFields, settingFields, type Field } from '../compare/fields.ts';
 import { dayText } from '../findings/day.ts';
 import { capital } from '../findings/parts.ts';
-import { face } from '../group/index.ts';
+import { face, sameDistance } from '../group/index.ts';
 import type { ShotGroup } from '../model/group.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { textQuantity } from '../units/index.ts';
@@ -17,9 +17,6 @@ export interface ContextDifference {
 }
 
 const NOT_ALONE = 'The difference is not the equipment\u2019s alone.';
-
-// Two marks on one lane, paced or taped, still count as one distance.
-const SAME_DISTANCE = 0.01;
 
 /**
  * What was not the same while two groups were shot.
@@ -41,7 +38,7 @@ export function contextDifferences(a: ShotGroup, b: ShotGroup, units: UnitChoice
   const tell = (key: string, sentence: string, voids = false, equipment = false) =>
     found.push({ key, sentence, voids, equipment });
 
-  if (Math.abs(a.context.distance - b.context.distance) > SAME_DISTANCE * Math.max(a.context.distance, b.context.distance)) {
+  if (!sameDistance(a, b)) {
     const [near, far] = [a, b].map((group) => textQuantity(group.context.distance, 'distance', units));
     tell('distance', `${capital(first)} shot at ${near}, ${second} at ${far}: one distance was expected.`, true);
   }
@@ -55,11 +52,12 @@ export function contextDifferences(a: ShotGroup, b: ShotGroup, units: UnitChoice
   const ending = bareTrial ? ` ${NOT_ALONE}` : '';
   const noCentreShot = a.context.settings.centreShot === null || b.context.settings.centreShot === null;
   for (const { field, one, other, known } of differing(settingFields, a.context.settings, b.context.settings, units))
-    if (known && !(field.key === 'centreShotDatum' && noCentreShot))
-      tell(`settings.${field.key}`, pair(field.name, one, other) + ending, false, true);
+    if (field.key === 'centreShotDatum') {
+      const where = `Centre shot: read at the ${one} for ${first}, at the ${other} for ${second}.`;
+      if (!noCentreShot) tell(`settings.${field.key}`, where + ending, false, true);
+    } else if (known) tell(`settings.${field.key}`, pair(field.name, one, other) + ending, false, true);
   if (a.context.arrowSetId !== b.context.arrowSetId) tell('arrowSet', `Two sets of arrows were shot.${ending}`, false, true);
-  if (a.context.face !== b.context.face)
-    tell('face', `${pair('Face', face(a.context.face).name, face(b.context.face).name)} ${NOT_ALONE}`);
+  if (a.context.face !== b.context.face) tell('face', `${pair('Face', faceText(a), faceText(b))} ${NOT_ALONE}`);
   const [dayOne, dayOther] = [dayText(a.context.shotAt), dayText(b.context.shotAt)];
   if (dayOne !== dayOther) tell('day', `Shot on ${dayOne} and on ${dayOther}. ${NOT_ALONE}`);
   for (const key of ['weather', 'light', 'kit'] as const) {
@@ -69,6 +67,9 @@ export function contextDifferences(a: ShotGroup, b: ShotGroup, units: UnitChoice
   }
   return found.sort((x, y) => Number(y.voids) - Number(x.voids));
 }
+
+/** Its rings in brackets: a comma would run into the sentence. */
+const faceText = (group: ShotGroup): string => face(group.context.face).name.replace(/, (\d+ to \d+)$/, ' ($1)');
 
 const quoted = (text: string): string => (text === '' ? 'not noted' : `"${text}"`);
 
@@ -91,7 +92,9 @@ function differing<K extends string>(
       ? 'not noted'
       : typeof value === 'number' && field.use !== null
         ? textQuantity(value, field.use, units)
-        : String(value);
+        : value === 'bare'
+          ? 'bare fingers'
+          : String(value);
   return fields
     .filter(({ key, resolution }) => {
       const [one, other] = [a[key], b[key]];

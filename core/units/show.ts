@@ -1,6 +1,7 @@
 import type { UnitChoice } from '../model/preferences.ts';
 import { chosenUnit } from './chosen.ts';
 import { decimalsOf, keepsNoughts } from './decimals.ts';
+import { readsNought } from './nought.ts';
 import type { Use } from './uses.ts';
 
 export interface ShowOptions {
@@ -42,7 +43,7 @@ export function showQuantity(si: number, use: Use, units: UnitChoice, options: S
   const fraction = options.digits === undefined && inEighths(use, symbol) ? eighths(size, Number(rounded)) : null;
   const trims = options.digits === undefined && !keepsNoughts(use);
   const unsigned = fraction ?? (trims ? trim(rounded) : rounded);
-  const sign = !/[1-9]/.test(unsigned) ? '' : value < 0 ? MINUS : options.signed === true ? '+' : '';
+  const sign = readsNought(unsigned) ? '' : value < 0 ? MINUS : options.signed === true ? '+' : '';
   const unit = milliseconds ? 'ms' : use === 'turns' && turnsAreOne(unsigned) ? 'turn' : symbol;
   return { figure: sign + unsigned, unit };
 }

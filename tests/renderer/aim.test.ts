@@ -4,7 +4,6 @@ import { exampleBundle } from '../../core/model/example.ts';
 import { defaultPreferences, type UnitChoice } from '../../core/model/preferences.ts';
 import { aimPicture, type AimPicture } from '../../renderer/features/aim/derive.ts';
 import { tableDistances } from '../../renderer/features/aim/distances.ts';
-import { farthestSetFor } from '../../renderer/features/aim/flightData.ts';
 import type { AimChoice } from '../../renderer/features/aim/store.ts';
 import { basis, headline, holdSentence, overLine, readingAt } from '../../renderer/features/aim/words.ts';
 import { touches } from '../../renderer/plots/boxes.ts';
@@ -128,12 +127,6 @@ describe('the picture of the Aim screen', () => {
     const estimated = aimPicture(compound(null), untouched, units);
     expect(estimated).toMatchObject({ ok: false, problem: { field: 'arrowSpeed' } });
     expect(aimPicture(compound(85), untouched, units).ok).toBe(true);
-  });
-
-  it('offers no distance that needs the bow raised more than 20 degrees: without air v² sin 40° / g is the bound', () => {
-    const reach = farthestSetFor(pictureOf(withSetup({ arrowSpeed: 30 })));
-    expect(reach).toBeLessThan((900 * Math.sin((40 * Math.PI) / 180)) / 9.80665 + 0.5);
-    expect(reach).toBeGreaterThan(40);
   });
 
   it('takes the distances of the trade in metres or in yards, and the chosen one in its place (common practice)', () => {

@@ -8,7 +8,7 @@ import {
   type ShotBundle,
   type ShotGroup,
 } from '../../core/model/index.ts';
-import { heightsApart } from '../../renderer/features/compare/heights.ts';
+import { heightsDrawn } from '../../renderer/features/compare/heights.ts';
 import { overlayOf } from '../../renderer/features/compare/overlay.ts';
 import { rowText } from '../../renderer/features/compare/rowText.ts';
 
@@ -19,45 +19,33 @@ const other: ShotBundle = {
 };
 const at = (group: ShotGroup, distance: number): ShotGroup => ({ ...group, context: { ...group.context, distance } });
 
-describe('the height at which two arrows strike', () => {
-  const measured = (bundle: ShotBundle, arrowSpeed: number): ShotBundle => ({
-    ...bundle,
-    setup: { ...bundle.setup, settings: { ...bundle.setup.settings, arrowSpeed } },
-  });
-
-  it('is the same for the same arrow', () => {
-    const apart = heightsApart(exampleBundle, other, units);
-    expect(apart.ok && apart.value.data.samples.length).toBe(6);
-    if (!apart.ok) return;
-    for (const sample of apart.value.data.samples) {
-      expect(sample.value).toBeCloseTo(0, 4);
-      expect(sample.low).toBeCloseTo(0, 4);
-      expect(sample.high).toBeCloseTo(0, 4);
+describe('the heights of two arrows, drawn', () => {
+  it('stand at the distances of the trade in the shown units, and their sentence carries the last one', () => {
+    const fast: ShotBundle = {
+      ...other,
+      setup: { ...other.setup, settings: { ...other.setup.settings, arrowSpeed: 60 } },
+    };
+    const slow: ShotBundle = {
+      ...exampleBundle,
+      setup: { ...exampleBundle.setup, settings: { ...exampleBundle.setup.settings, arrowSpeed: 50 } },
+    };
+    for (const [inUnits, distances] of [
+      [units, [18, 30, 40, 50, 60, 70]],
+      [{ ...units, distance: 'yd' as const }, [20, 30, 40, 50, 60, 80]],
+    ] as const) {
+      const drawn = heightsDrawn(slow, fast, inUnits);
+      expect(drawn.ok && drawn.value.data.samples.map(({ distance }) => distance)).toEqual(distances);
+      expect(drawn.ok && drawn.value.data.unit).toBe(inUnits.distance === 'm' ? 'cm' : 'in');
+      expect(drawn.ok && drawn.value.sentence).toMatch(
+        /^With the sight mark of .+, .+ strikes [\d.]+ (cm|m|in|ft) higher at (70 m|80 yd), /,
+      );
     }
   });
 
-  it('follows the flat flight without air for a faster arrow: g x²/2 (1/v1² − 1/v2²), less a little for drag', () => {
-    const [v1, v2] = [55, 57];
-    const apart = heightsApart(measured(exampleBundle, v1), measured(other, v2), units);
-    expect(apart.ok).toBe(true);
-    if (!apart.ok) return;
-    const near = apart.value.data.samples[0];
-    // Computed independently: free fall over the two flight times; at 18 m drag changes it by a few per cent.
-    const expectedCm = 100 * ((9.80665 * 18 ** 2) / 2) * (1 / v1 ** 2 - 1 / v2 ** 2);
-    expect(near?.distance).toBe(18);
-    expect((near?.value ?? 0) / expectedCm).toBeGreaterThan(0.97);
-    expect((near?.value ?? 0) / expectedCm).toBeLessThan(1.08);
-    for (const sample of apart.value.data.samples) {
-      expect(sample.low).toBeLessThan(sample.value);
-      expect(sample.high).toBeGreaterThan(sample.value);
-    }
-  });
-
-  it('says which set-up lacks what', () => {
+  it('wait, and say for which set-up, where one lacks a figure', () => {
     const bare = { ...other, arrowSet: { ...other.arrowSet, weighed: null, linearDensity: null } };
-    const apart = heightsApart(exampleBundle, bare, units);
-    expect(apart.ok).toBe(false);
-    expect(!apart.ok && apart.problem.sentence).toContain('Other');
+    const drawn = heightsDrawn(exampleBundle, bare, units);
+    expect(!drawn.ok && drawn.problem.sentence).toContain('Other: ');
   });
 });
 

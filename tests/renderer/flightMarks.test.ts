@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { farthestOffered } from '../../core/aim/index.ts';
 import type { Bundle } from '../../core/model/bundle.ts';
 import { exampleBundle } from '../../core/model/example.ts';
 import { defaultPreferences, type UnitChoice } from '../../core/model/preferences.ts';
 import { aimPicture } from '../../renderer/features/aim/derive.ts';
 import { farEndFor } from '../../renderer/features/aim/distances.ts';
-import { farthestSetFor, flightData } from '../../renderer/features/aim/flightData.ts';
+import { flightData } from '../../renderer/features/aim/flightData.ts';
 import { touches, type Box } from '../../renderer/plots/boxes.ts';
 import type { FlightData } from '../../renderer/plots/flight/data.ts';
 import type { Label } from '../../renderer/plots/labels.ts';
@@ -37,7 +38,7 @@ const cases: Case[] = speeds.flatMap((speed) =>
   [8, 10, 18, 25, 30, 43, 50, 60, 70, 90].flatMap((setFor) =>
     [metres, yards].flatMap((units) => {
       const picture = aimPicture(shot(speed), { setFor, aimAt: null }, units);
-      if (!picture.ok || setFor > farthestSetFor(picture.value)) return [];
+      if (!picture.ok || setFor > farthestOffered(picture.value.basis.speed, picture.value.basis.drag)) return [];
       const data = flightData(picture.value, farEndFor(setFor, units), 'band: speed and drag', setFor % 20 === 10);
       return [{ name: `${speed ?? 'estimated'} m/s set for ${setFor} m in ${units.distance}`, data, units }];
     }),

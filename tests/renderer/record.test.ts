@@ -6,14 +6,13 @@ import {
   exampleBare,
   exampleBundle,
   exampleFletched,
-  exampleNow,
   Snapshot,
   type BenchRecord,
   type Id,
   type RecordEdit,
   type ShotGroup,
 } from '../../core/model/index.ts';
-import { commonestDistance, radiusSeries, settingLanes } from '../../renderer/features/record/history.ts';
+import { settingLanes } from '../../renderer/features/record/lanes.ts';
 import { alsoChanged, putBackEdits } from '../../renderer/features/record/putBack.ts';
 import { groupsToKeep, MOST_GROUPS, MOST_SHOTS, snapshotOf, whatIsKept } from '../../renderer/features/record/takeSnapshot.ts';
 import { edited } from '../../renderer/state/bench.ts';
@@ -164,23 +163,6 @@ describe('the history of a set-up', () => {
     at({ ...exampleFletched, shots: exampleFletched.shots.slice(0, 1) }, 15, '2026-07-02', { distance: 18, ...braced(null) }),
   ];
 
-  it('is told at the distance where most groups were shot, paced distances within a hundredth counting as one', () => {
-    expect(commonestDistance(history)).toBe(18);
-    expect(commonestDistance([])).toBeNull();
-    const tied = [history[0] as ShotGroup, history[2] as ShotGroup];
-    expect(commonestDistance(tied)).toBe(30);
-  });
-
-  it('has one point for each fletched group there whose size can be told', () => {
-    const series = radiusSeries(history);
-    expect(series.points.map((point) => point.id)).toEqual([id(11), id(14)]);
-    expect(series.untold).toBe(1);
-    for (const point of series.points) {
-      expect(point.low).toBeLessThan(point.radius);
-      expect(point.high).toBeGreaterThan(point.radius);
-    }
-  });
-
   it('steps a lane where a new value was first met, and skips what nobody noted', () => {
     const lanes = settingLanes(exampleBundle, history, [spring]);
     const brace = lanes.find((lane) => lane.key === 'braceHeight');
@@ -203,9 +185,4 @@ describe('the history of a set-up', () => {
     const other = { ...spring, id: id(9), setupId: id(8), state: { ...spring.state, setup: { ...setup, ...braced(0.2) } } };
     expect(settingLanes(exampleBundle, [], [other]).flatMap((lane) => lane.steps)).toEqual([]);
   });
-});
-
-it('wall time follows the offset of the place', () => {
-  expect(radiusSeries([exampleFletched]).points[0]?.at).toBe(Date.parse(exampleFletched.context.shotAt.at) + 60 * 60_000);
-  expect(exampleNow.offsetMinutes).toBe(60);
 });

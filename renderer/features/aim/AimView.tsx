@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import { farthestOffered } from '../../../core/aim/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { limits } from '../../../core/model/limits.ts';
 import { Fraction } from '../../design/index.ts';
@@ -6,7 +7,7 @@ import { Flight } from '../../plots/flight/Flight.tsx';
 import { groupsOf } from '../../state/selectors.ts';
 import { useBench, useUnits } from '../../state/useBench.ts';
 import type { AimPicture } from './derive.ts';
-import { farthestSetFor, flightData } from './flightData.ts';
+import { flightData } from './flightData.ts';
 import { shootsWithoutSight } from './holds.ts';
 import { farEndFor } from './distances.ts';
 import { DropTable } from './DropTable.tsx';
@@ -24,7 +25,7 @@ export function AimView({ bundle, picture }: { bundle: Bundle; picture: AimPictu
   const farEnd = heldEnd ?? farEndFor(picture.setFor, units);
   const without = shootsWithoutSight(bundle) && bundle.bow.bowKind !== 'compound';
   const data = useMemo(
-    () => flightData(picture, farEnd, picture.speed.from === 'measured' ? 'band: drag' : 'band: speed and drag', without),
+    () => flightData(picture, farEnd, picture.basis.speed.from === 'measured' ? 'band: drag' : 'band: speed and drag', without),
     [picture, farEnd, without],
   );
   const faceId = groupsOf(records, bundle.setup.id).at(-1)?.context.face ?? '80';
@@ -43,7 +44,7 @@ export function AimView({ bundle, picture }: { bundle: Bundle; picture: AimPictu
           note="Ground 1.3 m under the gold, by the rule book."
           sentence={flightSentence(picture, units)}
           nearest={limits.shootingDistance.min}
-          farthest={Math.min(farEnd, farthestSetFor(picture))}
+          farthest={Math.min(farEnd, farthestOffered(picture.basis.speed, picture.basis.drag))}
           onSetFor={(setFor) => chooseInAim(bundle.setup.id, { setFor })}
           onHold={(held) => setHeldEnd(held ? farEnd : null)}
           read={(distance) => readingAt(picture, distance, units)}
@@ -51,7 +52,7 @@ export function AimView({ bundle, picture }: { bundle: Bundle; picture: AimPictu
         <Given
           bundle={bundle}
           setFor={picture.setFor}
-          estimated={picture.speed.from === 'estimated' ? picture.speed.value : undefined}
+          estimated={picture.basis.speed.from === 'estimated' ? picture.basis.speed.value : undefined}
         />
         <div className="aim-lower">
           <WithoutSight bundle={bundle} picture={picture} said={without && picture.withoutSight.pointOn.ok} faceId={faceId} />

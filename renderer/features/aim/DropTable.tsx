@@ -3,7 +3,7 @@ import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { showQuantity, textQuantity, unitOf, type Use } from '../../../core/units/index.ts';
 import { useUnits } from '../../state/useBench.ts';
 import type { AimPicture, TableRow } from './derive.ts';
-import { rangeText } from './words.ts';
+import { isNought, rangeText } from './words.ts';
 
 /** Where the arrow is at the usual distances, with the sight left as it is set. The row of the chosen distance stands out. */
 export function DropTable({ picture }: { picture: AimPicture }) {
@@ -48,8 +48,8 @@ export function DropTable({ picture }: { picture: AimPicture }) {
 }
 
 /** On the line of sight by the setting itself: there is nothing to be unsure of. */
-const isNought = ({ low, high }: Band, use: Use, units: UnitChoice) =>
-  [low, high].every((end) => !/[1-9]/.test(showQuantity(end, use, units, { digits: 0 }).figure)) && use === 'drop';
+const onTheLine = ({ low, high }: Band, use: Use, units: UnitChoice) =>
+  use === 'drop' && isNought(low, units) && isNought(high, units);
 
 function Cells({ row, of, use, digits }: { row: TableRow; of: 'height' | 'drop' | 'time'; use: Use; digits?: number }) {
   const units = useUnits();
@@ -64,7 +64,7 @@ function Cells({ row, of, use, digits }: { row: TableRow; of: 'height' | 'drop' 
   return (
     <>
       <td>{showQuantity(band.value, use, units, { digits: digits ?? 0 }).figure}</td>
-      <td className="aim-band">{isNought(band, use, units) ? '' : rangeText(band, use, units, digits ?? 0)}</td>
+      <td className="aim-band">{onTheLine(band, use, units) ? '' : rangeText(band, use, units, digits ?? 0)}</td>
     </>
   );
 }

@@ -1,3 +1,4 @@
+import { goldAboveGround } from '../../../core/aim/index.ts';
 import type { Band } from '../../../core/model/band.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import type { FaceId } from '../../../core/model/group.ts';
@@ -7,7 +8,6 @@ import { textQuantity } from '../../../core/units/index.ts';
 import { Figure } from '../../design/index.ts';
 import { Hold } from '../../plots/hold/Hold.tsx';
 import { useUnits } from '../../state/useBench.ts';
-import { goldAboveGround } from './basis.ts';
 import type { AimPicture } from './derive.ts';
 import { GoLink } from './GoLink.tsx';
 import { chooseInAim } from './store.ts';

@@ -1,4 +1,5 @@
 import type { UnitChoice } from '../../../core/model/preferences.ts';
+import { vacuumRange } from '../../../core/flight/index.ts';
 import { factorOf } from '../../../core/units/index.ts';
 
 /** The distances that the trade shoots, in the unit chosen. Common practice. */
@@ -11,9 +12,12 @@ export function tableDistances(units: UnitChoice, chosen: number): readonly numb
   return all.some((distance) => Math.abs(distance - chosen) < 0.01) ? all : [...all, chosen].sort((a, b) => a - b);
 }
 
-/** The farthest of 50, 30 and 18 that this speed reaches in a flat flight: launched at about 6 degrees or less, reckoned without air. */
+/** A flat flight leaves at about 6 degrees or less [rad]. */
+const FLAT = 0.105;
+
+/** The farthest of 50, 30 and 18 that this speed reaches in a flat flight, reckoned without air. */
 export function distanceToBegin(speed: number, units: UnitChoice): number {
-  const flat = (speed * speed * Math.sin(2 * 0.105)) / 9.80665;
+  const flat = vacuumRange(speed, FLAT);
   const factor = factorOf('distance', units);
   const [far, middle, near] = units.distance === 'm' ? [50, 30, 18] : [50, 30, 20];
   return factor * (far * factor <= flat ? far : middle * factor <= flat ? middle : near);

@@ -1,6 +1,6 @@
 import type { Band } from '../../../core/model/band.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
-import { showQuantity, textQuantity, unitOf, type Use } from '../../../core/units/index.ts';
+import { readsNought, showQuantity, textQuantity, unitOf, type Use } from '../../../core/units/index.ts';
 import type { FlightReading } from '../../plots/flight/data.ts';
 import type { AimPicture } from './derive.ts';
 import { figuresAt } from './flightData.ts';
@@ -24,8 +24,8 @@ const straddles = ({ low, high }: Band): boolean => low < 0 && high > 0;
 const far = (distance: number, units: UnitChoice): string => textQuantity(distance, 'distance', units);
 
 /** Nought as the screen shows it. */
-const isNought = (height: number, units: UnitChoice): boolean =>
-  !/[1-9]/.test(showQuantity(height, 'drop', units, { digits: 0 }).figure);
+export const isNought = (height: number, units: UnitChoice): boolean =>
+  readsNought(showQuantity(height, 'drop', units, { digits: 0 }).figure);
 
 /** The headline: the finding with its number. */
 export function headline(picture: AimPicture, without: boolean, units: UnitChoice): string {
@@ -37,7 +37,7 @@ export function headline(picture: AimPicture, without: boolean, units: UnitChoic
 
 /** The headline's band, what it rests on, and what would narrow it. */
 export function basis(picture: AimPicture, without: boolean, units: UnitChoice): string {
-  const { speed, diameter, eyeHeight } = picture;
+  const { speed, diameter, eyeHeight } = picture.basis;
   const { height } = picture.plan.apex;
   const band = without && picture.withoutSight.pointOn.ok ? 'The' : `${depthRange(height, units)} ${unitOf('drop', units)}: the`;
   const at = textQuantity(speed.value, 'speed', units);

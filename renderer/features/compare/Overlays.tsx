@@ -7,7 +7,7 @@ import { Fraction } from '../../design/index.ts';
 import { GroupsOverlay } from '../../plots/groupsOverlay/GroupsOverlay.tsx';
 import { Heights } from '../../plots/heights/Heights.tsx';
 import { useUnits } from '../../state/useBench.ts';
-import { heightsApart } from './heights.ts';
+import { heightsDrawn } from './heights.ts';
 import type { Overlay } from './overlay.ts';
 
 interface Props {
@@ -21,7 +21,7 @@ interface Props {
 /** How the two shoot: groups over each other, and one arrow's height over the other's. */
 export function Overlays({ reference, other, overlay, stopped }: Props) {
   const units = useUnits();
-  const heights = useMemo(() => heightsApart(reference, other, units), [reference, other, units]);
+  const heights = useMemo(() => heightsDrawn(reference, other, units), [reference, other, units]);
   return (
     <div className="overlays">
       <section aria-labelledby="overlay-groups">

@@ -1,6 +1,6 @@
-import { comparableGroups, sameDistance } from '../../../core/compare/groupFigures.ts';
+import { comparableGroups } from '../../../core/compare/groupFigures.ts';
 import { shortNames } from '../../../core/compare/index.ts';
-import { face, groupMeasures, shiftOfGroups, type Point } from '../../../core/group/index.ts';
+import { face, groupMeasures, sameDistance, shiftOfGroups, type Point } from '../../../core/group/index.ts';
 import type { ShotBundle } from '../../../core/model/bundle.ts';
 import type { ShotGroup } from '../../../core/model/group.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';

@@ -1,6 +1,6 @@
 import type { CompareRow } from '../../../core/compare/index.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
-import { showQuantity, unitOf } from '../../../core/units/index.ts';
+import { readsNought, showQuantity, unitOf } from '../../../core/units/index.ts';
 
 export interface RowText {
   readonly unit: string;
@@ -49,7 +49,7 @@ function signed(difference: number, use: CompareRow['use'], units: UnitChoice, d
   const least = Math.max(digits, own.unit === unitOf(use, units) ? decimalsIn(own.figure) : 0);
   const withDecimals = (decimals: number) => showQuantity(difference, use, units, { signed: true, digits: decimals }).figure;
   const tried = Array.from({ length: FINER + 1 }, (_, more) => withDecimals(least + more));
-  return tried.find((text) => /[1-9]/.test(text)) ?? withDecimals(least);
+  return tried.find((text) => !readsNought(text)) ?? withDecimals(least);
 }
 
 const decimalsIn = (text: string): number => (/\.(\d+)$/.exec(text)?.[1] ?? '').length;

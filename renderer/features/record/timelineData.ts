@@ -1,10 +1,12 @@
+import { radiusSeries, type RadiusSeries } from '../../../core/group/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
+import { wallTime } from '../../../core/model/common.ts';
 import type { ShotGroup } from '../../../core/model/group.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import type { Snapshot } from '../../../core/model/snapshot.ts';
 import { factorOf, showQuantity, textQuantity, unitOf, type Use } from '../../../core/units/index.ts';
 import type { TimelineData } from '../../plots/timeline/data.ts';
-import { radiusSeries, settingLanes, wallTime, type Lane } from './history.ts';
+import { settingLanes, type Lane } from './lanes.ts';
 import type { Compared } from './selectors.ts';
 
 /** More dots than this would merge into a bar. */
@@ -78,7 +80,7 @@ function sentenceOf(data: TimelineData, lanes: readonly Lane[], distance: string
   return `${sizes}Settings: ${steps.length === 0 ? 'none noted' : steps.join('; ')}.${flags}`;
 }
 
-function noteOf(data: TimelineData, series: ReturnType<typeof radiusSeries>, distance: string): string {
+function noteOf(data: TimelineData, series: RadiusSeries, distance: string): string {
   const key = 'A step is a setting changed, a flag a snapshot.';
   const shown = data.sizes.points.length;
   if (shown < 2) return `${key} Group size needs two fletched groups at one distance.`;

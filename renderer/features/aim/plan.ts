@@ -1,45 +1,21 @@
-import { aimPlan, standingEye, type AimPlan } from '../../../core/aim/index.ts';
-import { arrowMass } from '../../../core/arrow/index.ts';
-import { setupSpeed } from '../../../core/bow/index.ts';
-import { airDensity, dragBand } from '../../../core/flight/index.ts';
+import { aimPlan, flightBasis, goldAboveGround, standingEye, type AimPlan, type FlightBasis } from '../../../core/aim/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
-import { ok, type Result } from '../../../core/model/problem.ts';
+import type { Result } from '../../../core/model/problem.ts';
 import { factorOf } from '../../../core/units/index.ts';
-import { diameterOf, eyeHeightOf } from './assumed.ts';
 import { distanceToBegin } from './distances.ts';
 import { neededForPointsOfAim, shootsWithoutSight } from './holds.ts';
 import type { AimChoice } from './store.ts';
 
-/** How high the centre of the face stands over the ground [m]: World Archery rule book. */
-export const goldAboveGround = 1.3;
-/** How far it lies below a standing eye [m]. */
+/** How far the centre of the face lies below a standing eye [m]. */
 export const targetDrop = standingEye - goldAboveGround;
 
 /** A reasonable arrow where its length is not known: only the points of aim need it, and they are then not shown. */
 const anyArrowLength = 0.71;
 
-/** What the flight rests on: speed, mass and the drag that follows; a refusal names the figure that is missing. */
-export function aimBasis(bundle: Bundle) {
-  const speed = setupSpeed({ ...bundle, settings: bundle.setup.settings });
-  if (!speed.ok) return speed;
-  const mass = arrowMass(bundle.arrowSet);
-  if (!mass.ok) return mass;
-  const diameter = diameterOf(bundle.arrowSet);
-  const air = airDensity();
-  const drag = {
-    low: dragBand(diameter.low, mass.value.mass, air).low,
-    value: dragBand(diameter.value, mass.value.mass, air).value,
-    high: dragBand(diameter.high, mass.value.mass, air).high,
-  };
-  return ok({ speed: speed.value, mass: mass.value.mass, diameter, eyeHeight: eyeHeightOf(bundle.setup.form), air, drag });
-}
-
-export type Basis = Extract<ReturnType<typeof aimBasis>, { ok: true }>['value'];
-
 export function planOn(
   bundle: Bundle,
-  basis: Basis,
+  basis: FlightBasis,
   setFor: number,
   distances: readonly number[],
   aimAt: number,
@@ -61,7 +37,7 @@ export function planOn(
 
 /** The distance that the flight is drawn for: the chosen one, else one that suits this bow; null where there is no flight [m]. */
 export function setForOf(bundle: Bundle, choice: AimChoice, units: UnitChoice): number | null {
-  const basis = aimBasis(bundle);
+  const basis = flightBasis(bundle);
   if (!basis.ok) return null;
   if (choice.setFor !== null) return choice.setFor;
   const near = distanceToBegin(basis.value.speed.value, units);

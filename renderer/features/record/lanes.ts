@@ -1,74 +1,9 @@
-import { groupMeasures } from '../../../core/group/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
-import type { Id, Stamp } from '../../../core/model/common.ts';
+import { wallTime } from '../../../core/model/common.ts';
 import type { ShotGroup } from '../../../core/model/group.ts';
 import type { Settings } from '../../../core/model/setup.ts';
 import type { Snapshot } from '../../../core/model/snapshot.ts';
 import type { Use } from '../../../core/units/index.ts';
-
-/** Two marks on one lane, paced or taped, still count as one distance. */
-const SAME_DISTANCE = 0.01;
-
-/** The clock on the wall of the place, as milliseconds: what a calendar axis is drawn in. */
-export const wallTime = (stamp: Stamp): number => Date.parse(stamp.at) + stamp.offsetMinutes * 60_000;
-
-/** The distance at which most groups were shot; of two that are equally common, the one that was shot last. */
-export function commonestDistance(groups: readonly ShotGroup[]): number | null {
-  const counted: { distance: number; count: number; last: number }[] = [];
-  for (const { context } of groups) {
-    const at = wallTime(context.shotAt);
-    const known = counted.find(({ distance }) => isSameDistance(distance, context.distance));
-    if (known === undefined) counted.push({ distance: context.distance, count: 1, last: at });
-    else {
-      known.count += 1;
-      known.last = Math.max(known.last, at);
-    }
-  }
-  return counted.sort((a, b) => b.count - a.count || b.last - a.last)[0]?.distance ?? null;
-}
-
-export const isSameDistance = (a: number, b: number): boolean => Math.abs(a - b) <= SAME_DISTANCE * Math.max(a, b);
-
-/** One group's mean radius with its 95 % interval. */
-export interface RadiusPoint {
-  readonly id: Id;
-  readonly at: number;
-  readonly shots: number;
-  readonly radius: number;
-  readonly low: number;
-  readonly high: number;
-}
-
-export interface RadiusSeries {
-  readonly distance: number | null;
-  readonly points: readonly RadiusPoint[];
-  /** Groups at this distance whose size cannot be told: one shot, or all in one hole. */
-  readonly untold: number;
-}
-
-/** How the size of the fletched groups moved, at the one distance where most of them were shot. Groups must come oldest first. */
-export function radiusSeries(groups: readonly ShotGroup[]): RadiusSeries {
-  const fletched = groups.filter((group) => group.fletching === 'fletched');
-  const distance = commonestDistance(fletched);
-  if (distance === null) return { distance, points: [], untold: 0 };
-  const there = fletched.filter((group) => isSameDistance(group.context.distance, distance));
-  const points = there.flatMap((group): RadiusPoint[] => {
-    const measured = groupMeasures(group.shots);
-    if (!measured.ok) return [];
-    const { meanRadius, meanRadiusInterval, n } = measured.value;
-    return [
-      {
-        id: group.id,
-        at: wallTime(group.context.shotAt),
-        shots: n,
-        radius: meanRadius,
-        low: meanRadiusInterval[0],
-        high: meanRadiusInterval[1],
-      },
-    ];
-  });
-  return { distance, points, untold: there.length - points.length };
-}
 
 /** A setting over time: each step stands where a new value was first met. */
 export interface Lane {
