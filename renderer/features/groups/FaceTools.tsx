@@ -84,12 +84,14 @@ function TypedShot({ entering }: { entering: ShotGroup }) {
 
   return (
     <span className="typed-shot">
-      <label htmlFor={id}>across, up, {units.setting}</label>
+      <label htmlFor={id}>
+        at<span className="heard">, across and up from the centre, {units.setting}</span>
+      </label>
       <input
         id={id}
         className="words"
         value={text}
-        placeholder="12 −8"
+        placeholder={`12 −8 ${units.setting}`}
         autoComplete="off"
         aria-invalid={wrong !== null}
         aria-describedby={wrong === null ? undefined : `${id}-wrong`}
