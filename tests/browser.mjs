@@ -17,6 +17,7 @@ export function browserForTests() {
   });
   if (fetched.status === 0) return '';
   if (process.platform !== 'linux' || process.getuid?.() !== 0) return null;
+  /** @type {import('node:child_process').SpawnSyncOptions} */
   const quiet = { env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' }, stdio: ['ignore', 'ignore', 'inherit'] };
   spawnSync('apt-get', ['update', '-q'], quiet);
   spawnSync('apt-get', ['install', '-y', '-q', '--no-install-recommends', 'chromium'], quiet);

@@ -11,16 +11,33 @@ ensureInstalled();
 const results = path.join(root, '.cache/results');
 fs.rmSync(results, { recursive: true, force: true });
 const began = Date.now();
+/** @type {Row[]} */
 const rows = [];
 
-/** Runs one program and notes how it ended. */
+/**
+ * @typedef {import('./sums.mjs').Sum} Sum
+ * @typedef {Sum & { name: string, seconds: number }} Row
+ */
+
+/**
+ * Runs one program and notes how it ended.
+ *
+ * @param {string} name
+ * @param {string} file
+ * @param {string[]} args
+ * @param {{ env?: NodeJS.ProcessEnv, sum?: (isOk: boolean) => Sum }} options
+ */
 function run(name, file, args, { env = process.env, sum = endSum } = {}) {
   const start = Date.now();
   console.log(`\n== ${name}`);
   const ended = spawnSync(process.execPath, [path.join(root, file), ...args], { cwd: root, stdio: 'inherit', env });
   rows.push({ name, seconds: (Date.now() - start) / 1000, ...sum(ended.status === 0) });
 }
-/** A program without tests of its own is one check: it ends well or it does not. */
+/**
+ * A program without tests of its own is one check: it ends well or it does not.
+ *
+ * @param {boolean} isOk
+ */
 const endSum = (isOk) => ({ passed: isOk ? 1 : 0, failed: isOk ? 0 : 1, skipped: 0 });
 
 run('types', 'node_modules/typescript/bin/tsc', ['-b']);
@@ -43,10 +60,11 @@ run('playwright', 'node_modules/playwright/cli.js', ['test', '--config', 'tests/
 });
 
 const total = { passed: 0, failed: 0, skipped: 0 };
+/** @param {Sum} sum */
 const words = ({ passed, failed, skipped }) => `${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`;
 console.log('');
 for (const row of rows) {
-  for (const key of Object.keys(total)) total[key] += row[key];
+  for (const key of /** @type {const} */ (['passed', 'failed', 'skipped'])) total[key] += row[key];
   console.log(`${row.name.padEnd(12)} ${words(row).padEnd(32)} ${row.seconds.toFixed(1)} s`);
 }
 console.log(`all in ${((Date.now() - began) / 1000).toFixed(0)} s`);

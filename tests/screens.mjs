@@ -13,6 +13,7 @@ const { startHost } = await import('../electron/launch/host.mjs');
 const out = path.join(root, 'test-results/screens');
 const guide = path.join(root, 'renderer/guide/pictures');
 const forGuide = process.argv.includes('--guide');
+/** @type {{ name: string, colorScheme: 'light' | 'dark', width: number, height: number }[]} */
 const sizes = [
   { name: 'light', colorScheme: 'light', width: 1280, height: 800 },
   { name: 'dark', colorScheme: 'dark', width: 1280, height: 800 },

@@ -17,6 +17,7 @@ export function ensureInstalled() {
   const named = process.env.npm_execpath ?? '';
   const npm = /(^|[/\\])npm-cli\.[cm]?js$/.test(named) ? named : null;
   const args = ['ci', '--no-audit', '--no-fund', '--include=dev', '--loglevel=error'];
+  /** @type {import('node:child_process').SpawnSyncOptions} */
   const options = { cwd: root, stdio: ['ignore', 'ignore', 'inherit'] };
   const done = npm
     ? spawnSync(process.execPath, [npm, ...args], options)
@@ -34,6 +35,10 @@ function isInstalled() {
   );
 }
 
+/**
+ * @param {string} lockFile
+ * @returns {Record<string, { version?: string, optional?: boolean, peer?: boolean }>}
+ */
 function packagesOf(lockFile) {
   try {
     return JSON.parse(fs.readFileSync(lockFile, 'utf8')).packages;

@@ -27,7 +27,7 @@ export function systemBrowser() {
 function candidates() {
   const { platform, env } = process;
   if (platform === 'win32') {
-    const folders = [env.PROGRAMFILES, env['PROGRAMFILES(X86)'], env.LOCALAPPDATA].filter(Boolean);
+    const folders = [env.PROGRAMFILES, env['PROGRAMFILES(X86)'], env.LOCALAPPDATA].filter((folder) => folder !== undefined);
     return folders.flatMap((folder) => [
       path.join(folder, 'Google/Chrome/Application/chrome.exe'),
       path.join(folder, 'Microsoft/Edge/Application/msedge.exe'),
@@ -44,12 +44,22 @@ export function hasDesktop() {
   return process.platform !== 'linux' || Boolean(process.env.DISPLAY || process.env.WAYLAND_DISPLAY);
 }
 
-/** Opens an address in the user's own browser, as the desktop would. False when it has no way, or says that it failed. */
+/**
+ * Opens an address in the user's own browser, as the desktop would. False when it has no way, or says that it failed.
+ *
+ * @param {string} address
+ */
 export async function openAddress(address) {
-  const [file, ...args] = {
-    win32: ['cmd', '/c', 'start', '""', address],
-    darwin: ['open', address],
-  }[process.platform] ?? ['xdg-open', address];
+  const [file, ...args] = openerOf(address);
   const { code } = await endOf(spawn(file, args, { stdio: 'ignore', windowsVerbatimArguments: true }));
   return code === 0;
+}
+
+/**
+ * @param {string} address
+ * @returns {[string, ...string[]]}
+ */
+function openerOf(address) {
+  if (process.platform === 'win32') return ['cmd', '/c', 'start', '""', address];
+  return [process.platform === 'darwin' ? 'open' : 'xdg-open', address];
 }

@@ -9,7 +9,13 @@ const vite = () => import('vite');
 
 const external = ['electron', 'node-sqlite3-wasm', ...builtinModules, /^node:/];
 
-/** One program for Node or Electron, in one file. */
+/**
+ * One program for Node or Electron, in one file.
+ *
+ * @param {string} entry
+ * @param {string} outFile
+ * @param {'es' | 'cjs'} format
+ */
 export async function buildProgram(entry, outFile, format = 'es') {
   const { build } = await vite();
   return build({
@@ -49,6 +55,7 @@ const SOURCES = ['core', 'electron', 'renderer', 'fixtures/demo', 'package-lock.
 /** Whether anything that is built from is younger than the last build. */
 function isStale() {
   const built = fs.statSync(STAMP, { throwIfNoEntry: false })?.mtimeMs ?? 0;
+  /** @type {(at: string) => boolean} */
   const younger = (at) => {
     const found = fs.statSync(at);
     if (found.mtimeMs > built) return true;

@@ -5,14 +5,30 @@ import { createInterface } from 'node:readline';
 import { root } from './bootstrap.mjs';
 import { endOf } from './child.mjs';
 
-/** Starts the built host; resolves when it has printed its first address. */
+/**
+ * @typedef {object} RunningHost
+ * @property {number} pid
+ * @property {string} address admits one page, once
+ * @property {Promise<number>} ended
+ * @property {() => Promise<string>} newAddress another address that admits one page, once
+ * @property {() => Promise<number>} stop
+ */
+
+/**
+ * Starts the built host; resolves when it has printed its first address.
+ *
+ * @param {{ env?: NodeJS.ProcessEnv, program?: string }} options
+ * @returns {Promise<RunningHost>}
+ */
 export async function startHost({ env = process.env, program = path.join(root, 'dist/electron/host.js') } = {}) {
   const child = spawn(process.execPath, [program], { stdio: ['pipe', 'pipe', 'inherit'], env });
   child.stdin.on('error', () => {}); // it has ended, which `ended` tells
   const end = endOf(child);
   const ended = end.then(({ code }) => code);
   const lines = createInterface({ input: child.stdout });
+  /** @returns {Promise<string>} */
   const nextLine = () => {
+    /** @type {Promise<string>} */
     const line = new Promise((resolve) => lines.once('line', resolve));
     const noMore = end.then(({ why }) => {
       throw new Error(`the host gives no address: ${why}`);
@@ -21,9 +37,8 @@ export async function startHost({ env = process.env, program = path.join(root, '
   };
   return {
     address: await nextLine(),
-    pid: child.pid,
+    pid: child.pid ?? 0,
     ended,
-    /** Another address that admits one page, once. */
     newAddress: () => {
       const line = nextLine();
       child.stdin.write('\n');

@@ -11,10 +11,14 @@ import { electronOrWhyNot } from './electron.mjs';
 import { startHost } from './host.mjs';
 import { smoke } from './smoke.mjs';
 
+/** @typedef {import('./host.mjs').RunningHost} RunningHost */
+
 /** Set by Ctrl+C and its like: what ends after that has not failed. */
 let isStopping = false;
+
+/** @param {(signal: NodeJS.Signals) => void} stop */
 function onStop(stop) {
-  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) {
+  for (const signal of /** @type {const} */ (['SIGINT', 'SIGTERM', 'SIGHUP'])) {
     process.on(signal, () => {
       isStopping = true;
       stop(signal);
@@ -24,7 +28,7 @@ function onStop(stop) {
 
 export async function start() {
   // Whoever reads our lines may go away, as in `npm start | head -1`; the bench stays.
-  process.stdout.on('error', (error) => {
+  process.stdout.on('error', (/** @type {NodeJS.ErrnoException} */ error) => {
     if (error.code !== 'EPIPE') throw error;
   });
   ensureInstalled();
@@ -43,14 +47,18 @@ async function runSmoke() {
     const { version, file, records } = await smoke(host.address);
     console.log(`Fistmele ${version} answers; the notebook ${file} opens with ${records} records.`);
   } catch (error) {
-    console.error(`The bench does not start: ${error.message}`);
+    console.error(`The bench does not start: ${error instanceof Error ? error.message : String(error)}`);
     process.exitCode = 1;
   } finally {
     await host.stop();
   }
 }
 
-/** Exported for its test, since Electron itself is not everywhere. */
+/**
+ * Exported for its test, since Electron itself is not everywhere.
+ *
+ * @param {string} file
+ */
 export async function runElectron(file) {
   const child = spawn(file, [root], { stdio: 'inherit' });
   onStop((signal) => child.kill(signal));
@@ -77,11 +85,13 @@ async function runLoopback() {
   } else offerAddress(host);
 }
 
+/** @param {RunningHost} host */
 function offerAddress(host) {
   console.log(`Open this address in a browser on this machine; it works once. Ctrl+C stops the bench.\n${host.address}`);
   offerMore(host);
 }
 
+/** @param {RunningHost} host */
 function offerMore(host) {
   if (!process.stdin.isTTY) return;
   console.log('Press Enter for another address.');
@@ -94,7 +104,12 @@ function offerMore(host) {
 let closeWindow = async () => {};
 const LONGEST_CLOSING = 3000;
 
-/** A window without tabs and with a profile of its own, thrown away with it. */
+/**
+ * A window without tabs and with a profile of its own, thrown away with it.
+ *
+ * @param {string} browser
+ * @param {RunningHost} host
+ */
 async function openWindow(browser, host) {
   const profile = fs.mkdtempSync(path.join(os.tmpdir(), 'fistmele-window-'));
   process.on('exit', () => {

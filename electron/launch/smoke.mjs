@@ -1,9 +1,17 @@
 // Whether a host answers: the page, the notebook, and the records in it. Node's own modules only.
+
+/**
+ * Throws, with a sentence, when the page or the notebook does not answer.
+ *
+ * @param {string} address
+ * @returns {Promise<{ version: string, file: string, records: number }>}
+ */
 export async function smoke(address) {
   const { origin, hash } = new URL(address);
   const page = await fetch(`${origin}/`);
   if (!page.ok || !(await page.text()).includes('<script')) throw new Error('the page of the bench does not answer');
 
+  /** @type {(path: string, bearer: string | null, input: unknown) => Promise<any>} */
   const post = async (path, bearer, input) => {
     const answer = await fetch(`${origin}/api/${path}`, {
       method: 'POST',

@@ -20,9 +20,14 @@ await buildProgram('tests/bench/all.ts', path.join(folder, 'all.js'));
 await buildProgram('tests/bench/opening.ts', path.join(folder, 'opening.js'));
 const { benchRows } = await import(path.join(folder, 'all.js'));
 
-const cells = (id, value, unit, reference, ratio) =>
+/** @typedef {import('./row.ts').Row} Row */
+
+/** @param {string[]} texts */
+const cells = (...[id = '', value = '', unit = '', reference = '', ratio = '']) =>
   id.padEnd(36) + value.padStart(12) + '  ' + unit.padEnd(4) + reference.padStart(12) + ratio.padStart(10);
+/** @param {number | null} value */
 const figure = (value) => (value === null ? '' : value !== 0 && Math.abs(value) < 0.001 ? value.toExponential(1) : format(value));
+/** @param {number} value */
 const format = (value) =>
   value.toLocaleString('en-GB', { maximumSignificantDigits: Math.abs(value) >= 1000 ? Math.trunc(Math.log10(value)) + 1 : 3 });
 
@@ -34,7 +39,7 @@ if (load > 1)
   console.log(`The machine is busy (load ${load.toFixed(1)}): trust ratios before times, and the notebook's times least.`);
 console.log(cells('figure', 'value', '', 'reference', 'ratio'));
 const books = fs.mkdtempSync(path.join(folder, 'notebooks-'));
-const rows = await benchRows(books, (found) => {
+const rows = await benchRows(books, (/** @type {Row[]} */ found) => {
   for (const { id, value, unit, reference, ratio } of found)
     console.log(cells(id, figure(value), unit, figure(reference), figure(ratio)));
 });
