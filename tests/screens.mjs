@@ -25,8 +25,6 @@ const screens = ['Bow', 'Arrow', 'Groups', 'Aim', 'Compare', 'Record'];
 await buildAll();
 fs.mkdirSync(out, { recursive: true });
 fs.mkdirSync(guide, { recursive: true });
-const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'fistmele-screens-'));
-const host = await startHost({ env: { ...process.env, FISTMELE_NOTEBOOK: path.join(folder, 'notebook.sqlite') } });
 const executablePath = systemBrowser() ?? undefined;
 const quiet = ['--disable-background-networking', '--disable-component-update', '--disable-sync'];
 const browser = await chromium.launch({
@@ -35,30 +33,47 @@ const browser = await chromium.launch({
 });
 
 for (const size of sizes) {
+  // A notebook of its own for each, so that each has an empty start to show.
+  const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'fistmele-screens-'));
+  const host = await startHost({ env: { ...process.env, FISTMELE_NOTEBOOK: path.join(folder, 'notebook.sqlite') } });
   const context = await browser.newContext({
     viewport: { width: size.width, height: size.height },
     colorScheme: size.colorScheme,
   });
   const page = await context.newPage();
+  const picture = async (name) => {
+    await page.evaluate(() => document.fonts.ready);
+    await page.waitForTimeout(300);
+    await page.screenshot({ path: path.join(out, `${name}-${size.name}.png`) });
+  };
+  const walk = async (prefix) => {
+    for (const screen of screens) {
+      await page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name: screen, exact: true }).click();
+      await picture(`${prefix}${screen.toLowerCase()}`);
+    }
+  };
+
   await page.goto(await host.newAddress());
   await page.getByRole('heading', { level: 1 }).waitFor();
-  await page.screenshot({ path: path.join(out, `first-${size.name}.png`) });
-  await page.getByRole('button', { name: 'Open the demo bench' }).click();
+  await picture('first');
+  await page.getByLabel('brace height', { exact: true }).fill('8 1/2');
+  await page.keyboard.press('Tab');
+  await page.getByRole('button', { name: 'Go on to the bow' }).click();
+  await walk('empty-');
+  await page.getByRole('button', { name: 'Demo bench' }).click();
+  await page.getByText('demo bench', { exact: true }).waitFor();
   await page
     .getByRole('button', { name: /^Tobin/ })
     .first()
     .click();
-  for (const screen of screens) {
-    await page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name: screen, exact: true }).click();
-    await page.evaluate(() => document.fonts.ready);
-    await page.waitForTimeout(300);
-    const file = `${screen.toLowerCase()}-${size.name}.png`;
-    await page.screenshot({ path: path.join(out, file) });
-    if (forGuide && size.name === 'light') fs.copyFileSync(path.join(out, file), path.join(guide, `${screen.toLowerCase()}.png`));
-  }
+  await walk('');
+
   await context.close();
+  await host.stop();
+  fs.rmSync(folder, { recursive: true, force: true });
 }
 await browser.close();
-await host.stop();
-fs.rmSync(folder, { recursive: true, force: true });
+if (forGuide)
+  for (const screen of screens)
+    fs.copyFileSync(path.join(out, `${screen.toLowerCase()}-light.png`), path.join(guide, `${screen.toLowerCase()}.png`));
 console.log(`${fs.readdirSync(out).length} pictures in ${path.relative(root, out)}`);

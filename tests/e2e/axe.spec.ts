@@ -1,3 +1,4 @@
+import fs from 'node:fs';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright/test';
 import { expect, test } from './bench.ts';
@@ -35,28 +36,60 @@ for (const light of ['light', 'dark'] as const) {
       }
     });
 
-    test(`axe finds nothing on the pages that open over the work, ${light}`, async ({ page, bench }) => {
+    test(`axe finds nothing where little has been measured, ${light}`, async ({ page, bench }) => {
+      test.setTimeout(120_000);
       expect(bench.notebook).not.toBe('');
-      await page.getByRole('button', { name: 'Open the demo bench' }).click();
-      for (const opener of ['Add a set-up', 'Units and light', 'Keys', 'Why'] as const) {
-        await page
-          .getByRole('button', { name: new RegExp(`^${opener}`) })
-          .first()
-          .click();
-        await expect(page.getByRole('dialog')).toBeVisible();
-        await nothingFound(page, opener);
-        await page.keyboard.press('Escape');
-        await expect(page.getByRole('dialog')).toHaveCount(0);
+      await page.getByLabel('brace height', { exact: true }).fill('8 1/2');
+      await page.keyboard.press('Tab');
+      await page.getByRole('button', { name: 'Go on to the bow' }).click();
+      for (const screen of screens) {
+        await page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name: screen, exact: true }).click();
+        await expect(page).toHaveTitle(new RegExp(`^${screen}`));
+        await nothingFound(page, `${screen}, empty`);
       }
     });
 
-    test(`axe finds nothing in the small window, ${light}`, async ({ page, bench }) => {
+    test(`axe finds nothing on the pages that open over the work, ${light}`, async ({ page, bench }) => {
+      test.setTimeout(120_000);
+      expect(bench.notebook).not.toBe('');
+      await page.getByRole('button', { name: 'Open the demo bench' }).click();
+      await page.getByRole('button', { name: /^Ines/ }).click();
+      const open = async (screen: string, opener: RegExp) => {
+        await page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name: screen, exact: true }).click();
+        await page.getByRole('button', { name: opener }).first().click();
+        await expect(page.getByRole('dialog')).toBeVisible();
+        await nothingFound(page, String(opener));
+        await page.keyboard.press('Escape');
+        await expect(page.getByRole('dialog')).toHaveCount(0);
+      };
+      for (const opener of [/^Add a set-up/, /^Units and light/, /^Keys/, /^Why/]) await open('Bow', opener);
+      for (const opener of [/^Causes/, /^Other changes/, /^Next group/, /^How the first/]) await open('Groups', opener);
+      await open('Record', /^Take a snapshot/);
+    });
+
+    test(`axe finds nothing on a stop and in the small window, ${light}`, async ({ page, bench }) => {
+      test.setTimeout(120_000);
       expect(bench.notebook).not.toBe('');
       await page.setViewportSize({ width: 1024, height: 700 });
       await page.getByRole('button', { name: 'Open the demo bench' }).click();
-      await nothingFound(page, 'the strip');
+      await page.getByRole('button', { name: /^Cato with/ }).click();
+      for (const screen of screens) {
+        await page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name: screen, exact: true }).click();
+        await expect(page).toHaveTitle(new RegExp(`^${screen}`));
+        await nothingFound(page, `${screen}, small`);
+      }
       await page.getByRole('button', { name: 'Open the findings' }).click();
       await nothingFound(page, 'the opened strip');
+    });
+
+    test(`axe finds nothing where the notebook is not open, ${light}`, async ({ page, bench }) => {
+      await page.goto('about:blank');
+      await bench.stop();
+      fs.writeFileSync(bench.notebook, 'not a notebook at all '.repeat(400));
+      await bench.start();
+      await bench.open();
+      await expect(page.getByRole('heading', { level: 1 })).toHaveText('The notebook is not open');
+      await nothingFound(page, 'the closed notebook');
     });
   });
 }
