@@ -10,6 +10,7 @@ import type { Finding, Level, Screen } from './finding.ts';
 import { handFinding } from './hand.ts';
 import { lookOverFinding } from './lookOver.ts';
 import { nockingPointFinding } from './nockingPoint.ts';
+import { compoundPassFinding, compoundShaftFinding } from './onCompound.ts';
 import { overshootFinding } from './overshoot.ts';
 import { pointAheadFinding } from './pointAhead.ts';
 import { rangeCautionFinding } from './rangeCaution.ts';
@@ -59,6 +60,8 @@ export function allFindings(bundle: Bundle, options: FindingOptions): readonly F
     pointAheadFinding(bundle, units),
     arrowMassFinding(bundle, units),
     handFinding(bundle),
+    compoundShaftFinding(bundle),
+    compoundPassFinding(bundle),
     screen === 'groups' ? rangeCautionFinding(units) : null,
     screen === 'aim' ? overshootFinding(options.reach ?? null, options.farthest ?? 0, units) : null,
     braceHeightFinding(bundle, units),
@@ -77,7 +80,7 @@ export function allFindings(bundle: Bundle, options: FindingOptions): readonly F
 /**
  * The findings that can hurt someone: no change is advised and no verdict shown while one of them is a stop.
  *
- * @equation arrow too short, arrow too light, wrong hand
+ * @equation arrow too short, arrow too light, wrong hand, wooden arrows on a compound
  * @param bundle - the set-up with its records [record]
  * @param units - the person's choice of units [record]
  * @returns those that stop [list]
@@ -86,9 +89,12 @@ export function allFindings(bundle: Bundle, options: FindingOptions): readonly F
  * @example stopsOf(exampleBundle, defaultPreferences.units) // []
  */
 export function stopsOf(bundle: Bundle, units: UnitChoice): readonly Finding[] {
-  return [pointAheadFinding(bundle, units), arrowMassFinding(bundle, units), handFinding(bundle)].filter(
-    (finding) => finding !== null && finding.level === 'stop',
-  ) as readonly Finding[];
+  return [
+    pointAheadFinding(bundle, units),
+    arrowMassFinding(bundle, units),
+    handFinding(bundle),
+    compoundShaftFinding(bundle),
+  ].filter((finding) => finding !== null && finding.level === 'stop') as readonly Finding[];
 }
 
 /**

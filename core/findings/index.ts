@@ -9,6 +9,7 @@ export { fieldOf } from './fieldOf.ts';
 export { handFinding } from './hand.ts';
 export { lookOverFinding } from './lookOver.ts';
 export { nockingPointFinding, nockingPractice, squareText, type NockingPractice } from './nockingPoint.ts';
+export { compoundPassFinding, compoundShaftFinding } from './onCompound.ts';
 export { overshootFinding } from './overshoot.ts';
 export { capital, goTo, HAIR, rangeText, ruleOf, standing, whyRule } from './parts.ts';
 export { pointAheadFinding } from './pointAhead.ts';

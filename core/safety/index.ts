@@ -18,3 +18,4 @@ export {
   type MassCheck,
 } from './massPerWeight.ts';
 export { handCheck } from './hand.ts';
+export { compoundPassCheck, compoundShaftCheck } from './compound.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { allFindings, dependentsStopped, suitabilityFinding, weightKnownFinding } from '../../../core/findings/index.ts';
-import { defaultPreferences, exampleNow } from '../../../core/model/index.ts';
+import { allFindings, dependentsStopped, stopsOf, suitabilityFinding, weightKnownFinding } from '../../../core/findings/index.ts';
+import { defaultPreferences, exampleNow, type ArrowSet, type Bow } from '../../../core/model/index.ts';
 import { setUp } from '../trials/build.ts';
 
 const { units } = defaultPreferences;
@@ -110,5 +110,26 @@ describe('the arrow on this bow', () => {
     });
     const read = setUp({ bow: { ...bow, markedWeight: null }, settings: { weightOnFingers: 50 * pound } });
     expect(weightKnownFinding(read, units)).toMatchObject({ level: 'unknown', title: '50 lb at the peak' });
+  });
+
+  // Wood and a compound do not go together, and a compound has a rest: common practice.
+  it('stops wooden arrows on a compound, and cautions a compound without a rest, and no other bow', () => {
+    const at = (bowKind: Bow['bowKind'], material: ArrowSet['material'], arrowPass: Bow['arrowPass']) =>
+      setUp({ bow: { bowKind, arrowPass, leastMassPerWeight: null }, arrowSet: { material } });
+    const wood = at('compound', 'wood', 'rest and button');
+    expect(stopsOf(wood, units).map(({ id, title }) => [id, title])).toEqual([['compoundShaft', 'Wooden arrows on a compound']]);
+    expect([dependentsStopped(list(wood)), list(wood)[0]?.id]).toEqual([true, 'compoundShaft']);
+    expect(find('compoundPass', at('compound', 'carbon', 'hand'))).toMatchObject({
+      level: 'caution',
+      title: 'Compound shot off the hand',
+      action: { field: 'bow.arrowPass' },
+    });
+    expect(find('compoundPass', at('compound', 'aluminium', 'shelf'))?.level).toBe('caution');
+    for (const sound of [
+      at('compound', 'carbon', 'rest and button'),
+      at('longbow', 'wood', 'hand'),
+      at('self bow', 'wood', 'shelf'),
+    ])
+      expect(list(sound).filter(({ id }) => id.startsWith('compoundShaft') || id === 'compoundPass')).toEqual([]);
   });
 });
