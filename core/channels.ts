@@ -18,8 +18,8 @@ export const isChannel = (name: unknown): name is Channel => (channels as readon
 export const EVENT_CHANNEL = 'bench.event';
 
 /**
- * The largest call a transport carries. A group of 100,000 shots is some 8 MB of text and a Change holds it before and after,
- * so the usual 1 MiB would refuse what the notebook itself allows.
+ * The largest call a transport carries. A group of 100,000 shots is some 7 MB of text, so the usual 1 MiB would refuse what the notebook
+ * itself allows.
  */
 export const MOST_CALL_BYTES = 16 * 1024 * 1024;
 export const TOO_LARGE =

@@ -51,6 +51,17 @@ describe('The check of the house', () => {
       /somebody's machine/,
     ],
     ['a long file', withFile('core/a.ts', 'export {};\n'.repeat(301)), /core\/a\.ts has 301 lines/],
+    [
+      'a link that leads nowhere',
+      withFile('README.md', 'See [the guide](core/GUIDE.md).'),
+      /^README\.md points to core\/GUIDE\.md, which is not there/,
+    ],
+    [
+      'a picture that was never made, in a table',
+      withFile('README.md', '| ![Bow](core/bow.png) | ![Aim](core/aim.png "Aim") |'),
+      /core\/bow\.png, which is not there\nREADME\.md points to core\/aim\.png/,
+    ],
+    ['a link out of a folder', withFile('core/a.md', '[up](../README.md#care)'), /^core\/a\.md points to README\.md/],
     ['a clock in core', withFile('core/a.ts', 'export const f = () =>\n  new Date();\n'), /core\/a\.ts:2 asks for the time/],
     ['the other clock in core', withFile('core/a.ts', 'export const f = () => Date();\n'), /core\/a\.ts:1 asks for the time/],
   ])('catches %s', (_what, tree, fault) => {
@@ -61,6 +72,12 @@ describe('The check of the house', () => {
     expect(houseFaults(withFile('core/a.ts', 'export {};\n'), { 'core/a.ts': 'once long' })).toEqual([
       'core/a.ts is no longer long; take it off the list',
     ]);
+  });
+
+  it('lets a file point to what is there, to a place elsewhere, to a place in itself, and to nothing in code', () => {
+    const text = '[core](core/README.md#units), [all](./core), [net](https://example.org/x.md), [below](#care), `[x](none.md)`';
+    expect(houseFaults(withFile('README.md', text), {})).toEqual([]);
+    expect(houseFaults(withFile('README.md', '```\n[x](none.md)\n```\n'), {})).toEqual([]);
   });
 
   it('lets core read a moment that it is given', () => {

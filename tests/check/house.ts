@@ -1,4 +1,5 @@
 import ts from 'typescript';
+import { linkFaults } from './links.ts';
 
 /** One tracked file: its path with forward slashes, and its text (empty for a font or a picture). */
 export interface Tracked {
@@ -36,6 +37,7 @@ export function houseFaults(tree: readonly Tracked[], longFiles: Readonly<Record
     if (path.startsWith('core/') && path.endsWith('.ts'))
       faults.push(...clocksIn(text).map((line) => `${path}:${line} asks for the time`));
   }
+  faults.push(...linkFaults(tree));
   for (const path of Object.keys(longFiles)) {
     const lines = (tree.find((file) => file.path === path)?.text ?? '').split('\n').length - 1;
     if (lines <= MOST_LINES) faults.push(`${path} is no longer long; take it off the list`);
