@@ -95,8 +95,7 @@ export function Figure({ measure, name, value, onKeep, hint, assumed, required =
   };
 
   const built = text.includes('/') && wrong === null;
-  const pencil =
-    value === null && assumed !== undefined ? textQuantity(assumed, use, units) : `not measured, ${unitOf(use, units)}`;
+  const pencil = value === null && assumed !== undefined ? textQuantity(assumed, use, units) : `not yet, ${unitOf(use, units)}`;
   const described = [hint === undefined ? null : `${id}-hint`, wrong === null ? null : `${id}-wrong`]
     .filter((part) => part !== null)
     .join(' ');

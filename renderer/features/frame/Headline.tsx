@@ -1,6 +1,7 @@
 import type { Finding, Screen } from '../../../core/findings/finding.ts';
 import { capital, dependentsStopped } from '../../../core/findings/index.ts';
-import { Fraction } from '../../design/index.ts';
+import { countWord } from '../../../core/model/sentence.ts';
+import { Fraction, Mark } from '../../design/index.ts';
 import { useFindings } from './useFindings.ts';
 
 const grave = (finding: Finding) => finding.level === 'stop' || finding.level === 'caution';
@@ -13,7 +14,9 @@ export function Headline({ screen, clear, note }: { screen: Screen; clear: strin
   const worst = stop ?? here.find(grave);
   const waiting = here.filter((finding) => finding.level === 'waiting' || finding.level === 'unknown');
   const known = findings.some((finding) => finding.level === 'ok');
-  const others = findings.filter((finding) => grave(finding) && finding !== worst).length;
+  // A stop that another page mends is said here too: whatever this page finds in order, nothing is shot.
+  const elsewhere = findings.find((finding) => finding.level === 'stop' && finding !== worst);
+  const others = findings.filter((finding) => grave(finding) && finding !== worst && finding !== elsewhere).length;
   const title =
     worst?.title ??
     (!known
@@ -27,6 +30,11 @@ export function Headline({ screen, clear, note }: { screen: Screen; clear: strin
         <Fraction>{title}</Fraction>
       </h1>
       <p>
+        {elsewhere !== undefined && (
+          <>
+            <Mark level="stop" /> <Fraction>{`${elsewhere.title}. `}</Fraction>
+          </>
+        )}
         {others > 0 && `${capital(things(others, worst === undefined ? 'caution' : 'other finding'))} in the column. `}
         <Fraction>{note}</Fraction>
       </p>
@@ -34,5 +42,4 @@ export function Headline({ screen, clear, note }: { screen: Screen; clear: strin
   );
 }
 
-const words = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
-const things = (n: number, thing: string): string => `${words[n] ?? n} ${thing}${n === 1 ? '' : 's'}`;
+const things = (n: number, thing: string): string => `${countWord(n)} ${thing}${n === 1 ? '' : 's'}`;
