@@ -1,33 +1,26 @@
-import type { Stamp } from '../model/common.ts';
+import { wallTime, type Stamp } from '../model/common.ts';
 
-const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 
 /**
  * The day of an instant where it was lived.
  *
- * @equation UTC instant + offset of the place, as day, month and year
+ * @equation UTC instant + offset of the place, as day, month and year; seen from a day, "today" on that day and no year within its year
  * @param stamp - the instant with its offset [record]
+ * @param today - the day that it is read on, or null when the text must hold on any day [record]
  * @returns for instance "2 May 2026" [text]
- * @validity any stamp that the records accept
+ * @validity any stamps that the records accept
  * @source own derivation
  * @example dayText({ at: '2026-05-02T23:30:00Z', offsetMinutes: 60 }) // "3 May 2026"
  */
-export function dayText(stamp: Stamp): string {
-  const there = new Date(Date.parse(stamp.at) + stamp.offsetMinutes * 60_000);
-  return `${there.getUTCDate()} ${MONTHS[there.getUTCMonth()] ?? ''} ${there.getUTCFullYear()}`;
+export function dayText(stamp: Stamp, today: Stamp | null = null): string {
+  const there = new Date(wallTime(stamp));
+  const day = `${there.getUTCDate()} ${MONTHS[there.getUTCMonth()] ?? ''}`;
+  const year = there.getUTCFullYear();
+  if (today === null) return `${day} ${year}`;
+  const here = new Date(wallTime(today));
+  if (there.toISOString().slice(0, 10) === here.toISOString().slice(0, 10)) return 'today';
+  return year === here.getUTCFullYear() ? day : `${day} ${year}`;
 }
 
 /**

@@ -1,10 +1,8 @@
 import { limits, type Measure } from './limits.ts';
 import { ok, refuse, type Problem, type Result } from './problem.ts';
+import { together } from './sentence.ts';
 
 const inSentence = (key: Measure): string => limits[key].name.charAt(0).toLowerCase() + limits[key].name.slice(1);
-
-const together = (parts: readonly string[]): string =>
-  parts.length < 2 ? (parts[0] ?? '') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1) ?? ''}`;
 
 const unbelievable = (key: Measure, value: number): Problem | null => {
   const { name, min, max } = limits[key];

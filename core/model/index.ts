@@ -11,5 +11,6 @@ export * from './records.ts';
 export * from './preferences.ts';
 export * from './notebook.ts';
 export * from './bundle.ts';
+export * from './sentence.ts';
 export * from './band.ts';
 export * from './example.ts';

@@ -14,7 +14,13 @@ import {
 } from '../../core/model/index.ts';
 import { settingLanes } from '../../renderer/features/record/lanes.ts';
 import { alsoChanged, putBackEdits } from '../../renderer/features/record/putBack.ts';
-import { groupsToKeep, MOST_GROUPS, MOST_SHOTS, snapshotOf, whatIsKept } from '../../renderer/features/record/takeSnapshot.ts';
+import {
+  groupsToKeep,
+  MOST_GROUPS_KEPT,
+  MOST_SHOTS_KEPT,
+  snapshotOf,
+  whatIsKept,
+} from '../../renderer/features/record/takeSnapshot.ts';
 import { edited } from '../../renderer/state/bench.ts';
 import { bundleOf, type Records } from '../../renderer/state/selectors.ts';
 
@@ -137,13 +143,13 @@ describe('taking a snapshot', () => {
 
   it('keeps the newest groups within both limits and says how many it leaves out', () => {
     const hundred = many(100, 6);
-    expect(groupsToKeep(hundred).map((group) => group.id)).toEqual(hundred.slice(-MOST_GROUPS).map((group) => group.id));
+    expect(groupsToKeep(hundred).map((group) => group.id)).toEqual(hundred.slice(-MOST_GROUPS_KEPT).map((group) => group.id));
     expect(whatIsKept(hundred)).toContain('the newest 40 of its 100 groups');
     const large = many(5, 1_500);
     expect(groupsToKeep(large)).toHaveLength(3);
-    expect(groupsToKeep(large).flatMap((group) => group.shots).length).toBeLessThanOrEqual(MOST_SHOTS);
-    expect(groupsToKeep(many(1, MOST_SHOTS + 1))).toEqual([]);
-    expect(whatIsKept(many(1, MOST_SHOTS + 1))).toContain('none of its one group');
+    expect(groupsToKeep(large).flatMap((group) => group.shots).length).toBeLessThanOrEqual(MOST_SHOTS_KEPT);
+    expect(groupsToKeep(many(1, MOST_SHOTS_KEPT + 1))).toEqual([]);
+    expect(whatIsKept(many(1, MOST_SHOTS_KEPT + 1))).toContain('none of its one group');
     expect(whatIsKept([])).toContain('No group');
   });
 });

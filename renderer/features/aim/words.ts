@@ -1,4 +1,5 @@
 import type { Band } from '../../../core/model/band.ts';
+import { together } from '../../../core/model/sentence.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { readsNought, showQuantity, textQuantity, unitOf, type Use } from '../../../core/units/index.ts';
 import type { FlightReading } from '../../plots/flight/data.ts';
@@ -51,7 +52,7 @@ export function basis(picture: AimPicture, without: boolean, units: UnitChoice):
   const narrows = speed.from === 'measured' ? '' : ' A chronograph narrows it.';
   return (
     `${band} band rests on ${speedText}, and a drag coefficient of 1.5 to 2.6.${narrows}` +
-    (assumed.length === 0 ? '' : ` Assumed until measured: ${assumed.join(' and ')}.`)
+    (assumed.length === 0 ? '' : ` Assumed until measured: ${together(assumed)}.`)
   );
 }
 

@@ -5,6 +5,7 @@ import type { ShotBundle } from '../../../core/model/bundle.ts';
 import type { ShotGroup } from '../../../core/model/group.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { ok, refuse, type Result } from '../../../core/model/problem.ts';
+import { together } from '../../../core/model/sentence.ts';
 import { contextDifferences } from '../../../core/trials/index.ts';
 import { factorOf, textQuantity, unitOf } from '../../../core/units/index.ts';
 import type { OverlayData } from '../../plots/groupsOverlay/marks.ts';
@@ -111,5 +112,5 @@ function direction({ x, y }: Point): string {
     ...(Math.abs(y) > 0.2 * Math.abs(x) ? [y > 0 ? 'high' : 'low'] : []),
     ...(Math.abs(x) > 0.2 * Math.abs(y) ? [x > 0 ? 'right' : 'left'] : []),
   ];
-  return parts.length === 0 ? 'away' : parts.join(' and ');
+  return parts.length === 0 ? 'away' : together(parts);
 }

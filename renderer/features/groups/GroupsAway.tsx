@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import type { Id } from '../../../core/model/common.ts';
 import { PutAway } from '../../design/PutAway.tsx';
-import { dayText, now } from '../../state/clock.ts';
+import { now, whenText } from '../../state/clock.ts';
 import { useBench, useBenchApi, useUnits } from '../../state/useBench.ts';
 import { keepFocus } from '../frame/keepFocus.ts';
 import { groupsAway } from './derive.ts';
@@ -20,7 +20,7 @@ export function GroupsAway({ setupId }: { setupId: Id }) {
       items={away.map((group) => ({
         id: group.id,
         name: shelfText(group, units),
-        small: `${dayText(group.context.shotAt, today)}, ${arrowsText(group)}`,
+        small: `${whenText(group.context.shotAt, today)}, ${arrowsText(group)}`,
       }))}
       onTakeOut={(id) => void setGroup(bench, id, 'A group taken out again', { archivedAt: null }).then(keepFocus)}
     />

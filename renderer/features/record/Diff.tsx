@@ -1,9 +1,10 @@
 import type { DiffRow } from '../../../core/compare/index.ts';
+import { dayText } from '../../../core/findings/index.ts';
 import type { Id } from '../../../core/model/common.ts';
 import type { Snapshot } from '../../../core/model/snapshot.ts';
 import { Fraction } from '../../design/index.ts';
 import { edited } from '../../state/bench.ts';
-import { dayText, now } from '../../state/clock.ts';
+import { now } from '../../state/clock.ts';
 import { useBenchApi } from '../../state/useBench.ts';
 import type { StateDiff } from './diff.ts';
 import { keepFocus } from '../frame/keepFocus.ts';

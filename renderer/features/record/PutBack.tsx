@@ -1,11 +1,11 @@
 import type { Id } from '../../../core/model/common.ts';
+import { together } from '../../../core/model/sentence.ts';
 import { useBench, useBenchApi } from '../../state/useBench.ts';
 import type { StateDiff } from './diff.ts';
 import { keepFocus } from '../frame/keepFocus.ts';
 import { alsoChanged, putBackEdits } from './putBack.ts';
 import type { Compared } from './selectors.ts';
 import { chooseInRecord } from './store.ts';
-import { together } from './words.ts';
 
 /** One button back. What it will do stands beside it: the diff's lines, and whom else it touches. */
 export function PutBack({ setupId, compared, diff }: { setupId: Id; compared: Compared; diff: StateDiff }) {

@@ -39,9 +39,7 @@ export function Record() {
         <div>
           <h1>
             <Fraction>
-              {compared === null || diff === null
-                ? 'No snapshot of this bow yet'
-                : recordHeadline(compared, diff.differ)}
+              {compared === null || diff === null ? 'No snapshot of this bow yet' : recordHeadline(compared, diff.differ)}
             </Fraction>
           </h1>
           <p>

@@ -1,4 +1,5 @@
-import { dayText, now } from '../../state/clock.ts';
+import { dayText } from '../../../core/findings/index.ts';
+import { now } from '../../state/clock.ts';
 import { snapshotsOf } from '../../state/selectors.ts';
 import { useBench, useBundle } from '../../state/useBench.ts';
 import { RackItem } from '../frame/RackItem.tsx';

@@ -1,7 +1,8 @@
+import { dayText } from '../../../core/findings/index.ts';
 import type { Id } from '../../../core/model/common.ts';
 import { PutAway } from '../../design/PutAway.tsx';
 import { edited } from '../../state/bench.ts';
-import { dayText, now } from '../../state/clock.ts';
+import { now } from '../../state/clock.ts';
 import { useBench, useBenchApi } from '../../state/useBench.ts';
 import { keepFocus } from '../frame/keepFocus.ts';
 import { putAwayOf } from './selectors.ts';

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { frozenFigures } from '../../../core/compare/index.ts';
-import { dayText } from '../../../core/findings/day.ts';
+import { dayText } from '../../../core/findings/index.ts';
 import type { ShotBundle } from '../../../core/model/bundle.ts';
 import { Dialog, Words } from '../../design/index.ts';
 import { born } from '../../state/bench.ts';

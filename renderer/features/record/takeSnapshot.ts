@@ -4,15 +4,15 @@ import type { ShotGroup } from '../../../core/model/group.ts';
 import type { ShownFigure, Snapshot } from '../../../core/model/snapshot.ts';
 
 /** What one snapshot carries at most, so that it stays a page of the notebook and not a second one. */
-export const MOST_GROUPS = 40;
-export const MOST_SHOTS = 5_000;
+export const MOST_GROUPS_KEPT = 40;
+export const MOST_SHOTS_KEPT = 5_000;
 
 /** The newest groups that fit, oldest first. A group that would not fit whole is left out, never cut. */
 export function groupsToKeep(groups: readonly ShotGroup[]): readonly ShotGroup[] {
   const kept: ShotGroup[] = [];
   let shots = 0;
   for (const group of [...groups].reverse()) {
-    if (kept.length === MOST_GROUPS || shots + group.shots.length > MOST_SHOTS) break;
+    if (kept.length === MOST_GROUPS_KEPT || shots + group.shots.length > MOST_SHOTS_KEPT) break;
     kept.unshift(group);
     shots += group.shots.length;
   }
@@ -26,7 +26,7 @@ export function whatIsKept(groups: readonly ShotGroup[]): string {
   const kept = groupsToKeep(groups).length;
   const counted = (count: number) => (count === 1 ? 'its one group' : `its ${count} groups`);
   if (kept === groups.length) return `${always}, and ${counted(kept)}.`;
-  const limit = `a snapshot holds ${MOST_GROUPS} groups and ${MOST_SHOTS.toLocaleString('en-GB')} shots at most`;
+  const limit = `a snapshot holds ${MOST_GROUPS_KEPT} groups and ${MOST_SHOTS_KEPT.toLocaleString('en-GB')} shots at most`;
   return `${always}, and ${kept === 0 ? 'none' : `the newest ${kept}`} of ${counted(groups.length)}: ${limit}. The others stay in the notebook.`;
 }
 
