@@ -1,7 +1,7 @@
 import type { BrowserWindow, BrowserWindowConstructorOptions } from 'electron';
 import { ORIGIN } from './policy.ts';
 
-export const windowOptions = (preload: string): BrowserWindowConstructorOptions => ({
+const windowOptions = (preload: string): BrowserWindowConstructorOptions => ({
   width: 1280,
   height: 820,
   minWidth: 900,

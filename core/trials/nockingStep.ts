@@ -8,7 +8,7 @@ import type { NextStep } from './reading.ts';
 import { stepOf } from './step.ts';
 
 /** The trade moves a nocking point by 1/16 or 1/32 in [m]. */
-export const nockingSteps = { whole: 0.0016, half: 0.0008 } as const;
+const nockingSteps = { whole: 0.0016, half: 0.0008 } as const;
 
 /**
  * Moves the nocking point against what the bare shafts show.

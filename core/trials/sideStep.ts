@@ -8,7 +8,7 @@ import { stepOf } from './step.ts';
 import { wayBack } from './wayBack.ts';
 
 /** Turns of the button: half for a large shift, then a quarter. */
-export const buttonSteps = { large: 0.5, usual: 0.25 } as const;
+const buttonSteps = { large: 0.5, usual: 0.25 } as const;
 
 const COUNTED =
   'Turns are counted in, from fully out; which way firms a button depends on its maker, so feel it before shooting.';

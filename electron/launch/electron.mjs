@@ -10,7 +10,7 @@ const DAY = 24 * 60 * 60 * 1000;
 const LONGEST_WAIT = 180_000;
 
 /** Looks at the disk only. Asking the package itself would start the download. */
-export function electronBinary() {
+function electronBinary() {
   try {
     const folder = process.env.ELECTRON_OVERRIDE_DIST_PATH ?? path.join(FOLDER, 'dist');
     const file = path.join(folder, fs.readFileSync(path.join(FOLDER, 'path.txt'), 'utf8'));

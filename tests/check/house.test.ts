@@ -1,10 +1,7 @@
-import { execFileSync } from 'node:child_process';
-import fs from 'node:fs';
-import path from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { projectRoot } from './arrows.ts';
 import { houseFaults, type Tracked } from './house.ts';
-
-const root = path.resolve(import.meta.dirname, '../..');
+import { trackedTree } from './tracked.ts';
 
 /** Files that may be longer than 300 lines, each with its reason. */
 const longFiles: Readonly<Record<string, string>> = {
@@ -12,17 +9,9 @@ const longFiles: Readonly<Record<string, string>> = {
   'tests/core/group/shift.test.ts': 'all that one verdict promises, side by side with the tests it is made of',
 };
 
-function trackedTree(): Tracked[] {
-  const listed = execFileSync('git', ['ls-files', '-z'], { cwd: root, encoding: 'utf8', maxBuffer: 1 << 26 });
-  return listed
-    .split('\0')
-    .filter((name) => name !== '' && fs.existsSync(path.join(root, name)))
-    .map((name) => ({ path: name, text: /\.(woff2|png|ico)$/.test(name) ? '' : fs.readFileSync(path.join(root, name), 'utf8') }));
-}
-
 describe('The house', () => {
   it('has its top level, its readmes, short files, and nothing of one machine in it', () => {
-    const tree = trackedTree();
+    const tree = trackedTree(projectRoot);
     expect(tree.length).toBeGreaterThan(100);
     expect(houseFaults(tree, longFiles)).toEqual([]);
   });
