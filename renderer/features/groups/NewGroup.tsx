@@ -2,10 +2,11 @@ import { useState } from 'react';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { FaceId, type ShotGroup } from '../../../core/model/group.ts';
 import { face } from '../../../core/group/index.ts';
+import { textQuantity } from '../../../core/units/index.ts';
 import { Choice, Dialog, Figure, Fraction, Mark } from '../../design/index.ts';
 import { born } from '../../state/bench.ts';
 import { newGroup } from '../../state/births.ts';
-import { useBenchApi } from '../../state/useBench.ts';
+import { useBenchApi, useUnits } from '../../state/useBench.ts';
 import { useFindings } from '../frame/useFindings.ts';
 import { besideOf, partnerOf } from './derive.ts';
 import { turnTo } from './store.ts';
@@ -23,6 +24,7 @@ interface Props {
 export function NewGroup({ bundle, groups, onDone }: Props) {
   const latest = groups.at(-1) ?? null;
   const bench = useBenchApi();
+  const units = useUnits();
   const [distance, setDistance] = useState(latest?.context.distance ?? 18);
   const [faceId, setFaceId] = useState<FaceId>(latest?.context.face ?? '40');
 
@@ -70,8 +72,8 @@ export function NewGroup({ bundle, groups, onDone }: Props) {
       />
       <Choice name="face" value={faceId} options={faceOptions} onKeep={(value) => setFaceId(value)} />
       <p className="note caution-line">
-        Bare shafts fly wide: full butt and backstop, nobody ahead of the line, start at 10 m. Your range’s rules and its officer
-        govern.
+        Bare shafts fly wide: full butt and backstop, nobody ahead of the line, start at{' '}
+        {textQuantity(10, 'distance', units, { digits: 0 })}. Your range’s rules and its officer govern.
       </p>
       <div className="acts">
         <button type="button" className="btn go" onClick={() => void begin('fletched')}>
