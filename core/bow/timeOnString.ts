@@ -50,7 +50,8 @@ export function looseFromCurve(force: ForceDraw, stroke: number, movingMass: num
   const h = 1 / INTERVALS;
   const power = (s: number): number => force(stroke * (1 - s * s)) * 2 * stroke * s;
   const speedAfter = (work: number): number => {
-    requirePositive({ 'the work done by the curve': work });
+    if (!(work > 0 && work < Infinity))
+      throw new RangeError(`the work done by the curve must be a positive finite number, not ${work}.`);
     return Math.sqrt((2 * hysteresis * work) / movingMass);
   };
   let work = 0;

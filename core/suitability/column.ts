@@ -3,18 +3,24 @@ import type { ArrowPass } from '../model/index.ts';
 import { requirePositive } from '../model/positive.ts';
 
 const TERMS = 40;
-const ITERATIONS = 16;
+const ITERATIONS = 8;
 
 const requireShare = (frontShare: number): void => {
   if (!(frontShare >= 0 && frontShare <= 1)) throw new RangeError(`frontShare must lie between 0 and 1, not ${frontShare}.`);
 };
 
-/** Integral over the column of N/N0 cos(i pi x) cos(j pi x), for a thrust N that falls from N0 to frontShare times N0. */
-const thrustTerm = (i: number, j: number, frontShare: number): number => {
-  if (i === j) return (1 + frontShare) / 4;
-  if ((i + j) % 2 === 0) return 0;
-  return ((1 - frontShare) / Math.PI ** 2) * (1 / (i - j) ** 2 + 1 / (i + j) ** 2);
-};
+/**
+ * The thrust's work on two sines, scaled by their bending: 2/(i j π²) times the integral of N/N₀ cos(iπx) cos(jπx). For one sine with
+ * itself it goes with 1 + r, for two of unlike parity with 1 − r, and for two of like parity it is nought, so that both parts are the
+ * same for every column.
+ */
+const numbers = Array.from({ length: TERMS }, (_, index) => index + 1);
+const ownPart = numbers.map((i) => 1 / (2 * (i * Math.PI) ** 2));
+const mixedPart = numbers.map((i) =>
+  numbers
+    .filter((j) => (i + j) % 2 === 1)
+    .map((j) => ({ term: j - 1, part: (2 / (i * j * Math.PI ** 4)) * (1 / (i - j) ** 2 + 1 / (i + j) ** 2) })),
+);
 
 /**
  * Buckling factor of a pinned column whose thrust falls linearly from the nock to the front.
@@ -29,15 +35,13 @@ const thrustTerm = (i: number, j: number, frontShare: number): number => {
 export function columnFactor(frontShare: number): number {
   requireShare(frontShare);
   // Sines make the bending part diagonal. Scaled by it, the thrust part's largest eigenvalue is 1/c, four times as large as the next,
-  // so that plain power iteration settles at once.
-  const entries = Array.from({ length: TERMS }, (_, row) =>
-    Array.from(
-      { length: TERMS },
-      (__, column) => (2 * thrustTerm(row + 1, column + 1, frontShare)) / ((row + 1) * (column + 1) * Math.PI ** 2),
-    ),
-  );
+  // so that each step of plain power iteration leaves a sixteenth of the error: after eight it is far below that of 40 sines.
   const times = (vector: readonly number[]): number[] =>
-    entries.map((row) => row.reduce((sum, entry, column) => sum + entry * (vector[column] ?? 0), 0));
+    mixedPart.map(
+      (row, i) =>
+        (1 + frontShare) * (ownPart[i] ?? 0) * (vector[i] ?? 0) +
+        (1 - frontShare) * row.reduce((sum, { term, part }) => sum + part * (vector[term] ?? 0), 0),
+    );
   let shape: number[] = [1, ...new Array<number>(TERMS - 1).fill(0)];
   for (let step = 0; step < ITERATIONS; step++) {
     const next = times(shape);

@@ -13,7 +13,7 @@ import {
 } from '../model/index.ts';
 import { given } from '../model/given.ts';
 import { poundForce } from '../units/exact.ts';
-import { columnBands, columnFigure, neededDeflection, type FigureBand } from './column.ts';
+import { columnBands, columnFigure, type FigureBand } from './column.ts';
 import { cyclesOnString, type Cycles } from './cycles.ts';
 import { inBothUnits } from './inBothUnits.ts';
 import { ruleOfThumb, type DoesNotApply, type ThumbView } from './ruleOfThumb.ts';
@@ -149,12 +149,15 @@ export function suitability(
   const { nockMass, frontMass } = ends.value;
   const frontShare = frontMass / (shaft.value.mass + frontMass);
   const band = bands[bow.arrowPass];
-  const figureAt = (force: number) => columnFigure(force, arrowLength, stiffness, frontShare);
-  const neededAt = (figure: number) => neededDeflection(figure, weight.value, arrowLength, frontShare);
+  const figure = columnFigure(weight.value, arrowLength, stiffness, frontShare);
+  const measured = standardDeflection(deflection, arrowSet.convention);
+  // The figure goes with the force and with the deflection, so that the buckling factor is worked out once.
+  const figureAt = (force: number) => (figure * force) / weight.value;
+  const neededAt = (wanted: number) => (measured * wanted) / figure;
 
   const pounds = weight.value / poundForce;
   const beyond = pounds < columnWeightLb.from - 1e-6 || pounds > columnWeightLb.to + 1e-6;
-  const [figure, figureLow, figureHigh] = [figureAt(weight.value), figureAt(weight.low), figureAt(weight.high)];
+  const [figureLow, figureHigh] = [figureAt(weight.low), figureAt(weight.high)];
   const within = weight.from === 'marked weight' ? settled(fitOf(figureLow, band), fitOf(figureHigh, band)) : fitOf(figure, band);
   const columnVerdict: Verdict = beyond ? 'cannot tell' : within;
   const column: ColumnView = {
@@ -192,7 +195,7 @@ export function suitability(
       nockMass,
       frontMass,
     }),
-    margin: marginOf(standardDeflection(deflection, arrowSet.convention), column.needed),
+    margin: marginOf(measured, column.needed),
     viewsAgree: rule.applies && !both.includes('cannot tell') ? both[0] === both[1] : null,
   });
 }

@@ -1,7 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { stiffnessOf } from '../../../core/arrow/index.ts';
-import { columnBands, columnFactor, columnFigure, fitOf, neededDeflection, settled } from '../../../core/suitability/index.ts';
+import { exampleBundle } from '../../../core/model/index.ts';
+import {
+  columnBands,
+  columnFactor,
+  columnFigure,
+  fitOf,
+  neededDeflection,
+  settled,
+  suitability,
+} from '../../../core/suitability/index.ts';
 
 const share = fc.double({ min: 0, max: 0.99, noNaN: true });
 const force = fc.double({ min: 60, max: 260, noNaN: true });
@@ -44,6 +53,30 @@ describe('column figure', () => {
         expect(columnFigure(F, L, stiffnessOf(deflection, '28 in, 880 g'), r) / wanted).toBeCloseTo(1, 10);
       }),
       { numRuns: 50 },
+    );
+  });
+
+  it('is what the verdict of a set-up rests on, at the weight, at the ends of its band and for what is needed', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.4, max: 1.2, noNaN: true }), force, (deflectionIn, weightOnFingers) => {
+        const deflection = deflectionIn * 0.0254;
+        const suits = suitability({
+          ...exampleBundle,
+          arrowSet: { ...exampleBundle.arrowSet, deflection },
+          settings: { ...exampleBundle.setup.settings, weightOnFingers },
+        });
+        expect(suits.ok).toBe(true);
+        if (!suits.ok) return;
+        const { column, weight } = suits.value;
+        const [L, stiffness] = [exampleBundle.arrowSet.length ?? 0, stiffnessOf(deflection, '28 in, 880 g')];
+        const at = (drawForce: number) => columnFigure(drawForce, L, stiffness, column.frontShare);
+        expect(column.figure / at(weight.value)).toBeCloseTo(1, 12);
+        expect(column.figureLow / at(weight.low)).toBeCloseTo(1, 12);
+        expect(column.figureHigh / at(weight.high)).toBeCloseTo(1, 12);
+        for (const end of ['low', 'high'] as const)
+          expect(column.needed[end] / neededDeflection(column.band[end], weight.value, L, column.frontShare)).toBeCloseTo(1, 12);
+      }),
+      { numRuns: 30 },
     );
   });
 
