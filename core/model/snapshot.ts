@@ -6,7 +6,10 @@ import { Id, Name, Note, recordBase, Stamp } from './common.ts';
 import { ShotGroup } from './group.ts';
 import { Setup } from './setup.ts';
 
-/** A figure as it was shown at that moment, for the diff only: today's model may say otherwise. SI. */
+/**
+ * A figure as it was shown at that moment, for the diff only: today's model may say otherwise. SI. Its use is any text: a later version may
+ * know more uses, and its snapshots must stay readable here; whoever shows one asks isUse first.
+ */
 export const ShownFigure = z.strictObject({ key: z.string(), name: z.string(), use: z.string(), value: z.number().nullable() });
 export type ShownFigure = z.infer<typeof ShownFigure>;
 

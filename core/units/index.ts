@@ -1,4 +1,4 @@
-export type { Use } from './uses.ts';
+export { isUse, type Use } from './uses.ts';
 export { parseQuantity } from './parse.ts';
 export { showQuantity, textQuantity, type Shown, type ShowOptions } from './show.ts';
 export { readsNought } from './nought.ts';

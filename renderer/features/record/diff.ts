@@ -1,7 +1,7 @@
 import { diffSnapshots, frozenFigures, type DiffRow } from '../../../core/compare/index.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import type { ShownFigure } from '../../../core/model/snapshot.ts';
-import { textQuantity, type Use } from '../../../core/units/index.ts';
+import { isUse, textQuantity } from '../../../core/units/index.ts';
 import type { Compared } from './selectors.ts';
 
 /** What lies between two states of one bow, ready to print. */
@@ -28,16 +28,22 @@ export function diffOf({ from, to, then, now }: Compared, version: string, units
   };
 }
 
+/** What another version of the program has worked out and this one cannot. */
+const NOT_HERE = 'not known here';
+
 /** The figures that read otherwise than they were shown then. */
 function shownDiffer(then: readonly ShownFigure[], now: readonly ShownFigure[], units: UnitChoice): readonly DiffRow[] {
-  const text = ({ value, use }: ShownFigure) => (value === null ? 'not known' : textQuantity(value, use as Use, units));
+  const text = ({ value, use }: ShownFigure) =>
+    value === null ? 'not known' : isUse(use) ? textQuantity(value, use, units) : NOT_HERE;
   return then.flatMap((before): readonly DiffRow[] => {
-    const after = now.find((figure) => figure.key === before.key);
-    if (after === undefined || text(before) === text(after)) return [];
+    const { key, name, use, value } = before;
+    const after = now.find((figure) => figure.key === key);
+    if (after === undefined) return value === null ? [] : [{ key, name, then: text(before), now: NOT_HERE, difference: '' }];
+    if (text(before) === text(after)) return [];
     const apart =
-      before.value === null || after.value === null
+      value === null || after.value === null || after.use !== use || !isUse(use)
         ? ''
-        : textQuantity(after.value - before.value, before.use as Use, units, { signed: true });
-    return [{ key: before.key, name: before.name, then: text(before), now: text(after), difference: apart }];
+        : textQuantity(after.value - value, use, units, { signed: true });
+    return [{ key, name, then: text(before), now: text(after), difference: apart }];
   });
 }
