@@ -1,4 +1,6 @@
-export { drawWeight, weightAtDraw, weightDoubt, weightPerInch, type DrawWeight } from './weight.ts';
+export { drawWeight, weightDoubt, type DrawWeight } from './weight.ts';
+export { heavierWeight, weightAgainstMark } from './weightAgainstMark.ts';
+export { carriedWeight, weightAtDraw, weightPerInch } from './weightAtDraw.ts';
 export { braceHeightCheck, braceHeightRange, recurveRowsIn, type BraceCheck, type BraceRange } from './braceHeight.ts';
 export { AMO_ADDS, powerStroke, strokeOf, type Stroke } from './stroke.ts';
 export { forceDrawCurve, storedEnergy, type ForceDraw } from './energy.ts';

@@ -19,7 +19,7 @@ export interface SpeedInput {
   readonly bow: Pick<Bow, 'bowKind' | 'length' | 'markedWeight' | 'markedDraw' | 'braceLow' | 'braceHigh'>;
   readonly archer: Pick<Archer, 'drawLength'>;
   readonly arrowSet: ArrowParts;
-  readonly settings: Pick<Settings, 'arrowSpeed' | 'weightOnFingers' | 'braceHeight'>;
+  readonly settings: Pick<Settings, 'arrowSpeed' | 'weightOnFingers' | 'weightDraw' | 'braceHeight'>;
 }
 
 /**

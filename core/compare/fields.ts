@@ -35,6 +35,7 @@ export const settingFields: readonly Field<keyof Settings>[] = [
   word('centreShotDatum', 'Centre shot read at the'),
   figure('buttonTurns', 'Button', 'turns', 1 / 16),
   figure('weightOnFingers', 'Weight on the fingers', 'weight', 0.25 * lb),
+  figure('weightDraw', 'Weight read at a draw of', 'length', 3 * mm),
   figure('arrowSpeed', 'Measured speed', 'speed', 0.3),
   figure('pointAhead', 'Shaft ahead of the rest', 'length', 1 * mm),
 ];

@@ -45,6 +45,10 @@ export function nudgesOf(bundle: Bundle): readonly Nudge[] {
   if (braceHeight !== null)
     set(`${bow.id} braceHeight ${braceHeight}`, { braceHeight: braceHeight + resolutionOf(settingFields, 'braceHeight') });
   const weight = drawWeight(bow, archer, setup.settings);
-  if (weight.ok) set(`${bow.id} ${archer.id} weight ${weight.value.value}`, { weightOnFingers: weight.value.high });
+  if (weight.ok)
+    set(`${bow.id} ${archer.id} weight ${weight.value.value}`, {
+      weightOnFingers: weight.value.high,
+      weightDraw: archer.drawLength,
+    });
   return nudges;
 }

@@ -1,12 +1,12 @@
 import { arrowMass } from '../arrow/index.ts';
-import { drawWeight } from '../bow/index.ts';
+import { heavierWeight, weightAgainstMark } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { massPerWeightCheck } from '../safety/index.ts';
 import { showQuantity, textQuantity } from '../units/index.ts';
 import { fieldOf } from './fieldOf.ts';
 import type { Finding } from './finding.ts';
-import { goTo, ruleOf } from './parts.ts';
+import { goTo, ruleOf, weightNames } from './parts.ts';
 import { waitingFor } from './waiting.ts';
 
 /**
@@ -23,7 +23,7 @@ import { waitingFor } from './waiting.ts';
 export function arrowMassFinding(bundle: Bundle, units: UnitChoice): Finding {
   const { archer, bow, arrowSet, setup } = bundle;
   const mass = arrowMass(arrowSet);
-  const weight = drawWeight(bow, archer, setup.settings);
+  const weight = heavierWeight(bow, archer, setup.settings);
   if (!mass.ok || !weight.ok) {
     const problem = !mass.ok ? mass.problem : !weight.ok ? weight.problem : null;
     return waitingFor(
@@ -42,6 +42,11 @@ export function arrowMassFinding(bundle: Bundle, units: UnitChoice): Finding {
   // The figure itself keeps the limit; only at the heaviest that the weight may be it does not.
   const atLimit = level === 'caution' && limit !== null && check.value >= limit;
   const weighed = weight.value.from === 'on the fingers';
+  const doubted = weight.value.from === 'marked weight' && weightAgainstMark(bow, archer, setup.settings) !== null;
+  // Scale and mark cannot both be right: the arrow has to do for the heavier.
+  const by = doubted
+    ? ` Judged by the ${textQuantity(weight.value.value, 'weight', units, { digits: 0 })} that the mark lets expect, since the scale contradicts it: weigh again.`
+    : '';
   const title = {
     stop: `Arrow too light: ${text(check.value)}`,
     caution: `${text(check.value)}, ${!atLimit ? 'light' : weighed ? 'on the limit' : 'perhaps too light'}`,
@@ -61,7 +66,7 @@ export function arrowMassFinding(bundle: Bundle, units: UnitChoice): Finding {
     id: 'arrowMass',
     level: level === 'in range' ? 'ok' : level,
     title: title[level],
-    detail: detail(),
+    detail: `${detail()}${by}`,
     rule: ruleOf(check.value, least === null ? null : (limit ?? least.caution), null, 'massPerWeight', units, false),
     short: { figure, word: 'mass' },
     why: {
@@ -76,7 +81,7 @@ export function arrowMassFinding(bundle: Bundle, units: UnitChoice): Finding {
         },
         {
           symbol: 'F',
-          name: weighed ? 'weight, on the fingers' : 'weight, from the marked weight',
+          name: weightNames[weight.value.from],
           value: textQuantity(weight.value.value, 'weight', units),
         },
         { symbol: 'q', name: 'mass per weight', value: text(check.value) },
@@ -98,7 +103,7 @@ export function arrowMassFinding(bundle: Bundle, units: UnitChoice): Finding {
         ? null
         : least === null
           ? goTo('Enter', 'bow', 'bow.leastMassPerWeight')
-          : atLimit && !weighed
+          : (atLimit && !weighed) || doubted
             ? goTo('Weigh', 'bow', 'settings.weightOnFingers')
             : goTo('Arrow', 'arrow', 'arrowSet.weighed'),
   };

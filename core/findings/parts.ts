@@ -1,6 +1,14 @@
+import type { DrawWeight } from '../bow/index.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { factorOf, showQuantity, textQuantity, unitOf, type Use } from '../units/index.ts';
 import type { FindingAction, FindingRule, Screen, Why } from './finding.ts';
+
+/** What the draw weight is called where its symbol is told. */
+export const weightNames: Readonly<Record<DrawWeight['from'], string>> = {
+  'on the fingers': 'weight, on the fingers',
+  'at another draw': 'weight, read at another draw',
+  'marked weight': 'weight, from the marked weight',
+};
 
 /** Below this a figure that was typed as the limit itself still counts as inside [m]: what is left of a conversion. */
 export const HAIR = 1e-4;

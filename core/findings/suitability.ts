@@ -4,7 +4,7 @@ import { suitability } from '../suitability/index.ts';
 import { showQuantity, textQuantity } from '../units/index.ts';
 import { fieldOf } from './fieldOf.ts';
 import type { Finding } from './finding.ts';
-import { goTo, rangeText, ruleOf } from './parts.ts';
+import { goTo, rangeText, ruleOf, weightNames } from './parts.ts';
 import { waitingFor } from './waiting.ts';
 
 /**
@@ -54,7 +54,7 @@ export function suitabilityFinding(bundle: Bundle, units: UnitChoice): Finding |
         { symbol: 'C', name: 'column figure', value: column.figure.toFixed(2) },
         {
           symbol: 'F',
-          name: weight.from === 'on the fingers' ? 'weight, on the fingers' : 'weight, from the marked weight',
+          name: weightNames[weight.from],
           value: textQuantity(weight.value, 'weight', units),
         },
         { symbol: 'L', name: 'nock throat to end of shaft', value: textQuantity(arrowSet.length ?? 0, 'length', units) },

@@ -1,4 +1,4 @@
-import { drawWeight } from '../bow/index.ts';
+import { drawWeight, weightAgainstMark, type DrawWeight } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { textQuantity } from '../units/index.ts';
@@ -10,7 +10,7 @@ import { waitingFor } from './waiting.ts';
 /**
  * Whether the draw weight on the fingers was measured, or is only estimated from the marked weight.
  *
- * @equation in range when read on a scale; unknown with its band when estimated, and for a compound, whose reading may be what it holds at full draw; waiting when neither can be had
+ * @equation in range when read on a scale at this draw; a caution when scale and mark contradict each other; unknown with its band when estimated or read at another draw, and for a compound, whose reading may be what it holds at full draw; waiting when neither can be had
  * @param bundle - the set-up with its records [record]
  * @param units - the person's choice of units [record]
  * @returns the finding [record]
@@ -31,32 +31,59 @@ export function weightKnownFinding(bundle: Bundle, units: UnitChoice): Finding {
     );
   const { value, low, high, from } = weight.value;
   const measured = from === 'on the fingers';
-  // An estimate is not worth a tenth of a pound.
-  const text = textQuantity(value, 'weight', units, measured || units.weight === 'kg' ? {} : { digits: 0 });
+  const round = (si: number, estimated: boolean) =>
+    // An estimate is not worth a tenth of a pound.
+    textQuantity(si, 'weight', units, estimated && units.weight !== 'kg' ? { digits: 0 } : {});
+  const text = round(value, !measured);
   const band = rangeText(low, high, 'weight', units, false);
   const compound = bow.bowKind === 'compound';
-  const read = compound
-    ? 'See that it was read at the peak: what a compound holds at full draw is far less than what drives the arrow.'
-    : 'Read on a scale at this draw.';
-  const weigh = compound
-    ? `${band}, from the marked peak. Weigh it at the peak, not at full draw.`
-    : `${band}, from the marked weight. Weigh the bow at full draw.`;
+  const expected = weightAgainstMark(bow, archer, setup.settings);
   return {
     id: 'weight',
-    level: measured && !compound ? 'ok' : 'unknown',
-    title: `${measured ? '' : 'About '}${text} ${compound ? 'at the peak' : 'on the fingers'}${measured ? '' : ', not weighed'}`,
-    detail: measured ? read : weigh,
+    level: expected !== null ? 'caution' : measured && !compound ? 'ok' : 'unknown',
+    title:
+      expected !== null
+        ? `${text} read, about ${round(expected.value, true)} expected from the mark: weigh again`
+        : `${measured ? '' : 'About '}${text} ${compound ? 'at the peak' : 'on the fingers'}${from === 'marked weight' ? ', not weighed' : ''}`,
+    detail: expected !== null ? CONTRADICTED : compound ? compoundDetail(measured, band) : detailOf(bundle, from, band, units),
     rule: null,
     short: { figure: text.split(' ')[0] ?? '', word: 'weight' },
     why: whyRule(
       'Weight on the fingers',
-      'A reading on a scale at the archer\u2019s own draw beats any estimate. From the marked weight: about 5 to 5.5 % of it for each inch of draw between 26 and 30 in, more where the bow stacks.',
+      'A reading on a scale at the archer\u2019s own draw beats any estimate, and it holds for that draw only. Carried to another draw, or from the marked weight: about 5 to 5.5 % for each inch of draw between 26 and 30 in, more where the bow stacks.',
       [
         ['F', 'weight on the fingers', `${text}, ${band}`],
-        ['', 'from', from],
+        ...(expected === null ? [] : [['', 'expected from the mark', round(expected.value, true)] as const]),
+        ['', 'from', words[from]],
       ],
       'common practice',
     ),
-    action: measured ? null : goTo('Weigh', 'bow', 'settings.weightOnFingers'),
+    action: measured && expected === null ? null : goTo('Weigh', 'bow', 'settings.weightOnFingers'),
   };
+}
+
+const words: Readonly<Record<DrawWeight['from'], string>> = {
+  'on the fingers': 'a scale, at this draw',
+  'at another draw': 'a scale, at another draw',
+  'marked weight': 'the marked weight',
+};
+
+const CONTRADICTED =
+  'Scale, mark or draw: one is wrong. Until that is settled the arrow\u2019s mass is judged by the heavier of the two.';
+
+const compoundDetail = (measured: boolean, band: string): string =>
+  measured
+    ? 'See that it was read at the peak: what a compound holds at full draw is far less than what drives the arrow.'
+    : `${band}, from the marked peak. Weigh it at the peak, not at full draw.`;
+
+function detailOf({ archer, setup }: Bundle, from: DrawWeight['from'], band: string, units: UnitChoice): string {
+  if (from === 'marked weight') return `${band}, from the marked weight. Weigh the bow at full draw.`;
+  const inches = (si: number) => textQuantity(si, 'length', units);
+  const { drawLength } = archer;
+  if (drawLength === null) return 'Read on a scale; the archer\u2019s draw is not on record yet.';
+  if (from === 'on the fingers') return 'Read on a scale at this draw.';
+  const { weightDraw } = setup.settings;
+  return weightDraw === null
+    ? `${band}: at which draw it was read is not on record. Read it again at ${inches(drawLength)}.`
+    : `Read at ${inches(weightDraw)}; the draw is now ${inches(drawLength)}: read it again. Until then ${band}.`;
 }

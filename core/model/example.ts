@@ -71,6 +71,7 @@ const settings: Settings = {
   centreShotDatum: 'point',
   buttonTurns: 3,
   weightOnFingers: 33 * lb,
+  weightDraw: 27.5 * inch,
   arrowSpeed: null,
   pointAhead: 2 * inch,
 };

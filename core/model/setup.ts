@@ -16,6 +16,8 @@ export const Settings = z.strictObject({
   centreShotDatum: CentreShotDatum,
   buttonTurns: measure('buttonTurns').nullable(),
   weightOnFingers: measure('weightOnFingers').nullable(),
+  /** The AMO draw that the weight on the fingers was read at: it holds for no other. Notebooks begun before it was kept have none. */
+  weightDraw: measure('drawLength').nullable().default(null),
   arrowSpeed: measure('arrowSpeed').nullable(),
   pointAhead: measure('pointAhead').nullable(),
 });

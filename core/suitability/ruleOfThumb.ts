@@ -110,6 +110,6 @@ export function ruleOfThumb(input: ThumbInput): ThumbView | DoesNotApply {
     pounds: asked(weight.value),
     measuredPounds: woodPounds(deflection, convention),
     needed: neededAt(weight.value),
-    verdict: weight.from === 'marked weight' ? settled(fitAt(weight.low), fitAt(weight.high)) : fitAt(weight.value),
+    verdict: weight.from !== 'on the fingers' ? settled(fitAt(weight.low), fitAt(weight.high)) : fitAt(weight.value),
   };
 }

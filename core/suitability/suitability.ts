@@ -24,7 +24,7 @@ export interface SuitabilityInput {
   readonly bow: Pick<Bow, 'bowKind' | 'arrowPass' | 'length' | 'markedWeight' | 'markedDraw' | 'braceLow' | 'braceHigh'>;
   readonly archer: Pick<Archer, 'drawLength'>;
   readonly arrowSet: ArrowSet;
-  readonly settings: Pick<Settings, 'weightOnFingers' | 'braceHeight'>;
+  readonly settings: Pick<Settings, 'weightOnFingers' | 'weightDraw' | 'braceHeight'>;
 }
 
 /** The draw force against the load at which the shaft buckles. */
@@ -66,8 +66,8 @@ export interface Suitability {
 /** The set-ups that the column bands were remembered from lie in here. */
 export const columnWeightLb = { from: 14, to: 60 } as const;
 
-const STRADDLES =
-  'Only the marked weight is known, and at its low and high end this shaft reads differently. Weigh the bow at full draw with a scale.';
+const straddles = (from: DrawWeight['from']): string =>
+  `${from === 'marked weight' ? 'Only the marked weight is known' : 'The weight was not read at this draw'}, and at its low and high end this shaft reads differently. Weigh the bow at full draw with a scale.`;
 const BEYOND = `The bands are remembered from bows of ${inBothUnits(columnWeightLb, 'lb')} on the fingers; this one lies outside, so only the figure is given.`;
 const OPPOSED =
   'The column says one thing and the rule of thumb the opposite. Shoot a bare shaft with the fletched ones before buying any.';
@@ -101,10 +101,10 @@ const stillMissing = ({ bow, archer, arrowSet, settings }: SuitabilityInput): Pa
   };
 };
 
-const reason = (verdict: Verdict, column: Verdict, beyond: boolean): string | null => {
+const reason = (verdict: Verdict, column: Verdict, beyond: boolean, from: DrawWeight['from']): string | null => {
   if (verdict !== 'cannot tell') return null;
   if (beyond) return BEYOND;
-  return column === 'cannot tell' ? STRADDLES : OPPOSED;
+  return column === 'cannot tell' ? straddles(from) : OPPOSED;
 };
 
 /**
@@ -114,7 +114,7 @@ const reason = (verdict: Verdict, column: Verdict, beyond: boolean): string | nu
  * @param input - bow, archer, arrowSet and settings of a set-up [record]
  * @param bands - between which column figures a shaft suits, by what carries the arrow; the bands from memory unless given [record]
  * @returns verdict, views, needed deflection and margin on the standard tester [m] [record]
- * @validity finger release, 14 to 60 lb; cannot tell when a marked weight's band straddles a limit or the views are opposed; refused for a compound and when a figure is missing or outside the model's limits, which the sentence names
+ * @validity finger release, 14 to 60 lb; cannot tell when an estimated weight's band straddles a limit or the views are opposed; refused for a compound and when a figure is missing or outside the model's limits, which the sentence names
  * @source from memory
  * @example suitability({ ...exampleBundle, settings: exampleBundle.setup.settings }).value.verdict // "in range"
  */
@@ -158,7 +158,8 @@ export function suitability(
   const pounds = weight.value / poundForce;
   const beyond = pounds < columnWeightLb.from - 1e-6 || pounds > columnWeightLb.to + 1e-6;
   const [figureLow, figureHigh] = [figureAt(weight.low), figureAt(weight.high)];
-  const within = weight.from === 'marked weight' ? settled(fitOf(figureLow, band), fitOf(figureHigh, band)) : fitOf(figure, band);
+  const within =
+    weight.from !== 'on the fingers' ? settled(fitOf(figureLow, band), fitOf(figureHigh, band)) : fitOf(figure, band);
   const columnVerdict: Verdict = beyond ? 'cannot tell' : within;
   const column: ColumnView = {
     figure,
@@ -184,7 +185,7 @@ export function suitability(
   const verdict = opposed ? 'cannot tell' : column.verdict;
   return ok({
     verdict,
-    why: reason(verdict, column.verdict, beyond),
+    why: reason(verdict, column.verdict, beyond, weight.from),
     weight,
     column,
     rule,

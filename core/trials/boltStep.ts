@@ -1,4 +1,4 @@
-import { drawWeight } from '../bow/index.ts';
+import { heavierWeight } from '../bow/index.ts';
 import { stopsOf } from '../findings/all.ts';
 import type { Bundle } from '../model/bundle.ts';
 import { limits } from '../model/limits.ts';
@@ -48,8 +48,9 @@ export function boltStep(bundle: Bundle, lateral: 'stiff' | 'weak', units: UnitC
 /** As a whole turn of both bolts may leave it. */
 function heavier(bundle: Bundle): Bundle {
   const { archer, bow, setup } = bundle;
-  const weight = drawWeight(bow, archer, setup.settings);
+  const weight = heavierWeight(bow, archer, setup.settings);
   if (!weight.ok) return bundle;
   const weightOnFingers = Math.min(limits.weightOnFingers.max, weight.value.value * HEAVIER_BY_A_TURN);
-  return { ...bundle, setup: { ...setup, settings: { ...setup.settings, weightOnFingers } } };
+  const settings = { ...setup.settings, weightOnFingers, weightDraw: archer.drawLength };
+  return { ...bundle, setup: { ...setup, settings } };
 }

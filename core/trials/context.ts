@@ -51,7 +51,9 @@ export function contextDifferences(a: ShotGroup, b: ShotGroup, units: UnitChoice
   }
   const ending = bareTrial ? ` ${NOT_ALONE}` : '';
   const noCentreShot = a.context.settings.centreShot === null || b.context.settings.centreShot === null;
-  for (const { field, one, other, known } of differing(settingFields, a.context.settings, b.context.settings, units))
+  // At which draw a bow was weighed is no setting: a weight that differs says so itself.
+  const settable = settingFields.filter(({ key }) => key !== 'weightDraw');
+  for (const { field, one, other, known } of differing(settable, a.context.settings, b.context.settings, units))
     if (field.key === 'centreShotDatum') {
       const where = `Centre shot: read at the ${one} for ${first}, at the ${other} for ${second}.`;
       if (!noCentreShot) tell(`settings.${field.key}`, where + ending, false, true);

@@ -19,9 +19,19 @@ export const noSettings: Settings = {
   centreShotDatum: 'point',
   buttonTurns: null,
   weightOnFingers: null,
+  weightDraw: null,
   arrowSpeed: null,
   pointAhead: null,
 };
+
+/** A weight read on the scale, with the draw of the archer who read it: it holds for no other. */
+export const readAt = (
+  weightOnFingers: number | null,
+  archer: Pick<Archer, 'drawLength'> | undefined,
+): Pick<Settings, 'weightOnFingers' | 'weightDraw'> => ({
+  weightOnFingers,
+  weightDraw: weightOnFingers === null ? null : (archer?.drawLength ?? null),
+});
 
 export const newArcher = (name: string, hand: Hand): Archer => ({
   ...base(),

@@ -33,6 +33,20 @@ export function useEdits() {
         return [edited(archer, { name }), ...named.map((setup) => edited(setup, { name }))];
       });
     },
+    /** The first draw on record is the one that the weight was read at; a later one is not, and the reading says so itself. */
+    drawLength(drawLength: number | null) {
+      const id = here()?.archer.id;
+      return bench.getState().change('Draw length', (records) => {
+        const archer = id === undefined ? undefined : records.get(id);
+        if (archer?.kind !== 'archer') return [];
+        const read = archer.drawLength !== null ? [] : setupsOf(records).filter((setup) => setup.archerId === id);
+        const undrawn = read.filter(({ settings }) => settings.weightOnFingers !== null && settings.weightDraw === null);
+        return [
+          edited(archer, { drawLength }),
+          ...undrawn.map((setup) => edited(setup, { settings: { ...setup.settings, weightDraw: drawLength } })),
+        ];
+      });
+    },
     bow: (label: string, patch: Partial<Bow>) => lay<Bow>('bow', label, patch),
     arrowSet: (label: string, patch: Partial<ArrowSet>) => lay<ArrowSet>('arrowSet', label, patch),
     setup: (label: string, patch: Partial<Setup>) => lay<Setup>('setup', label, patch),

@@ -117,6 +117,7 @@ const anySettings: fc.Arbitrary<Settings> = fc.record({
   centreShotDatum: oneOf(CentreShotDatum),
   buttonTurns: maybe('buttonTurns'),
   weightOnFingers: maybe('weightOnFingers'),
+  weightDraw: maybe('drawLength'),
   arrowSpeed: maybe('arrowSpeed'),
   pointAhead: maybe('pointAhead'),
 });

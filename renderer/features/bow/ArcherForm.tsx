@@ -24,7 +24,7 @@ export function ArcherForm({ bundle }: { bundle: Bundle }) {
         measure="drawLength"
         name="draw length"
         value={archer.drawLength}
-        onKeep={(drawLength) => edit.archer('Draw length', { drawLength })}
+        onKeep={(drawLength) => edit.drawLength(drawLength)}
         hint="AMO: nocking point to the pivot of the grip at full draw, plus 1 3/4 in."
         field="archer.drawLength"
       />

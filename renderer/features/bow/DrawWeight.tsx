@@ -20,7 +20,10 @@ export function DrawWeight({ bundle }: { bundle: Bundle }) {
   const range = `${showQuantity(low, 'weight', units).figure} to ${textQuantity(high, 'weight', units)}`;
   return (
     <p className="reckoned note">
-      At this draw about <b>{textQuantity(value, 'weight', units)}</b>, {range}: from the marked weight. A reading on the fingers
+      At this draw about <b>{textQuantity(value, 'weight', units)}</b>, {range}:{' '}
+      {from === 'marked weight'
+        ? 'from the marked weight. A reading on the fingers'
+        : 'from a reading at another draw. A reading at this one'}{' '}
       settles it.
     </p>
   );

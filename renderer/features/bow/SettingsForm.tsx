@@ -1,6 +1,7 @@
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { CentreShotDatum } from '../../../core/model/setup.ts';
 import { Choice, Figure, Words, plain } from '../../design/index.ts';
+import { readAt } from '../../state/births.ts';
 import { useEdits } from '../../state/useEdits.ts';
 import { DrawWeight } from './DrawWeight.tsx';
 
@@ -31,7 +32,7 @@ export function SettingsForm({ bundle }: { bundle: Bundle }) {
         measure="weightOnFingers"
         name="weight on the fingers"
         value={settings.weightOnFingers}
-        onKeep={(weightOnFingers) => edit.settings('Weight on the fingers', { weightOnFingers })}
+        onKeep={(weightOnFingers) => edit.settings('Weight on the fingers', readAt(weightOnFingers, bundle.archer))}
         hint="Read on a bow scale at this archer’s full draw, with an arrow nocked and the string let down slowly."
         field="settings.weightOnFingers"
       />

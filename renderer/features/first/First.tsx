@@ -5,7 +5,7 @@ import type { Settings } from '../../../core/model/setup.ts';
 import { Choice, Figure } from '../../design/index.ts';
 import { PencilBow } from '../../drawing/PencilBow.tsx';
 import { born, edited } from '../../state/bench.ts';
-import { newArcher, newArrowSet, newBow, newSetup, noSettings } from '../../state/births.ts';
+import { newArcher, newArrowSet, newBow, newSetup, noSettings, readAt } from '../../state/births.ts';
 import { bundleOf } from '../../state/selectors.ts';
 import { useBench, useBenchApi, useBundle } from '../../state/useBench.ts';
 import './first.css';
@@ -74,7 +74,7 @@ export function First() {
               measure="weightOnFingers"
               name="weight on the fingers, at full draw"
               value={bundle?.setup.settings.weightOnFingers ?? null}
-              onKeep={(weightOnFingers) => keep('Weight on the fingers', { weightOnFingers }, {})}
+              onKeep={(weightOnFingers) => keep('Weight on the fingers', readAt(weightOnFingers, bundle?.archer), {})}
               hint="A bow scale on the string. No scale? Leave it, and enter the weight marked on the limb on the next page."
               field="first.weightOnFingers"
             />

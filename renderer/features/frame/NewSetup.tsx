@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { Hand } from '../../../core/model/archer.ts';
 import { Choice, Dialog, Words } from '../../design/index.ts';
 import { born } from '../../state/bench.ts';
-import { newArcher, newArrowSet, newBow, newSetup, noSettings } from '../../state/births.ts';
+import { newArcher, newArrowSet, newBow, newSetup, noSettings, readAt } from '../../state/births.ts';
 import { recordsOf } from '../../state/selectors.ts';
 import { useBench, useBenchApi, useBundle } from '../../state/useBench.ts';
 
@@ -51,7 +51,7 @@ export function NewSetup({ onClose }: { onClose(): void }) {
             ...here.setup.settings,
             arrowSpeed: null,
             pointAhead: null,
-            weightOnFingers: here.archer.id === archer.id ? here.setup.settings.weightOnFingers : null,
+            ...(here.archer.id === archer.id ? {} : readAt(null, archer)),
           }
         : noSettings;
     const setup = newSetup((name.trim() || suggested).slice(0, 80), archer, bow, arrowSet, settings);

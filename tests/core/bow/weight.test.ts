@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { drawWeight, weightAtDraw } from '../../../core/bow/index.ts';
+import { drawWeight, heavierWeight, weightAgainstMark, weightAtDraw } from '../../../core/bow/index.ts';
 import type { Band } from '../../../core/model/band.ts';
 import type { Result } from '../../../core/model/index.ts';
 
@@ -73,14 +73,16 @@ describe('weight on the fingers', () => {
   const archer = { drawLength: 27 * inch };
 
   it('is the reading of the scale whenever there is one', () => {
-    const read = valueOf(drawWeight({ ...bow, markedWeight: null }, { drawLength: null }, { weightOnFingers: 36 * pound }));
+    const read = valueOf(
+      drawWeight({ ...bow, markedWeight: null }, { drawLength: null }, { weightOnFingers: 36 * pound, weightDraw: null }),
+    );
     expect(read.value / pound).toBeCloseTo(36, 9);
     expect(read.from).toBe('on the fingers');
     expect(read.high / read.low).toBeLessThan(1.021);
   });
 
   it('is else an estimate that is less sure than the growth alone, since the mark itself may be out', () => {
-    const guess = valueOf(drawWeight(bow, archer, { weightOnFingers: null }));
+    const guess = valueOf(drawWeight(bow, archer, { weightOnFingers: null, weightDraw: null }));
     const grown = valueOf(weightAtDraw(bow.markedWeight, bow.markedDraw, archer.drawLength));
     expect(guess.from).toBe('marked weight');
     expect(guess.value).toBe(grown.value);
@@ -89,22 +91,77 @@ describe('weight on the fingers', () => {
   });
 
   it('says what is missing', () => {
-    const nothing = drawWeight({ ...bow, markedWeight: null }, archer, { weightOnFingers: null });
+    const nothing = drawWeight({ ...bow, markedWeight: null }, archer, { weightOnFingers: null, weightDraw: null });
     expect(nothing.ok ? '' : nothing.problem.sentence).toContain('marked weight');
-    const noDraw = drawWeight(bow, { drawLength: null }, { weightOnFingers: null });
+    const noDraw = drawWeight(bow, { drawLength: null }, { weightOnFingers: null, weightDraw: null });
     expect(noDraw.ok ? '' : noDraw.problem.sentence).toContain('draw length');
   });
 
   it('takes a compound at its peak at most, whatever the draw', () => {
     const compound = { ...bow, bowKind: 'compound' } as const;
-    const peak = valueOf(drawWeight(compound, { drawLength: 25 * inch }, { weightOnFingers: null }));
+    const peak = valueOf(drawWeight(compound, { drawLength: 25 * inch }, { weightOnFingers: null, weightDraw: null }));
     expect(peak.high).toBe(40 * pound);
     expect(peak.low).toBeLessThan(peak.high);
   });
 
+  // 5 to 5.5 % per inch (common practice), 1 % for the scale (from memory); the products are computed independently.
+  it('belongs to the draw it was read at: carried to another it is less sure', () => {
+    const at = (readIn: number | null, drawIn: number | null) =>
+      valueOf(
+        drawWeight(
+          bow,
+          { drawLength: drawIn === null ? null : drawIn * inch },
+          { weightOnFingers: 40 * pound, weightDraw: readIn === null ? null : readIn * inch },
+        ),
+      );
+    expect([at(27, 27.25).from, at(27, 26.75).from, at(27, 27.3).from, at(null, 27).from, at(null, null).from]).toEqual([
+      'on the fingers',
+      'on the fingers',
+      'at another draw',
+      'at another draw',
+      'on the fingers',
+    ]);
+    const carried = inPounds(at(27, 30));
+    expect(carried.value).toBeCloseTo(46.3, 9);
+    expect([carried.low, carried.high]).toEqual([expect.closeTo(46 * 0.99, 9), expect.closeTo(46.6 * 1.01, 9)]);
+    const unnoted = inPounds(at(null, 27));
+    expect([unnoted.low, unnoted.value, unnoted.high]).toEqual([
+      expect.closeTo(37.4, 9),
+      expect.closeTo(40, 9),
+      expect.closeTo(42.6, 9),
+    ]);
+    const far = drawWeight(bow, { drawLength: 39 * inch }, { weightOnFingers: 40 * pound, weightDraw: 27 * inch });
+    expect(far.ok ? '' : far.problem.sentence).toContain('more than 10 in from this draw');
+  });
+
+  // 40 lb marked at 28 in are 37.9 lb at 27 (common practice): a reading of half that is no scatter.
+  it('contradicts the mark when it lies far outside what the mark lets expect, and then the heavier is the one to go by', () => {
+    const read = (lb: number, kind: (typeof kinds)[number] = 'take-down recurve') =>
+      [{ ...bow, bowKind: kind }, archer, { weightOnFingers: lb * pound, weightDraw: 27 * inch }] as const;
+    const kinds = ['take-down recurve', 'compound'] as const;
+    expect([20, 30, 31.5, 38, 44, 46].map((lb) => weightAgainstMark(...read(lb)) === null)).toEqual([
+      false,
+      false,
+      true,
+      true,
+      true,
+      false,
+    ]);
+    expect((weightAgainstMark(...read(20))?.value ?? 0) / pound).toBeCloseTo(37.9, 9);
+    const heavier = (lb: number) => valueOf(heavierWeight(...read(lb))).value / pound;
+    expect([heavier(20), heavier(36), heavier(60)]).toEqual([
+      expect.closeTo(37.9, 9),
+      expect.closeTo(36, 9),
+      expect.closeTo(60, 9),
+    ]);
+    expect(weightAgainstMark(...read(20, 'compound'))).toBeNull();
+  });
+
   it.each([Number.NaN, 0, -1, 1e6])('refuses a reading of %s', (bad) => {
-    expect(drawWeight(bow, archer, { weightOnFingers: bad }).ok).toBe(false);
-    expect(drawWeight({ ...bow, markedWeight: bad }, archer, { weightOnFingers: null }).ok).toBe(false);
-    expect(drawWeight({ ...bow, bowKind: 'compound', markedWeight: bad }, archer, { weightOnFingers: null }).ok).toBe(false);
+    expect(drawWeight(bow, archer, { weightOnFingers: bad, weightDraw: null }).ok).toBe(false);
+    expect(drawWeight({ ...bow, markedWeight: bad }, archer, { weightOnFingers: null, weightDraw: null }).ok).toBe(false);
+    expect(
+      drawWeight({ ...bow, bowKind: 'compound', markedWeight: bad }, archer, { weightOnFingers: null, weightDraw: null }).ok,
+    ).toBe(false);
   });
 });

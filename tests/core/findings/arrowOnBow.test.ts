@@ -132,4 +132,35 @@ describe('the arrow on this bow', () => {
     ])
       expect(list(sound).filter(({ id }) => id.startsWith('compoundShaft') || id === 'compoundPass')).toEqual([]);
   });
+
+  const lbs = 4.4482216152605;
+  // 34 lb marked at 28 in are about 33 lb at 27 1/2 (common practice).
+  it('asks to weigh again what contradicts the mark, and judges the arrow by the heavier until then', () => {
+    const set = setUp({ arrowSet: { weighed: 160 * 6.479891e-5 }, settings: { weightOnFingers: 15 * lbs } });
+    expect(weightKnownFinding(set, units)).toMatchObject({
+      level: 'caution',
+      title: '15 lb read, about 33 lb expected from the mark: weigh again',
+      action: { field: 'settings.weightOnFingers' },
+    });
+    // 160 gr are 10.7 gr/lb on 15 lb and 4.8 on 33.
+    const mass = find('arrowMass', set);
+    expect([mass?.level, mass?.action]).toMatchObject(['stop', { field: 'settings.weightOnFingers' }]);
+    expect(mass?.detail).toContain('Judged by the 33 lb that the mark lets expect, since the scale contradicts it: weigh again.');
+    expect(weightKnownFinding(setUp({ settings: { weightOnFingers: 31 * lbs } }), units).level).toBe('ok');
+  });
+
+  it('says at which draw a weight was read once the archer draws otherwise', () => {
+    const at = (drawIn: number, weightDrawIn: number | null) =>
+      weightKnownFinding(
+        setUp({
+          archer: { drawLength: drawIn * inch },
+          settings: { weightDraw: weightDrawIn === null ? null : weightDrawIn * inch },
+        }),
+        units,
+      );
+    expect([at(27.5, 27.5).level, at(27.5, 27.5).detail]).toEqual(['ok', 'Read on a scale at this draw.']);
+    expect(at(30, 27)).toMatchObject({ level: 'unknown', title: 'About 38 lb on the fingers' });
+    expect(at(30, 27).detail).toMatch(/^Read at 27 in; the draw is now 30 in: read it again\. Until then 37\.\d to 38\.\d lb\.$/);
+    expect(at(28, null).detail).toContain('at which draw it was read is not on record. Read it again at 28 in.');
+  });
 });

@@ -23,7 +23,7 @@ const sentenceOf = (result: Result<Suitability>) => (result.ok ? '' : result.pro
 const longbow: SuitabilityInput = {
   bow: { ...exampleBundle.bow, bowKind: 'longbow', arrowPass: 'hand', length: 68 * inch, braceLow: null, braceHigh: null },
   archer: { drawLength: 27 * inch },
-  settings: { weightOnFingers: 40 * pound, braceHeight: 6.5 * inch },
+  settings: { weightOnFingers: 40 * pound, weightDraw: 27 * inch, braceHeight: 6.5 * inch },
   arrowSet: {
     ...exampleBundle.arrowSet,
     material: 'wood',

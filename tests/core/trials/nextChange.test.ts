@@ -142,7 +142,11 @@ describe('the one next change', () => {
     expect(bolts?.text).toMatch(/and then: arrow too light: 6\.\d gr\/lb\. Do not shoot it/);
     // Lighter than any arrow on record may be: still a stop, not a figure that nobody can judge.
     const lightest = read(
-      setUp({ arrowSet: { weighed: 90 * 6.479891e-5 }, settings: { weightOnFingers: 12 * 4.4482216152605 } }),
+      setUp({
+        bow: { markedWeight: null },
+        arrowSet: { weighed: 90 * 6.479891e-5 },
+        settings: { weightOnFingers: 12 * 4.4482216152605 },
+      }),
       weak,
     );
     expect(lightest.others.find(({ title }) => title === 'No lighter point on these arrows')?.kind).toBe('stop');
