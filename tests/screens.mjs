@@ -41,11 +41,13 @@ for (const size of sizes) {
     colorScheme: size.colorScheme,
   });
   const page = await context.newPage();
+  /** @param {string} name */
   const picture = async (name) => {
     await page.evaluate(() => document.fonts.ready);
     await page.waitForTimeout(300);
     await page.screenshot({ path: path.join(out, `${name}-${size.name}.png`) });
   };
+  /** @param {string} prefix */
   const walk = async (prefix) => {
     for (const screen of screens) {
       await page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name: screen, exact: true }).click();
