@@ -10,10 +10,13 @@ import { stepOf } from './step.ts';
 /** The trade moves a nocking point by 1/16 or 1/32 in [m]. */
 const nockingSteps = { whole: 0.0016, half: 0.0008 } as const;
 
+const RULE =
+  'Bare shafts below the fletched mean a high nocking point, above them a low one or a shaft bouncing off the rest. The trade moves it 0.8 to 1.6 mm at a time. Height is settled before side, since an arrow that kicks off the rest also strikes to the side.';
+
 /**
  * Moves the nocking point against what the bare shafts show.
  *
- * @equation low bare shafts: lower by 1.6 mm; high: raise by 1.6 mm; by 0.8 mm when the height is less than the fletched group's mean radius
+ * @equation low bare shafts: lower by 1.6 mm; high: raise by 1.6 mm; by 0.8 mm when the height is less than the fletched group's mean radius; already past common practice on that side: measure it again
  * @param bundle - the set-up with its records [record]
  * @param vertical - what the height reads [choice]
  * @param small - whether the height is small [choice]
@@ -42,14 +45,29 @@ export function nockingStep(
       ? 'It is not on record: mark where it is before you move it.'
       : `From ${now > 0 && next > 0 ? showQuantity(now, 'setting', units).figure : squareText(now, units)} to ${squareText(next, units)}.`;
   const practice = nockingPractice(bundle);
-  const outside =
-    practice !== null && next !== null && standing(next, practice.low, practice.high, HAIR) === (high ? 'low' : 'high');
+  const beyond = (height: number | null): boolean =>
+    practice !== null && height !== null && standing(height, practice.low, practice.high, HAIR) === (high ? 'low' : 'high');
+  const usual =
+    practice === null
+      ? ''
+      : practice.high === null
+        ? `${text(practice.low)} or more`
+        : rangeText(practice.low, practice.high, 'setting', units, false);
+  const otherwise = high
+    ? 'Check the nock fit too: it hangs on the string, and a light tap frees it.'
+    : 'A high bare shaft may also be bouncing off the rest: a clearance test tells.';
+  // Already past where anybody starts on that side: then the reading or the record is doubted before it is driven farther.
+  if (now !== null && beyond(now))
+    return stepOf(
+      'measure',
+      'Measure the nocking point again',
+      `It is on record as ${squareText(now, units)}, already ${high ? 'below' : 'above'} the ${usual} at which common practice starts, and the bare shafts read ${high ? 'high' : 'low'} still. ${otherwise}`,
+      { then, rule: RULE },
+    );
   const cautions = [
-    high
-      ? 'Check the nock fit too: it hangs on the string, and a light tap frees it.'
-      : 'A high bare shaft may also be bouncing off the rest: a clearance test tells.',
-    outside && practice.high !== null
-      ? `That leaves the ${rangeText(practice.low, practice.high, 'setting', units, false)} where common practice starts.`
+    otherwise,
+    beyond(next)
+      ? `This is ${high ? 'below' : 'above'} the ${usual} at which common practice starts: if the bare shafts do not follow, put it back.`
       : '',
   ].filter((sentence) => sentence !== '');
   return stepOf(
@@ -60,7 +78,7 @@ export function nockingStep(
       then,
       patch: possible ? { nockingPoint: next } : null,
       caution: cautions.join(' '),
-      rule: 'Bare shafts below the fletched mean a high nocking point, above them a low one or a shaft bouncing off the rest. The trade moves it 0.8 to 1.6 mm at a time. Height is settled before side, since an arrow that kicks off the rest also strikes to the side.',
+      rule: RULE,
     },
   );
 }

@@ -196,10 +196,14 @@ export const anyShotBundle: fc.Arbitrary<ShotBundle> = fc
     groups: fc.array(anyGroup, { maxLength: 4 }),
     oneHand: mostlyTrue,
     alike: mostlyTrue,
+    weighed: mostlyTrue,
     distance: anyMeasure('shootingDistance'),
   })
-  .map(({ archer, bow, arrowSet, setup, groups, oneHand, alike, distance }) => {
-    const { settings, form } = setup;
+  .map(({ archer, bow, arrowSet, setup, groups, oneHand, alike, weighed, distance }) => {
+    const { form } = setup;
+    // A reading mostly belongs to this draw and agrees with the mark, or most arrows would be too light for one of the two.
+    const settings = weighed ? { ...setup.settings, weightDraw: archer.drawLength } : setup.settings;
+    const markedWeight = weighed && settings.weightOnFingers !== null ? null : bow.markedWeight;
     const shotWith = (group: ShotGroup): ShotGroup => ({
       ...group,
       setupId: setup.id,
@@ -207,9 +211,9 @@ export const anyShotBundle: fc.Arbitrary<ShotBundle> = fc
     });
     return {
       archer,
-      bow: oneHand ? { ...bow, hand: archer.hand } : bow,
+      bow: { ...bow, markedWeight, hand: oneHand ? archer.hand : bow.hand },
       arrowSet,
-      setup: { ...setup, archerId: archer.id, bowId: bow.id, arrowSetId: arrowSet.id },
+      setup: { ...setup, settings, archerId: archer.id, bowId: bow.id, arrowSetId: arrowSet.id },
       groups: alike ? groups.map(shotWith) : groups,
     };
   });

@@ -115,6 +115,24 @@ describe('the one next change', () => {
     expect(nock.text).toContain('not on record');
   });
 
+  // A nocking point starts 3 to 10 mm above square from a rest: common practice, from memory.
+  it('never drives a nocking point farther outside common practice: it asks to measure again', () => {
+    const high = ring('bare', 8, [0, 90], 20);
+    const low = ring('bare', 8, [0, -90], 20);
+    const at = (mm: number, bare = low) => read(setUp({ settings: { nockingPoint: mm / 1000 } }), bare).next;
+    expect(at(1)).toMatchObject({ kind: 'measure', title: 'Measure the nocking point again', patch: null });
+    expect(at(1).text).toContain('1 mm above square, already below the 3 to 10 mm at which common practice starts');
+    expect(at(1).text).toContain('Check the nock fit too');
+    expect(at(12, high)).toMatchObject({ kind: 'measure', patch: null });
+    expect(at(12, high).text).toContain('12 mm above square, already above the 3 to 10 mm');
+    // From outside toward the range, and from inside it, the nocking point is moved.
+    expect([at(12).title, at(1, high).title]).toEqual(['Lower the nocking point 1.6 mm', 'Raise the nocking point 1.6 mm']);
+    expect(at(4).caution).toContain(
+      'This is below the 3 to 10 mm at which common practice starts: if the bare shafts do not follow, put it back.',
+    );
+    expect(at(6).caution).not.toContain('common practice');
+  });
+
   it('turns a quarter where half would pass the end of the button, and then goes to the next remedy', () => {
     const stiff = ring('bare', 8, [-90, 0], 20);
     expect(read(setUp({ settings: { buttonTurns: 0.25 } }), stiff).next).toMatchObject({
