@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { projectRoot } from './arrows.ts';
-import { houseFaults, type Tracked } from './house.ts';
-import { trackedTree } from './tracked.ts';
+import { houseFaults } from './house.ts';
+import { type Tracked, trackedTree } from './tracked.ts';
 
 /** Files that may be longer than 300 lines, each with its reason. */
 const longFiles: Readonly<Record<string, string>> = {

@@ -1,11 +1,6 @@
 import ts from 'typescript';
 import { linkFaults } from './links.ts';
-
-/** One tracked file: its path with forward slashes, and its text (empty for a font or a picture). */
-export interface Tracked {
-  readonly path: string;
-  readonly text: string;
-}
+import type { Tracked } from './tracked.ts';
 
 const folders = ['electron', 'renderer', 'core', 'tests', 'fixtures'];
 const topLevel = ['README.md', 'DEVELOPERS.md', 'package.json', 'package-lock.json', 'tsconfig.json', ...folders];

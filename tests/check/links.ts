@@ -1,5 +1,5 @@
 import path from 'node:path';
-import type { Tracked } from './house.ts';
+import type { Tracked } from './tracked.ts';
 
 /** Links and pictures of the Markdown files that lead to no tracked file: a reader on another machine would find nothing there. */
 export function linkFaults(tree: readonly Tracked[]): string[] {

@@ -1,7 +1,12 @@
 import { execFileSync } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';
-import type { Tracked } from './house.ts';
+
+/** One tracked file: its path with forward slashes, and its text (empty for a font or a picture). */
+export interface Tracked {
+  readonly path: string;
+  readonly text: string;
+}
 
 /** Every file that git keeps, as it lies in the working folder. */
 export function trackedTree(root: string): Tracked[] {

@@ -1,6 +1,6 @@
 import path from 'node:path';
 import ts from 'typescript';
-import type { Tracked } from './house.ts';
+import type { Tracked } from './tracked.ts';
 
 /**
  * "file name" of every exported value that no other file takes. Left out are the doors, which are there for others than us, and what a tool reads; types, since

@@ -35,7 +35,7 @@ function soundStep(step: NextStep): void {
   expect([step.title, step.text].every((text) => text !== '')).toBe(true);
 }
 
-function soundReading(reading: Reading): void {
+function expectSoundReading(reading: Reading): void {
   sound('reading', reading);
   titles(reading.headline, reading.why.title, ...reading.causes.map(({ cause }) => cause));
   sentences(reading.subline, reading.why.text, reading.problem?.sentence ?? null);
@@ -53,7 +53,7 @@ const told = ({ headline, subline, differences, causes, next, others }: Reading)
 /** The others show what the bow's screen shows. */
 const screens = ['bow', 'groups', 'aim'] as const;
 
-function findingsOf(bundle: ShotBundle, units: UnitChoice): void {
+function expectSoundFindings(bundle: ShotBundle, units: UnitChoice): void {
   const reach = { value: 190, low: 170, high: 210 };
   for (const screen of screens) {
     const findings = allFindings(bundle, { units, now: exampleNow, screen, reach, farthest: 70 });
@@ -69,7 +69,7 @@ function findingsOf(bundle: ShotBundle, units: UnitChoice): void {
   sound('overshoot', overshootFinding(null, 0, units));
 }
 
-function flightOf(bundle: ShotBundle): void {
+function expectSoundFlight(bundle: ShotBundle): void {
   const { setup, arrowSet, groups } = bundle;
   const speed = setupSpeed({ ...bundle, settings: setup.settings });
   const mass = arrowMass(arrowSet);
@@ -93,7 +93,7 @@ function flightOf(bundle: ShotBundle): void {
     if (!part.ok) sentences(part.problem.sentence);
 }
 
-function suitsOf(bundle: ShotBundle): void {
+function expectSoundSuitability(bundle: ShotBundle): void {
   const answer = suitability({ ...bundle, settings: bundle.setup.settings });
   sound('suitability', answer);
   if (!answer.ok) return sentences(answer.problem.sentence);
@@ -101,7 +101,7 @@ function suitsOf(bundle: ShotBundle): void {
   sentences(why, rule.applies ? null : rule.why, cycles.applies ? null : cycles.why);
 }
 
-function comparedOf(one: ShotBundle, other: ShotBundle, units: UnitChoice): void {
+function expectSoundComparison(one: ShotBundle, other: ShotBundle, units: UnitChoice): void {
   const rows = compareSetups(one, other);
   sound('rows', rows);
   // What cannot be told says what would tell it; what can be told has a remark without a stop.
@@ -181,9 +181,9 @@ describe('the whole core, on any records that the notebook would take', () => {
   it('finds, flies and judges a set-up without a throw, a number that is none, or a sentence that is none', () => {
     fc.assert(
       fc.property(anyShotBundle, anyUnits, (bundle, units) => {
-        findingsOf(bundle, units);
-        suitsOf(bundle);
-        flightOf(bundle);
+        expectSoundFindings(bundle, units);
+        expectSoundSuitability(bundle);
+        expectSoundFlight(bundle);
       }),
       { numRuns: 120 },
     );
@@ -195,7 +195,7 @@ describe('the whole core, on any records that the notebook would take', () => {
         anyShotBundle.chain((bundle) => fc.tuple(fc.constant(bundle), anyPairOf(bundle))),
         anyUnits,
         ([bundle, [fletched, bare]], units) => {
-          soundReading(readBareShaft(bundle, fletched, bare, units));
+          expectSoundReading(readBareShaft(bundle, fletched, bare, units));
           for (const other of [bare, { ...bare, fletching: fletched.fletching }]) {
             const two = readTwoGroups(fletched, other, units);
             sound('two groups', two);
@@ -212,7 +212,7 @@ describe('the whole core, on any records that the notebook would take', () => {
     fc.assert(
       fc.property(anyShotBundle, anyShotBundle, anyUnits, fc.boolean(), (one, other, units, alike) => {
         // One archer and one bow with other arrows is what a coach compares.
-        comparedOf(one, alike ? { ...other, archer: one.archer, bow: one.bow } : other, units);
+        expectSoundComparison(one, alike ? { ...other, archer: one.archer, bow: one.bow } : other, units);
       }),
       { numRuns: 30 },
     );

@@ -1,7 +1,8 @@
 import { expect, test } from './bench.ts';
 import { mouse } from './hands.ts';
 
-const GONE = /The bench's host has stopped\. Start it again with npm start; everything entered is kept\./;
+const GONE =
+  /The bench’s host has stopped, so this last change was not kept; everything before it is\. Start it again with npm start/;
 
 test('the address works once, leaves no code behind, and a reload keeps the session', async ({ bench, page, context }) => {
   const address = await bench.newAddress();
