@@ -19,3 +19,4 @@ export {
   type SmallPart,
 } from './mass.ts';
 export { bendingFrequency, betaL, firstBendingFrequency, type BendingMode, type LoadedShaft } from './bending.ts';
+export { readSpine } from './readSpine.ts';

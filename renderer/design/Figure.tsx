@@ -15,6 +15,8 @@ interface Props {
   hint?: string;
   /** What the bench assumes until it is measured: shown in pencil. */
   assumed?: number | undefined;
+  /** How what was typed is read, where the trade writes a figure in more ways than one. */
+  read?: (typed: string) => ReturnType<typeof readMeasure>;
   /** Figures that may not be emptied. */
   required?: boolean;
   /** Where a finding's "Fix" lands. */
@@ -28,8 +30,9 @@ const REST = 600;
  * A figure on its dotted rule. Click or tab opens it, selected; any unit may follow; Enter or Tab keeps, Esc gives the old one back,
  * the up and down keys step by the trade's step. Only what was typed is ever written: a field that was merely passed through stays as it is.
  */
-export function Figure({ measure, name, value, onKeep, hint, assumed, required = false, field }: Props) {
+export function Figure({ measure, name, value, onKeep, hint, assumed, read: reader, required = false, field }: Props) {
   const units = useUnits();
+  const readTyped = reader ?? ((typed: string) => readMeasure(measure, typed, units));
   const use = limits[measure].use;
   const shown = value === null ? '' : textQuantity(value, use, units);
   /** What is being typed; null while the kept figure stands. */
@@ -53,7 +56,7 @@ export function Figure({ measure, name, value, onKeep, hint, assumed, required =
       setWrong(`A fraction needs its unit here, as in ${typed.trim()} in.`);
       return;
     }
-    const read = readMeasure(measure, typed, units);
+    const read = readTyped(typed);
     if (!read.ok || (read.value === null && required)) {
       setWrong(read.ok ? `${limits[measure].name} is needed here.` : read.problem.sentence);
       return;
@@ -67,7 +70,7 @@ export function Figure({ measure, name, value, onKeep, hint, assumed, required =
   };
 
   const step = (direction: 1 | -1) => {
-    const read = readMeasure(measure, text, units);
+    const read = readTyped(text);
     const from = read.ok && read.value !== null ? read.value : (value ?? assumed ?? null);
     if (from === null) return;
     const next = textQuantity(from + direction * stepOf(use, units), use, units);

@@ -1,11 +1,14 @@
+import { readSpine } from '../../../core/arrow/index.ts';
 import { ArrowSet, SpineConvention } from '../../../core/model/arrowSet.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { Choice, Figure, Words, plain } from '../../design/index.ts';
+import { useUnits } from '../../state/useBench.ts';
 import { useEdits } from '../../state/useEdits.ts';
 
 /** The parts of the arrow, one figure each. */
 export function ArrowForm({ bundle }: { bundle: Bundle }) {
   const edit = useEdits();
+  const units = useUnits();
   const { arrowSet } = bundle;
   return (
     <>
@@ -21,7 +24,13 @@ export function ArrowForm({ bundle }: { bundle: Bundle }) {
         name="material"
         value={arrowSet.material}
         options={plain(...ArrowSet.shape.material.options)}
-        onKeep={(material) => edit.arrowSet('Material', { material })}
+        onKeep={(material) =>
+          // Wood is tested over 26 in with 2 lb; a deflection that is there keeps the tester it was read on.
+          edit.arrowSet(
+            'Material',
+            material === 'wood' && arrowSet.deflection === null ? { material, convention: '26 in, 2 lb' } : { material },
+          )
+        }
         field="arrowSet.material"
       />
       <Figure
@@ -37,6 +46,8 @@ export function ArrowForm({ bundle }: { bundle: Bundle }) {
         name="deflection"
         value={arrowSet.deflection}
         onKeep={(deflection) => edit.arrowSet('Spine deflection', { deflection })}
+        read={(typed) => readSpine(typed, arrowSet.convention, units)}
+        {...(arrowSet.convention === '26 in, 2 lb' ? { hint: 'The deflection, or the shaft’s pounds as in 45 lb.' } : {})}
         field="arrowSet.deflection"
       />
       <Choice
