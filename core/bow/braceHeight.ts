@@ -14,7 +14,7 @@ export interface BraceRange {
 type Row = readonly [shortest: number, longest: number, low: number, high: number];
 
 /** Recurves by AMO length, all in inches. Common practice. */
-export const recurveRowsIn: readonly Row[] = [
+const recurveRowsIn: readonly Row[] = [
   [62, 64, 7.5, 8.5],
   [66, 68, 8, 9],
   [70, 72, 8.75, 9.5],

@@ -1,7 +1,7 @@
-export { drawWeight, weightDoubt, type DrawWeight } from './weight.ts';
+export { drawWeight, type DrawWeight } from './weight.ts';
 export { heavierWeight, weightAgainstMark } from './weightAgainstMark.ts';
-export { carriedWeight, weightAtDraw, weightPerInch } from './weightAtDraw.ts';
-export { braceHeightCheck, braceHeightRange, recurveRowsIn, type BraceCheck, type BraceRange } from './braceHeight.ts';
+export { carriedWeight, weightAtDraw } from './weightAtDraw.ts';
+export { braceHeightCheck, braceHeightRange, type BraceCheck, type BraceRange } from './braceHeight.ts';
 export { AMO_ADDS, powerStroke, strokeOf, type Stroke } from './stroke.ts';
 export { forceDrawCurve, storedEnergy, type ForceDraw } from './energy.ts';
 export { kindFigures, type KindFigures } from './kinds.ts';

@@ -5,7 +5,7 @@ import type { Band } from '../model/band.ts';
 import { carriedWeight, weightAtDraw, weightPerInch } from './weightAtDraw.ts';
 
 /** What a marked weight may be out by on the scale, and a scale by itself, as a share of it: from memory. */
-export const weightDoubt = { marked: 0.03, scale: 0.01 } as const;
+const weightDoubt = { marked: 0.03, scale: 0.01 } as const;
 
 /** A compound's limb bolts can be turned out from the marked peak weight by about this share: from memory. */
 const COMPOUND_TURNED_OUT = 0.2;

@@ -19,7 +19,7 @@ export interface Figure {
  * How far a figure moves when one thing it rests on is off by its doubt, by the name of that thing. Two set-ups that share a thing (one
  * bow, one archer, one model of drag) are off in the same way, so that their difference is surer than either figure.
  */
-export type Doubts = ReadonlyMap<string, number>;
+type Doubts = ReadonlyMap<string, number>;
 
 /** A figure with what its doubt is made of. */
 export interface DoubtedFigure extends Figure {

@@ -4,7 +4,7 @@ import type { Bundle } from '../model/bundle.ts';
 import { archerFields, arrowFields, settingFields } from './fields.ts';
 
 /** A set-up in which one measured thing is off by its doubt. */
-export interface Nudge {
+interface Nudge {
   readonly name: string;
   readonly bundle: Bundle;
 }

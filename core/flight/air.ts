@@ -1,7 +1,7 @@
 import { standardGravity } from '../units/exact.ts';
 
 /** The air when nobody has said otherwise: 15 °C, 101325 Pa, half saturated. */
-export const standingAir = { temperature: 288.15, pressure: 101325, relativeHumidity: 0.5 } as const;
+const standingAir = { temperature: 288.15, pressure: 101325, relativeHumidity: 0.5 } as const;
 
 const freezing = 273.15;
 

@@ -5,7 +5,7 @@ export interface OdeSystem {
 }
 
 /** One step of the method at a time, in arrays made once: nothing is allocated while stepping. */
-export interface Stepper {
+interface Stepper {
   /** Where the last accepted step ended; the start before the first. */
   readonly state: () => Float64Array;
   /** Try a step from the state; the answer is its error, 1 being just tolerable. */

@@ -1,5 +1,5 @@
 export { standardGravity } from '../units/exact.ts';
-export { type AirState, airDensity, standardAtmosphere, standingAir } from './air.ts';
+export { type AirState, airDensity, standardAtmosphere } from './air.ts';
 export { flatFireTime, speedAfter, vacuumRange, verticalHeight } from './closedForms.ts';
 export { type DenseSolution, readDense } from './denseSolution.ts';
 export { type OdeSettings, integrate } from './dormandPrince.ts';

@@ -32,7 +32,7 @@ export const Context = z.strictObject({
 });
 export type Context = z.infer<typeof Context>;
 
-export const MOST_SHOTS = 100_000;
+const MOST_SHOTS = 100_000;
 
 export const ShotGroup = z.strictObject({
   ...recordBase,

@@ -6,7 +6,7 @@ import { inBothUnits } from './inBothUnits.ts';
 import { fitOf, settled, type Needed, type Verdict } from './verdict.ts';
 
 /** The rule and where it holds. Common practice; the half group is how closely wood shafts are sorted. */
-export const thumbRule = {
+const thumbRule = {
   weightLb: { from: 30, to: 60 },
   lengthIn: { from: 27, to: 31, at: 28 },
   pointGr: { from: 100, to: 150, at: 125 },

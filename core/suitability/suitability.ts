@@ -64,7 +64,7 @@ export interface Suitability {
 }
 
 /** The set-ups that the column bands were remembered from lie in here. */
-export const columnWeightLb = { from: 14, to: 60 } as const;
+const columnWeightLb = { from: 14, to: 60 } as const;
 
 const straddles = (from: DrawWeight['from']): string =>
   `${from === 'marked weight' ? 'Only the marked weight is known' : 'The weight was not read at this draw'}, and at its low and high end this shaft reads differently. Weigh the bow at full draw with a scale.`;

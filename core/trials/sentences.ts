@@ -13,7 +13,7 @@ export interface Words {
 }
 
 /** How the two groups are called in a sentence: "Bare shafts land … of fletched". */
-export interface Names {
+interface Names {
   readonly moved: string;
   readonly verb: 'land' | 'lands';
   readonly from: string;

@@ -10,7 +10,7 @@ import type { Use } from './uses.ts';
 import { wording } from './words.ts';
 
 /** Who is spoken of in a refusal: "A brace height", and a believable figure of it. */
-export interface Subject {
+interface Subject {
   readonly name: string;
   readonly such: string;
 }

@@ -1,6 +1,6 @@
 import type { Level } from '../../core/findings/finding.ts';
 
-export const levelWord: Record<Level, string> = {
+const levelWord: Record<Level, string> = {
   stop: 'Stop',
   caution: 'Caution',
   unknown: 'Not known',

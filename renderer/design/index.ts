@@ -2,7 +2,7 @@ export { Choice, plain } from './Choice.tsx';
 export { Dialog } from './Dialog.tsx';
 export { Figure } from './Figure.tsx';
 export { Fraction } from './Fraction.tsx';
-export { Mark, levelWord } from './Mark.tsx';
+export { Mark } from './Mark.tsx';
 export { WhyLink } from './WhyLink.tsx';
 export { Words } from './Words.tsx';
 export { useSize } from './useSize.ts';

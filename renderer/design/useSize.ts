@@ -1,6 +1,6 @@
 import { useCallback, useState, type RefCallback } from 'react';
 
-export interface Size {
+interface Size {
   readonly width: number;
   readonly height: number;
 }

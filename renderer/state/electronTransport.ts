@@ -2,7 +2,7 @@ import { refuse } from '../../core/model/problem.ts';
 import type { Transport } from './transport.ts';
 
 /** What Electron's preload script puts into the page: two functions and nothing of Electron's own. */
-export interface Bridge {
+interface Bridge {
   call(channel: string, input: unknown): Promise<unknown>;
   subscribe(listener: (event: unknown) => void): () => void;
 }

@@ -14,7 +14,7 @@ import { textQuantity } from '../../../core/units/index.ts';
 import type { Result } from '../../../core/model/problem.ts';
 import type { SpineView } from '../../plots/spine/marks.ts';
 
-export interface ReckonedFigure {
+interface ReckonedFigure {
   readonly name: string;
   readonly text: string;
   readonly note: string;

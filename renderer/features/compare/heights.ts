@@ -5,7 +5,7 @@ import { ok, refuse, type Result } from '../../../core/model/problem.ts';
 import { factorOf, textQuantity, unitOf } from '../../../core/units/index.ts';
 import type { HeightsData } from '../../plots/heights/marks.ts';
 
-export interface HeightsDrawn {
+interface HeightsDrawn {
   readonly data: HeightsData;
   readonly sentence: string;
 }

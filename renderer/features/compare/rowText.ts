@@ -2,7 +2,7 @@ import type { CompareRow } from '../../../core/compare/index.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { readsNought, showQuantity, unitOf } from '../../../core/units/index.ts';
 
-export interface RowText {
+interface RowText {
   readonly unit: string;
   readonly reference: string;
   readonly other: string;

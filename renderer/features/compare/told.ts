@@ -4,7 +4,7 @@ import type { Bundle } from '../../../core/model/bundle.ts';
 const NOT_ALONE = 'The difference is not the equipment\u2019s alone.';
 
 /** What besides the equipment was not the same: the sentence that matters, and the facts behind it. */
-export interface Told {
+interface Told {
   readonly sentence: string;
   readonly facts: string;
 }

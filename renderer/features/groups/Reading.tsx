@@ -7,7 +7,7 @@ import type { OneGroup } from './derive.ts';
 import { NextChange } from './NextChange.tsx';
 import type { readBareShaft, readTwoGroups } from '../../../core/trials/index.ts';
 
-export type PageReading =
+type PageReading =
   ({ readonly kind: 'bare' } & ReturnType<typeof readBareShaft>) | ({ readonly kind: 'two' } & ReturnType<typeof readTwoGroups>);
 
 interface Props {

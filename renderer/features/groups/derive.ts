@@ -29,7 +29,7 @@ export function oneGroup(group: ShotGroup, shaftRadius: number): OneGroup {
   };
 }
 
-export interface Pair {
+interface Pair {
   readonly first: ShotGroup | null;
   readonly second: ShotGroup | null;
 }

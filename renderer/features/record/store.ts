@@ -17,7 +17,7 @@ interface RecordStore {
   readonly bySetup: Readonly<Record<Id, RecordChoice>>;
 }
 
-export const untouched: RecordChoice = { from: null, to: null, putBack: null };
+const untouched: RecordChoice = { from: null, to: null, putBack: null };
 
 const store = createStore<RecordStore>(() => ({ bySetup: {} }));
 

@@ -13,7 +13,7 @@ import type { Compared } from './selectors.ts';
 const MOST_POINTS = 60;
 
 /** The history of one set-up ready to draw, the sentence that tells it to those who cannot see it, and what has to be said beside it. */
-export interface History {
+interface History {
   readonly data: TimelineData | null;
   readonly sentence: string;
   readonly note: string;

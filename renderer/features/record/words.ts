@@ -2,7 +2,7 @@ import { capital } from '../../../core/findings/index.ts';
 import { countWord } from '../../../core/model/sentence.ts';
 import type { Compared } from './selectors.ts';
 
-export interface Differs {
+interface Differs {
   readonly name: string;
   readonly then: string;
   readonly now: string;

@@ -1,7 +1,7 @@
 /** Width and height of the bar's place, px; the reference stands in the middle. */
 export const differenceSize = { width: 176, height: 20, inset: 6 } as const;
 
-export interface DifferenceMarks {
+interface DifferenceMarks {
   readonly zero: number;
   readonly bar: { readonly from: number; readonly to: number };
   readonly noise: { readonly from: number; readonly to: number };

@@ -3,7 +3,7 @@ import type { GroupMarks } from './marks.ts';
 const diamond = (x: number, y: number, r: number) => `M${x} ${y - r}l${r} ${r}l${-r} ${r}l${-r} ${-r}z`;
 
 /** The mark of a group: the first is a disc in a light casing, the second a light diamond in a dark one; both read on every ring. */
-export function ShotMark({ second, x, y, radius }: { second: boolean; x: number; y: number; radius: number }) {
+function ShotMark({ second, x, y, radius }: { second: boolean; x: number; y: number; radius: number }) {
   if (second) return <path className="shot-diamond" d={diamond(x, y, radius * 1.25)} />;
   return (
     <g>

@@ -28,7 +28,7 @@ export const overlaySize = { height: 216, axis: 24, inset: 8 } as const;
 
 const MOST_OBSTACLES = 120;
 
-export interface OverlayMarks {
+interface OverlayMarks {
   readonly origin: Point;
   readonly originLabel: { readonly x: number; readonly y: number } | null;
   readonly rings: readonly number[];

@@ -1,7 +1,7 @@
 import type { Point } from '../../../core/group/index.ts';
 import { boxAround, touches, type Box } from '../boxes.ts';
 
-export interface Circle extends Point {
+interface Circle extends Point {
   readonly r: number;
 }
 

@@ -14,7 +14,7 @@ export interface HeightsData {
 
 export const heightsSize = { height: 216, left: 40, axis: 24, top: 10, most: 116 } as const;
 
-export interface HeightsMarks {
+interface HeightsMarks {
   readonly right: number;
   readonly axisY: number;
   readonly zero: number;

@@ -14,7 +14,7 @@ const ROOM = 0.1;
 /** A hold nearer to the centre than this is not dimensioned [px]. */
 const LEAST_DIMENSION = 12;
 
-export interface HoldMarks {
+interface HoldMarks {
   readonly width: number;
   /** Pixels per metre. */
   readonly scale: number;

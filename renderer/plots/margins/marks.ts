@@ -3,7 +3,7 @@ import type { DrawnGroup } from '../face/marks.ts';
 import type { FaceView } from '../face/geometry.ts';
 import { signed } from '../signed.ts';
 
-export interface AxisMarks {
+interface AxisMarks {
   /** One row a group: each shot a tick, the centre with its 95 % interval. Along the axis, px from its start. */
   readonly rows: readonly {
     readonly name: string;

@@ -4,7 +4,7 @@ import type { FindingRule } from '../../../core/findings/finding.ts';
 /** Width and height of the rule, px. */
 export const ruleSize = { width: 216, height: 30, inset: 4 } as const;
 
-export interface RuleMarks {
+interface RuleMarks {
   readonly from: number;
   readonly to: number;
   readonly ends: readonly number[];

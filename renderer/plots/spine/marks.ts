@@ -8,7 +8,7 @@ export interface SpineView {
   readonly level: 'ok' | 'caution' | 'unknown';
 }
 
-export interface SpineMarks {
+interface SpineMarks {
   readonly left: number;
   readonly right: number;
   readonly rows: readonly {
