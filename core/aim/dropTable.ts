@@ -1,5 +1,6 @@
 import type { Band } from '../model/band.ts';
 import { ok, refuse, type Result } from '../model/problem.ts';
+import { yard } from '../units/exact.ts';
 import { atCorners, bandOver, type Corners } from './bands.ts';
 import type { SetSight } from './lineOfSight.ts';
 
@@ -55,7 +56,7 @@ function figuresAt(sight: SetSight, distance: number): Result<Figures> {
   if (!point || height === null)
     return refuse(
       'past-the-flight',
-      `A distance within this flight was expected: it does not reach ${distance.toFixed(0)} m (${(distance / 0.9144).toFixed(0)} yd).`,
+      `A distance within this flight was expected: it does not reach ${distance.toFixed(0)} m (${(distance / yard).toFixed(0)} yd).`,
       'shootingDistance',
     );
   return ok({
