@@ -7,21 +7,21 @@ import type { Tracked } from './tracked.ts';
  * whoever names a function's argument may need them; and what the file's own examples use, which are run from outside.
  */
 export function unusedExports(tree: readonly Tracked[], folders: readonly string[]): string[] {
-  const sources = tree.filter(({ path: file }) => /\.(tsx?|mjs)$/.test(file) && !file.endsWith('.d.ts'));
+  const sources = tree
+    .filter(({ path: file }) => /\.(tsx?|mjs)$/.test(file) && !file.endsWith('.d.ts'))
+    .map((file) => ({ ...file, source: ts.createSourceFile(file.path, file.text, ts.ScriptTarget.ES2023) }));
   const taken = new Set<string>();
-  for (const { path: file, text } of sources) for (const name of takenBy(file, text)) taken.add(name);
+  for (const { path: file, text, source } of sources) for (const name of takenBy(file, text, source)) taken.add(name);
   return sources
     .filter(({ path: file }) => folders.includes(file.split('/')[0] ?? '') && !/(^|\/)index\.ts$|\.config\.ts$/.test(file))
-    .flatMap(({ path: file, text }) =>
-      exportsOf(parsed(file, text))
+    .flatMap(({ path: file, text, source }) =>
+      exportsOf(source)
         .filter((name) => !taken.has(`${file} ${name}`) && !taken.has(`${file} *`) && !isInExample(text, name))
         .map((name) => `${file} ${name}`),
     );
 }
 
 const isInExample = (text: string, name: string): boolean => new RegExp(`@example .*\\b${name}\\b`).test(text);
-
-const parsed = (file: string, text: string) => ts.createSourceFile(file, text, ts.ScriptTarget.ES2023, true);
 
 function exportsOf(source: ts.SourceFile): string[] {
   return source.statements.flatMap((node): string[] => {
@@ -39,8 +39,7 @@ function exportsOf(source: ts.SourceFile): string[] {
 }
 
 /** What a file takes from others, as "file name"; "file *" where it takes all, or it cannot be told which. */
-function takenBy(file: string, text: string): string[] {
-  const source = parsed(file, text);
+function takenBy(file: string, text: string, source: ts.SourceFile): string[] {
   const taken: string[] = [];
   const take = (from: string, names: readonly string[]) => {
     const target = path.posix.join(path.posix.dirname(file), from.split('?')[0] ?? '');
