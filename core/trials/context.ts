@@ -17,6 +17,7 @@ export interface ContextDifference {
 }
 
 const NOT_ALONE = 'The difference is not the equipment\u2019s alone.';
+const NOT_FLETCHING = 'The shift is not the missing fletching\u2019s alone.';
 
 /**
  * What was not the same while two groups were shot.
@@ -49,7 +50,8 @@ export function contextDifferences(a: ShotGroup, b: ShotGroup, units: UnitChoice
     const ending = !known ? 'Note it for both.' : voids ? 'One form was expected.' : NOT_ALONE;
     tell(`form.${field.key}`, `${pair(field.name, one, other)} ${ending}`, voids);
   }
-  const ending = bareTrial ? ` ${NOT_ALONE}` : '';
+  // Between groups of a kind the equipment may be the very thing on trial; bare against fletched nothing but the fletching may differ.
+  const ending = bareTrial ? ` ${NOT_FLETCHING}` : '';
   const noCentreShot = a.context.settings.centreShot === null || b.context.settings.centreShot === null;
   // At which draw a bow was weighed is no setting: a weight that differs says so itself.
   const settable = settingFields.filter(({ key }) => key !== 'weightDraw');

@@ -8,6 +8,8 @@ import type { TwoGroups } from './reading.ts';
 import { verdictWords } from './sentences.ts';
 import { emptyWhy, shiftWhy } from './shiftWhy.ts';
 
+const counts: Readonly<Record<number, string>> = { 2: 'Two', 3: 'Three', 4: 'Four', 5: 'Five', 6: 'Six' };
+
 /**
  * What one group says beside another of its kind: where it lies, how sure that is, and what else was not the same.
  *
@@ -49,9 +51,14 @@ export function readTwoGroups(a: ShotGroup, b: ShotGroup, units: UnitChoice): Tw
     units,
   );
   const beside = differences.some(({ equipment }) => !equipment);
+  const kit = differences.filter(({ equipment }) => equipment).length;
+  const remarks = [
+    kit > 1 ? `${counts[kit] ?? kit} things of the equipment differ: which of them did it cannot be told.` : '',
+    beside ? 'The difference is not the equipment\u2019s alone.' : '',
+  ].filter((remark) => remark !== '');
   return {
     headline,
-    subline: beside ? `${subline} The difference is not the equipment\u2019s alone.` : subline,
+    subline: [subline, ...remarks].join(' '),
     shift: answer.value,
     problem: null,
     differences,

@@ -126,6 +126,10 @@ describe('one group beside another of its kind', () => {
     const turned = readTwoGroups(first, withContext(second, { settings: { ...second.context.settings, tiller: 0.005 } }), units);
     expect(turned.subline).not.toMatch(/alone\.$/);
     expect(turned.differences).toHaveLength(1);
+    const settings = { ...second.context.settings, tiller: 0.005, nockingPoint: 0.004 };
+    expect(readTwoGroups(first, withContext(second, { settings }), units).subline).toMatch(
+      /Two things of the equipment differ: which of them did it cannot be told\.$/,
+    );
   });
 
   it('refuses two distances, one shot, and bare beside fletched', () => {

@@ -48,7 +48,7 @@ describe('what was not the same while two groups were shot', () => {
   it('tells settings in the person\u2019s units, and lets them be what is on trial between two fletched groups', () => {
     const lower = { settings: { ...context.settings, braceHeight: 8.25 * 0.0254 } };
     expect(sentences(lower)).toEqual([
-      'Brace height: 8 1/2 in for fletched; 8 1/4 in for bare. The difference is not the equipment\u2019s alone.',
+      'Brace height: 8 1/2 in for fletched; 8 1/4 in for bare. The shift is not the missing fletching\u2019s alone.',
     ]);
     expect(contextDifferences(exampleFletched, withContext(other, lower), units)).toMatchObject([
       { equipment: true, voids: false, sentence: 'Brace height: 8 1/2 in for the first; 8 1/4 in for the second.' },
@@ -72,8 +72,12 @@ describe('what was not the same while two groups were shot', () => {
     };
     const found = contextDifferences(exampleFletched, withContext(exampleBare, changed), units);
     expect(found.map(({ key }) => key)).toEqual(['arrowSet', 'face', 'day', 'weather', 'light', 'kit']);
-    for (const { sentence, voids } of found) {
-      expect(sentence).toMatch(/The difference is not the equipment\u2019s alone\.$/);
+    for (const { sentence, voids, equipment } of found) {
+      expect(sentence).toMatch(
+        equipment
+          ? /The shift is not the missing fletching\u2019s alone\.$/
+          : /The difference is not the equipment\u2019s alone\.$/,
+      );
       expect(voids).toBe(false);
     }
   });
