@@ -80,7 +80,7 @@ const bareIsReal = (rows: readonly CompareRow[]): boolean =>
 const words: Readonly<Record<string, readonly [more: string, less: string]>> = {
   mass: ['heavier', 'lighter'],
   deflection: ['softer in spine', 'stiffer in spine'],
-  column: ['weaker by the column figure', 'stiffer by the column figure'],
+  column: ['weaker by the load figure', 'stiffer by the load figure'],
   speed: ['faster', 'slower'],
 };
 

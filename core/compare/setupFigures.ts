@@ -23,20 +23,20 @@ const plans: readonly Plan[] = [
   { key: 'frequency', name: 'First bending frequency', use: 'frequency', section: 'Build', note: 'free arrow' },
   { key: 'weight', name: 'Weight on the fingers', use: 'weight', section: 'On the bow', note: '' },
   { key: 'massPerWeight', name: 'Mass per weight', use: 'massPerWeight', section: 'On the bow', note: '' },
-  { key: 'column', name: 'Column figure', use: 'ratio', section: 'On the bow', note: 'larger acts weaker' },
+  { key: 'column', name: 'Load figure, C', use: 'ratio', section: 'On the bow', note: 'larger acts weaker' },
   {
     key: 'margin',
     name: 'Spine off the middle of needed',
     use: 'deflection',
     section: 'On the bow',
-    note: 'plus is weak; band from memory',
+    note: 'plus is weak; band not checked against a source',
   },
   {
     key: 'cycles',
     name: 'Bends on the string',
     use: 'ratio',
     section: 'On the bow',
-    note: 'by the virtual mass; no verdict of its own',
+    note: 'limbs and string counted as mass that rides with the arrow; no verdict of its own',
   },
 ];
 

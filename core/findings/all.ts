@@ -33,14 +33,22 @@ export interface FindingOptions {
 
 const order: readonly Level[] = ['stop', 'caution', 'unknown', 'waiting', 'ok'];
 
-const heldBack = waitingFor(
-  'suitability',
-  'Whether the shaft suits: held back',
-  'Waits until the stop is answered.',
-  'spine',
-  'arrow',
-  'arrowSet.length',
-);
+/** Nothing to enter: it comes back by itself. */
+const heldBack: Finding = {
+  ...waitingFor(
+    'suitability',
+    'Whether the shaft suits: held back',
+    'Waits until the stop is answered.',
+    'spine',
+    'arrow',
+    'arrowSet.length',
+  ),
+  action: null,
+};
+
+/** In the narrow strip a stop says so in letters, not by its mark alone. */
+const inShort = (finding: Finding): Finding =>
+  finding.level === 'stop' ? { ...finding, short: { ...finding.short, word: 'STOP' } } : finding;
 
 /**
  * All checks of a set-up, worst first: the same list everywhere.
@@ -74,7 +82,7 @@ export function allFindings(bundle: Bundle, options: FindingOptions): readonly F
     lookOverFinding(bundle, 'bow', now),
     lookOverFinding(bundle, 'arrowSet', now),
   ].filter((finding) => finding !== null);
-  return found.sort((a, b) => order.indexOf(a.level) - order.indexOf(b.level));
+  return found.map(inShort).sort((a, b) => order.indexOf(a.level) - order.indexOf(b.level));
 }
 
 /**

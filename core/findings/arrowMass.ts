@@ -3,10 +3,10 @@ import { heavierWeight, weightAgainstMark } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { massPerWeightCheck } from '../safety/index.ts';
-import { showQuantity, textQuantity } from '../units/index.ts';
+import { textQuantity } from '../units/index.ts';
 import { fieldOf } from './fieldOf.ts';
 import type { Finding } from './finding.ts';
-import { goTo, ruleOf, weightNames } from './parts.ts';
+import { goTo, ruleOf, sourceWords, weightNames } from './parts.ts';
 import { waitingFor } from './waiting.ts';
 
 /**
@@ -18,7 +18,7 @@ import { waitingFor } from './waiting.ts';
  * @returns the finding [record]
  * @validity as massPerWeightCheck
  * @source common practice
- * @example arrowMassFinding(exampleBundle, defaultPreferences.units).title // "9.9 gr/lb"
+ * @example arrowMassFinding(exampleBundle, defaultPreferences.units).title // "Arrow mass 9.9 gr per lb"
  */
 export function arrowMassFinding(bundle: Bundle, units: UnitChoice): Finding {
   const { archer, bow, arrowSet, setup } = bundle;
@@ -36,7 +36,7 @@ export function arrowMassFinding(bundle: Bundle, units: UnitChoice): Finding {
   }
   const check = massPerWeightCheck(bow, mass.value.mass, weight.value);
   const text = (si: number) => textQuantity(si, 'massPerWeight', units);
-  const figure = showQuantity(check.value, 'massPerWeight', units).figure;
+  const perText = text(check.value).replace('/', ' per ');
   const { least, limit, level } = check;
   const from = least === null ? '' : least.from === 'maker' ? 'Bow maker\u2019s least' : capitalMark(least.from);
   // The figure itself keeps the limit; only at the heaviest that the weight may be it does not.
@@ -49,9 +49,9 @@ export function arrowMassFinding(bundle: Bundle, units: UnitChoice): Finding {
     : '';
   const title = {
     stop: `Arrow too light: ${text(check.value)}`,
-    caution: `${text(check.value)}, ${!atLimit ? 'light' : weighed ? 'on the limit' : 'perhaps too light'}`,
-    unknown: text(check.value),
-    'in range': text(check.value),
+    caution: `Arrow mass ${perText}, ${!atLimit ? 'light' : weighed ? 'on the limit' : 'perhaps too light'}`,
+    unknown: `Arrow mass ${perText}`,
+    'in range': `Arrow mass ${perText}`,
   };
   const detail = (): string => {
     if (least === null) return 'A compound\u2019s maker states the least arrow mass. Enter it.';
@@ -68,7 +68,7 @@ export function arrowMassFinding(bundle: Bundle, units: UnitChoice): Finding {
     title: title[level],
     detail: `${detail()}${by}`,
     rule: ruleOf(check.value, least === null ? null : (limit ?? least.caution), null, 'massPerWeight', units, false),
-    short: { figure, word: 'mass' },
+    short: { figure: text(check.value), word: 'mass' },
     why: {
       title: 'Is the arrow heavy enough?',
       text: 'An arrow too light for the bow leaves too much of the energy in the limbs and string, like a loose without an arrow. The bow maker\u2019s least governs; without it the floors of common practice by kind of bow.',
@@ -91,7 +91,7 @@ export function arrowMassFinding(bundle: Bundle, units: UnitChoice): Finding {
           : [
               {
                 symbol: '',
-                name: least.from === 'maker' ? 'bow maker\u2019s least' : `least, ${least.from}`,
+                name: least.from === 'maker' ? 'bow maker\u2019s least' : `least, ${sourceWords(least.from)}`,
                 value: text(least.stop),
               },
             ]),
@@ -109,4 +109,5 @@ export function arrowMassFinding(bundle: Bundle, units: UnitChoice): Finding {
   };
 }
 
-const capitalMark = (mark: string): string => (mark === 'from memory' ? 'Floor from memory' : 'Floor of common practice');
+const capitalMark = (mark: string): string =>
+  mark === 'from memory' ? 'Floor, not checked against a source' : 'Floor of common practice';

@@ -1,7 +1,7 @@
 import { braceHeightCheck, braceHeightRange, type BraceRange } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
-import { showQuantity, textQuantity } from '../units/index.ts';
+import { textQuantity } from '../units/index.ts';
 import type { Finding, Level } from './finding.ts';
 import { capital, goTo, rangeText, ruleOf, whyRule } from './parts.ts';
 import { waitingFor } from './waiting.ts';
@@ -57,7 +57,12 @@ export function braceHeightFinding(bundle: Bundle, units: UnitChoice): Finding |
   if (range === null) return null;
   const text = (si: number) => textQuantity(si, 'length', units);
   const ends = rangeText(range.low, range.high, 'length', units, false);
-  const where = range.from === 'maker' ? 'Maker\u2019s range' : `${capital(range.from)} for ${range.bows}`;
+  const where =
+    range.from === 'maker'
+      ? 'Maker\u2019s range'
+      : range.from === 'from memory'
+        ? `Usual for ${range.bows}, not checked against a source`
+        : `${capital(range.from)} for ${range.bows}`;
   if (value === null)
     return waitingFor(
       'braceHeight',
@@ -73,7 +78,7 @@ export function braceHeightFinding(bundle: Bundle, units: UnitChoice): Finding |
     title: `Brace height ${text(value)}${verdict === 'in range' ? '' : `, ${verdict}`}`,
     detail: detailOf(level, where, range.from === 'maker'),
     rule: ruleOf(value, range.low, range.high, 'length', units, false),
-    short: { figure: showQuantity(value, 'length', units).figure, word: 'brace' },
+    short: { figure: textQuantity(value, 'length', units), word: 'brace' },
     why: whyRule(
       'Brace height',
       'String to the pivot or low point of the grip, square to the string. The bow maker\u2019s own range governs; without one, common practice by kind and length of bow. Lower gives a longer push, more speed and more noise; higher a shorter one and less speed. Outside the maker\u2019s range nothing is shot until it is mended; a millimetre may be the tape. Outside common practice is a caution, since authorities differ.',

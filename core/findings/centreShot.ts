@@ -2,7 +2,7 @@ import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import type { CentreShotDatum } from '../model/setup.ts';
 import { outwardSide } from '../trials/outward.ts';
-import { showQuantity, textQuantity } from '../units/index.ts';
+import { textQuantity } from '../units/index.ts';
 import type { Finding } from './finding.ts';
 import { HAIR, goTo, rangeText, ruleOf, standing, whyRule } from './parts.ts';
 import { waitingFor } from './waiting.ts';
@@ -48,7 +48,7 @@ export function centreShotFinding(bundle: Bundle, units: UnitChoice): Finding | 
     title: `Centre shot ${offset}, at the ${datum}${stands === 'inside' ? '' : stands === 'low' ? ': too far in' : ': too far out'}`,
     detail: `Common practice for a finger release: ${side} of the string for a ${archer.hand}-handed archer.`,
     rule: ruleOf(centreShot, low, high, 'setting', units, false),
-    short: { figure: showQuantity(centreShot, 'setting', units).figure, word: 'centre' },
+    short: { figure: textQuantity(centreShot, 'setting', units), word: 'centre' },
     why: whyRule(
       'Centre shot',
       'With the string through the centre of both limbs, the point of a nocked arrow shows 1.6 to 3.2 mm outward of the string for a finger release. At the button the same setting is only 0.5 to 1.0 mm: the offset times nock to button over nock to point. The figure is kept with the place where it was read.',

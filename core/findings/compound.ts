@@ -23,7 +23,7 @@ export function compoundFinding(bundle: Bundle): Finding | null {
     short: { figure: '\u2013', word: 'compound' },
     why: whyRule(
       'Compound bows',
-      'Fingers push the string sideways, so the arrow bends round the bow; the tables of brace height, the column view and the reading of bare shafts rest on that. A compound shot with a release aid bends its arrow up and down instead, and its weight falls off at full draw. The maker\u2019s figures govern.',
+      'Fingers push the string sideways, so the arrow bends round the bow; the tables of brace height, the load on the shaft and the reading of bare shafts rest on that. A compound shot with a release aid bends its arrow up and down instead, and its weight falls off at full draw. The maker\u2019s figures govern.',
       [],
       'common practice',
     ),

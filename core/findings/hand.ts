@@ -26,7 +26,7 @@ export function handFinding(bundle: Bundle): Finding | null {
         ? 'Do not shoot this bow with this hand: the arrow lies on the wrong side. Check both records.'
         : 'Stiff and weak cannot be told apart until both agree. Check both records.',
     rule: null,
-    short: { figure: bow.hand === 'left' ? 'L' : 'R', word: 'hand' },
+    short: { figure: bow.hand, word: 'hand' },
     why: whyRule(
       'Hand',
       'A right-hand bow is drawn with the right hand and carries the arrow on its left side. A left-handed archer needs the mirror image: bow, rest, button and every reading.',

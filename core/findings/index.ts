@@ -11,7 +11,7 @@ export { lookOverFinding } from './lookOver.ts';
 export { nockingPointFinding, nockingPractice, squareText, type NockingPractice } from './nockingPoint.ts';
 export { compoundPassFinding, compoundShaftFinding } from './onCompound.ts';
 export { overshootFinding } from './overshoot.ts';
-export { capital, goTo, HAIR, rangeText, ruleOf, standing, whyRule } from './parts.ts';
+export { capital, goTo, HAIR, rangeText, ruleOf, sourceWords, standing, whyRule } from './parts.ts';
 export { pointAheadFinding } from './pointAhead.ts';
 export { rangeCautionFinding } from './rangeCaution.ts';
 export { suitabilityFinding } from './suitability.ts';

@@ -1,6 +1,6 @@
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
-import { showQuantity, textQuantity } from '../units/index.ts';
+import { textQuantity } from '../units/index.ts';
 import type { Finding } from './finding.ts';
 import { HAIR, goTo, rangeText, ruleOf, standing, whyRule } from './parts.ts';
 import { waitingFor } from './waiting.ts';
@@ -80,7 +80,7 @@ export function nockingPointFinding(bundle: Bundle, units: UnitChoice): Finding 
     title: `Nocking point ${height}${stands === 'inside' ? '' : `, ${stands}`}`,
     detail: `Common practice ${who}; the bare shaft decides.`,
     rule: ruleOf(nockingPoint, low, high, 'setting', units, false),
-    short: { figure: showQuantity(nockingPoint, 'setting', units).figure, word: 'nock' },
+    short: { figure: textQuantity(nockingPoint, 'setting', units), word: 'nock' },
     why: whyRule(
       'Nocking point',
       'Bottom of the nocked arrow above square to the string. Common practice starts at 3 to 10 mm from a rest, 10 to 16 mm off the hand or shelf, 10 to 15 mm and more for string walkers. It is a place to start: the bare shaft decides. It moves with the brace height.',

@@ -22,7 +22,7 @@ export function compoundShaftFinding(bundle: Bundle): Finding | null {
     title: 'Wooden arrows on a compound',
     detail: 'Do not shoot them from it: a wooden shaft can break as it is loosed and go into the hand. Check both records.',
     rule: null,
-    short: { figure: 'wood', word: 'STOP' },
+    short: { figure: 'wood', word: 'arrows' },
     why: whyRule(
       'Wood and a compound',
       'A compound loads its arrow harder than wooden shafts are graded for. They are made for recurves, longbows and other bows without cams. The makers of bow and shafts say what may be shot.',

@@ -42,7 +42,7 @@ export function overshootFinding(reach: Band | null, distance: number, units: Un
     title: `Loosed high, an arrow could fly ${text(reach.high)}`,
     detail: `Never draw above the target. One national rule of 2014, for bows shot with the fingers, keeps ${text(clear)} clear from the shooting line; your range\u2019s rules govern.`,
     rule: null,
-    short: { figure: figure(reach.high), word: 'reach' },
+    short: { figure: text(reach.high), word: 'reach' },
     why: whyRule(
       'The ground beyond the target',
       'The greatest distance that this arrow reaches at any angle, from the same flight as the curve, on level ground in still air. The rule\u2019s overshoot line counts on nobody drawing above the target. Sides are kept clear 10 yd at the line, widening to 20 at 100 yd.',

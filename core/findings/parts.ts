@@ -3,6 +3,20 @@ import type { UnitChoice } from '../model/preferences.ts';
 import { factorOf, showQuantity, textQuantity, unitOf, type Use } from '../units/index.ts';
 import type { FindingAction, FindingRule, Screen, Why } from './finding.ts';
 
+/**
+ * Where a figure is from, as people read it: the marks are for those who check the code.
+ *
+ * @equation "from memory" reads "not checked against a source"; everything else stays
+ * @param source - citation or mark [text]
+ * @returns the same in plain words [text]
+ * @validity any text
+ * @source own derivation
+ * @example sourceWords('own derivation; band from memory') // "own derivation; band not checked against a source"
+ */
+export function sourceWords(source: string): string {
+  return source.replaceAll('from memory', 'not checked against a source');
+}
+
 /** What the draw weight is called where its symbol is told. */
 export const weightNames: Readonly<Record<DrawWeight['from'], string>> = {
   'on the fingers': 'weight, on the fingers',

@@ -2,13 +2,16 @@ import { AMO_ADDS } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { pointAheadCheck, pointAheadLimits, type PointAheadCheck } from '../safety/index.ts';
-import { showQuantity, textQuantity } from '../units/index.ts';
+import { textQuantity } from '../units/index.ts';
 import { fieldOf } from './fieldOf.ts';
 import type { Finding } from './finding.ts';
 import { capital, goTo, ruleOf, whyRule } from './parts.ts';
 import { waitingFor } from './waiting.ts';
 
 const STOPPED = 'Do not shoot these arrows at this draw: one can slip behind the rest and break into the hand.';
+/** The point may stand well ahead of the rest today: what the margin is for has to be said. */
+const marginFor = (learner: boolean, margin: string): string =>
+  `${STOPPED} ${learner ? 'A learner\u2019s draw still grows' : 'Without a clicker a draw deepens now and then'}: ${margin} beyond the draw is the margin for that.`;
 
 /**
  * Whether the arrow is long enough for this archer, as one line in the column of checks.
@@ -44,12 +47,12 @@ export function pointAheadFinding(bundle: Bundle, units: UnitChoice): Finding {
     id: 'pointAhead',
     level: check.level === 'in range' ? 'ok' : check.level,
     title: titleOf(check, text),
-    detail: detailOf(check, text),
+    detail: detailOf(check, text, archer.experience === 'learner'),
     rule: ruleOf(value, check.limit?.value ?? pointAheadLimits.aheadOfRest, null, 'length', units, false),
-    short: { figure: showQuantity(value, 'length', units).figure, word: 'point' },
+    short: { figure: textQuantity(value, 'length', units), word: 'point' },
     why: whyRule(
       'Is the arrow long enough?',
-      'An arrow drawn off its rest can lodge behind it and break into the hand. Every archer: the end of the shaft at least 5 mm ahead of the rest at the deepest draw. Learners, and anyone without a clicker: the shaft at least 1 in longer than the AMO draw, 2 in for a learner. At full draw the nock stands 1 3/4 in nearer to the rest than the AMO draw says.',
+      'An arrow drawn off its rest can lodge behind it and break into the hand. Every archer: the end of the shaft at least 5 mm ahead of the rest at the deepest draw. Learners, and anyone without a clicker: the shaft at least 1 in longer than the AMO draw, 2 in for a learner, however far ahead the point stands today: a learner\u2019s draw grows, and without a clicker a draw deepens now and then. At full draw the nock stands 1 3/4 in nearer to the rest than the AMO draw says.',
       [
         ['L', 'arrow, nock throat to end of shaft', arrowSet.length === null ? 'not on record' : text(arrowSet.length)],
         ['D', 'AMO draw length', archer.drawLength === null ? 'not on record' : text(archer.drawLength)],
@@ -61,7 +64,8 @@ export function pointAheadFinding(bundle: Bundle, units: UnitChoice): Finding {
   };
 }
 
-function detailOf({ level, rule, ahead, limit }: PointAheadCheck, text: (si: number) => string): string {
+function detailOf({ level, rule, ahead, limit }: PointAheadCheck, text: (si: number) => string, learner: boolean): string {
+  if (rule === 'too short for the draw') return marginFor(learner, text(limit?.value ?? 0));
   if (level === 'stop') return STOPPED;
   if (rule === 'measured against reckoned')
     return 'One of the two is wrong: have a helper measure it again, at the deepest draw and with these arrows.';

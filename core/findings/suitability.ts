@@ -1,7 +1,7 @@
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { suitability } from '../suitability/index.ts';
-import { showQuantity, textQuantity } from '../units/index.ts';
+import { textQuantity } from '../units/index.ts';
 import { fieldOf } from './fieldOf.ts';
 import type { Finding } from './finding.ts';
 import { goTo, rangeText, ruleOf, weightNames } from './parts.ts';
@@ -10,7 +10,7 @@ import { waitingFor } from './waiting.ts';
 /**
  * Whether the shaft suits this bow at this draw, as one line in the column of checks.
  *
- * @equation measured deflection against what the column view needs; caution when stiff or weak, unknown when it cannot be told
+ * @equation measured deflection against what the column view (in words for people: the load on the shaft) needs; caution when stiff or weak, unknown when it cannot be told
  * @param bundle - the set-up with its records [record]
  * @param units - the person's choice of units [record]
  * @returns the finding; null for a compound, which has a finding of its own [record]
@@ -40,18 +40,18 @@ export function suitabilityFinding(bundle: Bundle, units: UnitChoice): Finding |
     title: `Spine ${text(margin.measured)}${told ? `, ${verdict}` : ': cannot tell'}`,
     detail:
       why ??
-      `The column view wants ${range}, from memory.${viewsAgree === null ? '' : viewsAgree ? ' The rule of thumb agrees.' : ' The rule of thumb does not agree.'}`,
+      `The load on the shaft wants ${range}; that band is not checked against a source.${viewsAgree === null ? '' : viewsAgree ? ' The rule of thumb agrees.' : ' The rule of thumb does not agree.'}`,
     rule: ruleOf(margin.measured, margin.needed.low, margin.needed.high, 'deflection', units, false),
     short: {
-      figure: showQuantity(margin.measured, 'deflection', units).figure,
+      figure: text(margin.measured),
       word: told && verdict !== 'in range' ? verdict : 'spine',
     },
     why: {
       title: 'Does this shaft suit?',
-      text: `The draw force over the load at which the shaft would buckle. A shaft in range stands between ${column.band.low} and ${column.band.high} with this kind of rest; the band is from memory and gives way to the archer\u2019s own groups. ${rule.applies ? `The rule of thumb says ${rule.verdict}.` : rule.why}`,
+      text: `The draw force over the load at which the shaft would buckle. A shaft in range stands between ${column.band.low} and ${column.band.high} with this kind of rest; the band is not checked against a source and gives way to the archer\u2019s own groups. ${rule.applies ? `The rule of thumb says ${rule.verdict}.` : rule.why}`,
       equation: 'C = F L\u00b2 / (EI c(r))',
       symbols: [
-        { symbol: 'C', name: 'column figure', value: column.figure.toFixed(2) },
+        { symbol: 'C', name: 'load figure', value: column.figure.toFixed(2) },
         {
           symbol: 'F',
           name: weightNames[weight.from],

@@ -1,6 +1,6 @@
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
-import { showQuantity, textQuantity } from '../units/index.ts';
+import { textQuantity } from '../units/index.ts';
 import type { Finding } from './finding.ts';
 import { HAIR, goTo, rangeText, ruleOf, standing, whyRule } from './parts.ts';
 import { waitingFor } from './waiting.ts';
@@ -64,7 +64,7 @@ export function tillerFinding(bundle: Bundle, units: UnitChoice): Finding | null
     title: `Tiller ${text}${stands === 'inside' ? '' : `, ${stands}`}`,
     detail: `Common practice for ${who}.`,
     rule: ruleOf(tiller, low, high, 'setting', units, true),
-    short: { figure: showQuantity(tiller, 'setting', units, { signed: true }).figure, word: 'tiller' },
+    short: { figure: text, word: 'tiller' },
     why: whyRule(
       'Tiller',
       'String to limb at the top less the same at the bottom. Common practice is 0 to +6 mm for a finger release, +3 to +6 mm for a longbow, even for three fingers under; string walkers set it by trial. Draw slowly on a mark: a balanced bow neither climbs nor dives.',

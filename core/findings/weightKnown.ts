@@ -47,7 +47,7 @@ export function weightKnownFinding(bundle: Bundle, units: UnitChoice): Finding {
         : `${measured ? '' : 'About '}${text} ${compound ? 'at the peak' : 'on the fingers'}${from === 'marked weight' ? ', not weighed' : ''}`,
     detail: expected !== null ? CONTRADICTED : compound ? compoundDetail(measured, band) : detailOf(bundle, from, band, units),
     rule: null,
-    short: { figure: text.split(' ')[0] ?? '', word: 'weight' },
+    short: { figure: text, word: 'weight' },
     why: whyRule(
       'Weight on the fingers',
       'A reading on a scale at the archer\u2019s own draw beats any estimate, and it holds for that draw only. Carried to another draw, or from the marked weight: about 5 to 5.5 % for each inch of draw between 26 and 30 in, more where the bow stacks.',

@@ -68,7 +68,7 @@ const columnWeightLb = { from: 14, to: 60 } as const;
 
 const straddles = (from: DrawWeight['from']): string =>
   `${from === 'marked weight' ? 'Only the marked weight is known' : 'The weight was not read at this draw'}, and at its low and high end this shaft reads differently. Weigh the bow at full draw with a scale.`;
-const BEYOND = `The bands are remembered from bows of ${inBothUnits(columnWeightLb, 'lb')} on the fingers; this one lies outside, so only the figure is given.`;
+const BEYOND = `The bands come from bows of ${inBothUnits(columnWeightLb, 'lb')} on the fingers; this one lies outside, so only the figure is given.`;
 const OPPOSED =
   'The column says one thing and the rule of thumb the opposite. Shoot a bare shaft with the fletched ones before buying any.';
 

@@ -29,7 +29,7 @@ export function boltStep(bundle: Bundle, lateral: 'stiff' | 'weak', units: UnitC
     return stepOf(
       'stop',
       'Do not turn the limb bolts in',
-      `A turn may add a twentieth to the weight (from memory), and then: ${lowered(stop.title)}. ${stop.detail}`,
+      `A turn may add a twentieth to the weight (not checked against a source), and then: ${lowered(stop.title)}. ${stop.detail}`,
       {},
     );
   return stepOf(

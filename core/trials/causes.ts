@@ -87,7 +87,7 @@ function shaftCause(bundle: Bundle, lateral: 'stiff' | 'weak', units: UnitChoice
   if (!answer.ok || answer.value.verdict === 'cannot tell') return cause(text, [], []);
   const { margin, verdict } = answer.value;
   const needed = rangeText(margin.needed.low, margin.needed.high, 'deflection', units, false);
-  const words = `The column view reads ${verdict}: ${textQuantity(margin.measured, 'deflection', units)} against ${needed} (from memory).`;
+  const words = `The load on the shaft reads ${verdict}: ${textQuantity(margin.measured, 'deflection', units)} against ${needed} (not checked against a source).`;
   return verdict === lateral ? cause(text, [words], []) : cause(text, [], [words]);
 }
 

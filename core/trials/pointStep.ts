@@ -40,7 +40,7 @@ export function pointStep(bundle: Bundle, lateral: 'stiff' | 'weak', units: Unit
   return stepOf(
     'change',
     `Fit points ${by} ${stiff ? 'heavier' : 'lighter'}`,
-    `The bare shafts should move ${wayBack(bundle, lateral)}, toward the fletched, by centimetres rather than millimetres at 18 m (from memory).`,
+    `The bare shafts should move ${wayBack(bundle, lateral)}, toward the fletched, by centimetres rather than millimetres at 18 m (not checked against a source).`,
     {
       then,
       caution: stiff

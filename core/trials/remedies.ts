@@ -39,7 +39,7 @@ export function sideRemedies(bundle: Bundle, lateral: 'stiff' | 'weak', units: U
     change(
       stiff ? 'Last: a longer or weaker shaft' : 'Last: a stiffer shaft',
       'New shafts, once everything that can be turned has been.',
-      'Look at the column view and the arrow\u2019s mass before any is bought.',
+      'Look at the load on the shaft and the arrow\u2019s mass before any is bought.',
     ),
     change(
       `Or try the brace height ${textQuantity(units.length === 'in' ? inch / 8 : 0.003, 'length', units)} either way`,

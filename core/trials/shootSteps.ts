@@ -96,8 +96,8 @@ export function acceptedWords(
   const { distance } = fletched.context;
   const at = textQuantity(distance, 'distance', units);
   if (distance > 17.5 && distance < 20.5 && fletchedFarthest !== null && shift.size <= fletchedFarthest)
-    return `The bare shafts lie inside the fletched group at ${at}, which many accept (from memory): leaving it is the archer\u2019s choice.`;
+    return `The bare shafts lie inside the fletched group at ${at}, which many accept (not checked against a source): leaving it is the archer\u2019s choice.`;
   if (distance > 27 && distance < 31 && shift.size <= 0.1)
-    return `The bare shafts lie within ${acrossText(0.1, units)} at ${at}, which many accept (from memory): leaving it is the archer\u2019s choice.`;
+    return `The bare shafts lie within ${acrossText(0.1, units)} at ${at}, which many accept (not checked against a source): leaving it is the archer\u2019s choice.`;
   return null;
 }

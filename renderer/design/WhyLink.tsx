@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { sourceWords } from '../../core/findings/parts.ts';
 import type { Why } from '../../core/findings/finding.ts';
 import { Dialog } from './Dialog.tsx';
 import { Fraction } from './Fraction.tsx';
@@ -34,7 +35,7 @@ export function WhyLink({ why, about }: { why: Why; about: string }) {
               </tbody>
             </table>
           )}
-          <p className="source">Source: {why.source}</p>
+          <p className="source">Source: {sourceWords(why.source)}</p>
         </Dialog>
       )}
     </>

@@ -63,8 +63,8 @@ export function Reckoned({ bundle }: { bundle: Bundle }) {
           {answer.value.cycles.applies ? (
             <p className="note faint">
               It bends {answer.value.cycles.figure.toFixed(2)} times while the string drives it, reckoned with a virtual mass of{' '}
-              {textQuantity(answer.value.cycles.virtualMass, 'mass', units)}: a figure without a verdict. Ordinary set-ups lie
-              near 0.9, from memory.
+              {textQuantity(answer.value.cycles.virtualMass, 'mass', units)} (limbs and string, counted as if so much rode along
+              with the arrow): a figure without a verdict. Ordinary set-ups lie near 0.9, not checked against a source.
             </p>
           ) : (
             <p className="note faint">{answer.value.cycles.why}</p>

@@ -78,7 +78,7 @@ const level = (verdict: Verdict): SpineView['level'] =>
 /** The views that speak, as bands on the one spine axis. A view outside its domain says nothing there. */
 export function spineViews(answer: Suitability): readonly SpineView[] {
   const views: SpineView[] = [
-    { name: 'Column view', needed: answer.column.needed, says: answer.column.verdict, level: level(answer.column.verdict) },
+    { name: 'Load on the shaft', needed: answer.column.needed, says: answer.column.verdict, level: level(answer.column.verdict) },
   ];
   if (answer.rule.applies) {
     views.push({

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { sourceWords } from '../../../core/findings/parts.ts';
 import type { ShotGroup } from '../../../core/model/group.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import type { NextStep, readBareShaft } from '../../../core/trials/index.ts';
@@ -84,7 +85,7 @@ export function NextChange({ bundle, reading, groups }: Props) {
                     <Mark level="caution" /> <Fraction>{step.caution}</Fraction>
                   </p>
                 )}
-                <p className="note faint">{step.mark}</p>
+                <p className="note faint">{sourceWords(step.mark)}</p>
               </li>
             ))}
           </ol>

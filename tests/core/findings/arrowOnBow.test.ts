@@ -27,13 +27,13 @@ describe('the arrow on this bow', () => {
     // 33 lb on a scale, 1 % unsure: 232 gr are 7.03 gr/lb, but 6.96 at 33.33 lb; the bow maker wants 7.
     expect(at(232, 33)).toEqual([
       'caution',
-      '7 gr/lb, on the limit',
+      'Arrow mass 7 gr per lb, on the limit',
       'Bow maker\u2019s least: 7 gr/lb. A scale may be out by more than lies between. Ask the bow maker.',
       'arrowSet.weighed',
     ]);
     // 34 lb marked at 28 in, drawn to 27 1/2: 33.1 lb, 3 % and more unsure.
     const estimated = at(235, null);
-    expect(estimated[1]).toBe('7.1 gr/lb, perhaps too light');
+    expect(estimated[1]).toBe('Arrow mass 7.1 gr per lb, perhaps too light');
     expect(estimated[2]).toMatch(
       /^Bow maker\u2019s least: 7 gr\/lb\. The weight is estimated, and at its heaviest this is 6\.\d gr\/lb\. /,
     );
@@ -47,7 +47,11 @@ describe('the arrow on this bow', () => {
     };
     const learner = { drawLength: 27 * inch, experience: 'learner', clicker: false };
     const clicker = { drawLength: 27 * inch, experience: 'settled', clicker: true };
-    const stopped = 'Do not shoot these arrows at this draw: one can slip behind the rest and break into the hand.';
+    const slips = 'Do not shoot these arrows at this draw: one can slip behind the rest and break into the hand.';
+    const stopped = `${slips} A learner\u2019s draw still grows: 1 in beyond the draw is the margin for that.`;
+    expect(at(27.5, { ...learner, experience: 'settled' })[2]).toBe(
+      `${slips} Without a clicker a draw deepens now and then: 1 in beyond the draw is the margin for that.`,
+    );
     expect(at(27.5, learner)).toEqual(['stop', 'Arrow too short: only 1/2 in longer than the draw', stopped]);
     expect(at(26.5, learner)).toEqual(['stop', 'Arrow too short: 1/2 in shorter than the draw', stopped]);
     expect(at(28.5, learner)).toEqual([
@@ -75,7 +79,12 @@ describe('the arrow on this bow', () => {
   it('holds the shaft\u2019s verdict back while a stop stands', () => {
     const stopped = list(setUp({ settings: { pointAhead: 0 } }));
     expect(dependentsStopped(stopped)).toBe(true);
-    expect(stopped.find(({ id }) => id === 'suitability')).toMatchObject({ level: 'waiting', rule: null });
+    expect(stopped.find(({ id }) => id === 'suitability')).toMatchObject({ level: 'waiting', rule: null, action: null });
+    // Beside the stop, the narrow strip says so in letters; every other figure carries its unit.
+    expect(stopped.find(({ id }) => id === 'pointAhead')?.short.word).toBe('STOP');
+    expect(list().flatMap(({ short }) => short.figure)).toEqual(
+      expect.arrayContaining(['2 in', '9.9 gr/lb', '8 1/2 in', '+3 mm', '6 mm', '0.720 in', '33 lb']),
+    );
     expect(dependentsStopped(list())).toBe(false);
   });
 

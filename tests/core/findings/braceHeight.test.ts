@@ -20,7 +20,7 @@ describe('brace height (the maker\u2019s range governs, else common practice)', 
     ]);
     expect(low?.rule).toMatchObject({ low: 8.25, high: 9.25, lowText: '8.25', highText: '9.25 in' });
     expect(low?.rule?.value).toBeCloseTo(8.125, 9);
-    expect(low?.short).toEqual({ figure: '8 1/8', word: 'brace' });
+    expect(low?.short).toEqual({ figure: '8 1/8 in', word: 'brace' });
     expect(low?.action).toMatchObject({ kind: 'go', field: 'settings.braceHeight' });
   });
 
