@@ -56,9 +56,13 @@ export function compareHeadline(rows: readonly CompareRow[], reference: Bundle, 
     .map((one) => differenceWords(one, units))
     .join(' and ');
   if (differs !== '')
-    return `${capital(otherName)} is ${differs}; ${shot ? 'the face shows no difference yet' : 'no groups at one distance yet'}`;
+    return `${arrowsOf(otherName)} ${differs}; ${shot ? 'the face shows no difference yet' : 'no groups at one distance yet'}`;
   return `No difference shown yet between ${name} and ${otherName}`;
 }
+
+/** Of the arrows, whoever shoots them: a name takes a possessive, a description its colon. */
+const arrowsOf = (name: string): string =>
+  /^(the|an?|my|our|his|her|their)\s/u.test(name) ? `${capital(name)}: arrows` : `${capital(name)}\u2019s arrows are`;
 
 interface Won {
   readonly which: 'reference' | 'other';

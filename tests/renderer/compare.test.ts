@@ -8,6 +8,7 @@ import {
   type ShotBundle,
   type ShotGroup,
 } from '../../core/model/index.ts';
+import { othersOf } from '../../renderer/features/compare/choices.ts';
 import { heightsDrawn } from '../../renderer/features/compare/heights.ts';
 import { overlayOf } from '../../renderer/features/compare/overlay.ts';
 import { rowText } from '../../renderer/features/compare/rowText.ts';
@@ -108,7 +109,30 @@ describe('a row of the comparison', () => {
     expect(text('speed', 54.9, 55.0)).toEqual(['ft/s', '180', '180', '+0.3']);
   });
 
+  it('agrees with the two figures beside it, as they are printed', () => {
+    // 156.6 and 180.4 ft/s: 23.8 apart, but 157 and 180 stand there (computed independently).
+    const foot = 0.3048;
+    expect(text('speed', 156.6 * foot, 180.4 * foot)).toEqual(['ft/s', '157', '180', '+23']);
+    expect(text('time', 0.8751, 0.8749)).toEqual(['s', '0.88', '0.87', '−0.01']);
+  });
+
   it('keeps eighths of an inch beside eighths', () => {
     expect(text('length', 8.25 * 0.0254, 8.5 * 0.0254)).toEqual(['in', '8 1/4', '8 1/2', '+1/4']);
+  });
+});
+
+describe('what a set-up is compared with unless somebody says otherwise', () => {
+  const id = (last: number) => `30000000-0000-4000-8000-00000000000${last}`;
+  const { archer, bow, arrowSet, setup } = exampleBundle;
+
+  it('is another one of the same archer, even where a stranger shares bow and arrows', () => {
+    const stranger = { ...archer, id: id(1) };
+    const ownBow = { ...bow, id: id(2) };
+    const ownArrows = { ...arrowSet, id: id(3) };
+    const shared = { ...setup, id: id(4), name: 'Shared', archerId: stranger.id };
+    const own = { ...setup, id: id(5), name: 'Own', bowId: ownBow.id, arrowSetId: ownArrows.id };
+    const records = [archer, bow, arrowSet, setup, stranger, ownBow, ownArrows, shared, own];
+    const others = othersOf(new Map(records.map((record) => [record.id, record])), setup.id);
+    expect(others.map(({ name }) => name)).toEqual(['Own', 'Shared']);
   });
 });

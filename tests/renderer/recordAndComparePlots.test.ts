@@ -50,6 +50,19 @@ describe('the difference bar', () => {
     expect(up.bar.to - up.bar.from).toBeCloseTo(3 * (up.noise.to - up.zero), 9);
   });
 
+  it('is short just past its noise and long far beyond it', () => {
+    const long = (difference: number) => {
+      const { bar } = differenceMarks(difference, 1, true);
+      return (bar.to - bar.from) / (differenceSize.width / 2 - differenceSize.inset);
+    };
+    expect([long(1.1), long(2), long(3), long(30)]).toEqual([
+      expect.closeTo(1.1 / 3, 9),
+      expect.closeTo(2 / 3, 9),
+      expect.closeTo(1, 9),
+      expect.closeTo(1, 9),
+    ]);
+  });
+
   it('stays in its place for any difference and noise', () => {
     const any = fc.double({ min: -1e6, max: 1e6, noNaN: true });
     fc.assert(

@@ -3,6 +3,13 @@ import type { Id } from '../../../core/model/common.ts';
 import type { Snapshot } from '../../../core/model/snapshot.ts';
 import { bundleOf, groupsOf, setupsOf, shotBundleOf, snapshotsOf, type Records } from '../../state/selectors.ts';
 
+/** Two set-ups of one archer are what an archer chooses between: whoever else shoots a like bow comes after. */
+const weights = [
+  ['archer', 4],
+  ['bow', 2],
+  ['arrowSet', 1],
+] as const;
+
 /** What the set-up on the bench can be compared with. */
 export interface Other {
   readonly id: Id;
@@ -10,14 +17,17 @@ export interface Other {
   readonly kind: 'setup' | 'snapshot';
 }
 
-/** Every other set-up, the one that shares most with the reference first and those that were shot before those that were not; then the snapshots of this bow, newest first. */
+/**
+ * Every other set-up: the same archer's first, then those that share the bow, then the arrows, and those that were shot before those that
+ * were not; then the snapshots of this bow, newest first.
+ */
 export function othersOf(records: Records, referenceId: Id): readonly Other[] {
   const reference = bundleOf(records, referenceId);
   if (reference === null) return [];
   const shared = (id: Id) => {
     const bundle = bundleOf(records, id);
     if (bundle === null) return -1;
-    return (['bow', 'archer', 'arrowSet'] as const).filter((key) => bundle[key].id === reference[key].id).length;
+    return weights.reduce((sum, [key, weight]) => sum + (bundle[key].id === reference[key].id ? weight : 0), 0);
   };
   const shot = (id: Id) => groupsOf(records, id).length > 0;
   const setups = setupsOf(records)

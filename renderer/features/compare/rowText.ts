@@ -33,7 +33,11 @@ export function rowText(row: CompareRow, units: UnitChoice, stopped: readonly bo
     reference,
     other,
     difference:
-      row.verdict === 'same' ? 'same' : row.difference === null ? '' : signed(row.difference, row.use, units, aligned ?? 0),
+      row.verdict === 'same'
+        ? 'same'
+        : row.difference === null
+          ? ''
+          : signed(row.difference, row.use, units, aligned ?? 0, [reference, other]),
     would,
     note: would === null ? row.note : '',
   };
@@ -43,13 +47,28 @@ export function rowText(row: CompareRow, units: UnitChoice, stopped: readonly bo
 const FINER = 2;
 
 /** In the unit of its column, with at least as many decimals as the figures it comes from. */
-function signed(difference: number, use: CompareRow['use'], units: UnitChoice, digits: number): string {
+function signed(
+  difference: number,
+  use: CompareRow['use'],
+  units: UnitChoice,
+  digits: number,
+  shown: readonly [string, string],
+): string {
   const own = showQuantity(difference, use, units, { signed: true });
   if (own.figure.includes('/')) return own.figure;
   const least = Math.max(digits, own.unit === unitOf(use, units) ? decimalsIn(own.figure) : 0);
   const withDecimals = (decimals: number) => showQuantity(difference, use, units, { signed: true, digits: decimals }).figure;
+  const asShown = least === digits ? apart(shown, digits) : null;
+  if (asShown !== null && !readsNought(asShown)) return asShown;
   const tried = Array.from({ length: FINER + 1 }, (_, more) => withDecimals(least + more));
   return tried.find((text) => !readsNought(text)) ?? withDecimals(least);
+}
+
+/** The difference of two figures as they are printed, so that the three agree; null where one of them is no plain number. */
+function apart([reference, other]: readonly [string, string], digits: number): string | null {
+  const difference = Number(other.replace('−', '-')) - Number(reference.replace('−', '-'));
+  if (!Number.isFinite(difference)) return null;
+  return `${difference < 0 ? '−' : '+'}${Math.abs(difference).toFixed(digits)}`;
 }
 
 const decimalsIn = (text: string): number => (/\.(\d+)$/.exec(text)?.[1] ?? '').length;

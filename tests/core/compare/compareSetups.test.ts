@@ -148,9 +148,13 @@ describe('the headline of a comparison', () => {
   it('says what the build shows when the face shows nothing, and when there are no groups', () => {
     const light = other({ arrowSet: { weighed: 300 * grain } }, 'B');
     expect(head(shot(named(setUp(), 'A'), [fletched]), shot(light, [fletched]))).toMatch(
-      /^B is 26 gr lighter and .*; the face shows no difference yet$/,
+      /^B\u2019s arrows are 26 gr lighter and .*; the face shows no difference yet$/,
     );
-    expect(head(shot(named(setUp(), 'A')), shot(light))).toMatch(/^B is 26 gr lighter .*; no groups at one distance yet$/);
+    expect(head(shot(named(setUp(), 'A')), shot(light))).toMatch(
+      /^B\u2019s arrows are 26 gr lighter .*; no groups at one distance yet$/,
+    );
+    const described = other({ arrowSet: { weighed: 300 * grain } }, 'Tobin, 85 gr');
+    expect(head(shot(named(setUp(), 'Tobin, 110 gr')), shot(described))).toMatch(/^The 85 gr: arrows 26 gr lighter /);
   });
 
   it('puts a stop before everything', () => {
