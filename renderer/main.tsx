@@ -1,6 +1,10 @@
 import { createRoot } from 'react-dom/client';
 import './design/tokens.css';
 import './design/base.css';
+import './design/controls.css';
+import './design/tables.css';
+import './design/sheet.css';
+import './design/lines.css';
 import { Bench } from './features/frame/Bench.tsx';
 import { connect } from './state/connect.ts';
 import { createBench } from './state/bench.ts';

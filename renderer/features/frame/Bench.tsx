@@ -10,6 +10,10 @@ import { screens } from './screens.ts';
 import { TitleBlock } from './TitleBlock.tsx';
 import { useShortcuts } from './shortcuts.ts';
 import './frame.css';
+import './rack.css';
+import './work.css';
+import './findings.css';
+import './narrow.css';
 
 /** The whole window: bar, rack, work with its title block, findings. */
 export function Bench() {
