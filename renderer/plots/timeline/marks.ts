@@ -17,7 +17,8 @@ export function timelineMarks(data: TimelineData, width: number): TimelineMarks 
     ...data.flags.map((flag) => flag.at),
   ];
   const [first = 0, last = 0] = extent(times);
-  const pad = Math.max((last - first) * 0.03, 2 * HOUR);
+  // A single moment needs room about it; a stretch of minutes must not be drawn as hours.
+  const pad = last > first ? (last - first) * 0.03 : 2 * HOUR;
   const x = scaleUtc([first - pad, last + pad], [left, right]);
 
   const placed = placeFlags(data.flags, x, left, right);
