@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useState, type ComponentProps } from 'react';
 import type { Hand } from '../../../core/model/archer.ts';
 import type { ArrowSet } from '../../../core/model/arrowSet.ts';
 import type { Settings } from '../../../core/model/setup.ts';
@@ -53,45 +53,33 @@ export function First() {
       <div className="body first">
         <PencilBow hand={hand} />
         <div className="first-blanks">
-          <div className="blank">
-            <span className="blank-number" aria-hidden="true">
-              1
-            </span>
-            <Figure
-              measure="braceHeight"
-              name="brace height"
-              value={bundle?.setup.settings.braceHeight ?? null}
-              onKeep={(braceHeight) => keep('Brace height', { braceHeight }, {})}
-              hint="String to the deepest point of the grip, square to the string. Type 8 1/2, or 216 mm, then Tab."
-              field="first.braceHeight"
-            />
-          </div>
-          <div className="blank">
-            <span className="blank-number" aria-hidden="true">
-              2
-            </span>
-            <Figure
-              measure="weightOnFingers"
-              name="weight on the fingers, at full draw"
-              value={bundle?.setup.settings.weightOnFingers ?? null}
-              onKeep={(weightOnFingers) => keep('Weight on the fingers', readAt(weightOnFingers, bundle?.archer), {})}
-              hint="A bow scale on the string. No scale? Leave it, and enter the weight marked on the limb on the next page."
-              field="first.weightOnFingers"
-            />
-          </div>
-          <div className="blank">
-            <span className="blank-number" aria-hidden="true">
-              3
-            </span>
-            <Figure
-              measure="arrowLength"
-              name="arrow length"
-              value={bundle?.arrowSet.length ?? null}
-              onKeep={(length) => keep('Arrow length', {}, { length })}
-              hint="Throat of the nock to the end of the shaft; the point is not counted."
-              field="first.arrowLength"
-            />
-          </div>
+          <Blank
+            number="1"
+            measure="braceHeight"
+            name="brace height"
+            value={bundle?.setup.settings.braceHeight ?? null}
+            onKeep={(braceHeight) => keep('Brace height', { braceHeight }, {})}
+            hint="String to the deepest point of the grip, square to the string. Type 8 1/2, or 216 mm, then Tab."
+            field="first.braceHeight"
+          />
+          <Blank
+            number="2"
+            measure="weightOnFingers"
+            name="weight on the fingers, at full draw"
+            value={bundle?.setup.settings.weightOnFingers ?? null}
+            onKeep={(weightOnFingers) => keep('Weight on the fingers', readAt(weightOnFingers, bundle?.archer), {})}
+            hint="A bow scale on the string. No scale? Leave it, and enter the weight marked on the limb on the next page."
+            field="first.weightOnFingers"
+          />
+          <Blank
+            number="3"
+            measure="arrowLength"
+            name="arrow length"
+            value={bundle?.arrowSet.length ?? null}
+            onKeep={(length) => keep('Arrow length', {}, { length })}
+            hint="Throat of the nock to the end of the shaft; the point is not counted."
+            field="first.arrowLength"
+          />
           <Choice
             name="hand"
             value={hand}
@@ -123,5 +111,17 @@ export function First() {
         </div>
       </div>
     </>
+  );
+}
+
+/** A numbered blank: the number stands on the drawing too. */
+function Blank({ number, ...figure }: ComponentProps<typeof Figure> & { number: string }) {
+  return (
+    <div className="blank">
+      <span className="blank-number" aria-hidden="true">
+        {number}
+      </span>
+      <Figure {...figure} />
+    </div>
   );
 }

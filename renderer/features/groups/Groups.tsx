@@ -1,7 +1,8 @@
 import { useMemo } from 'react';
+import { shootingStops } from '../../../core/findings/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { readBareShaft, readTwoGroups } from '../../../core/trials/index.ts';
-import { Fraction, useSize } from '../../design/index.ts';
+import { Fraction, Mark, useSize } from '../../design/index.ts';
 import { groupsOf } from '../../state/selectors.ts';
 import { useBench, useBundle, useUnits } from '../../state/useBench.ts';
 import { aloneSentence } from './alone.ts';
@@ -52,6 +53,7 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
     );
   }
 
+  const [stop] = shootingStops(bundle, units);
   const entering = second !== null && page.enteringId === second.group.id ? second : first;
   const alone = aloneSentence(first, units);
   const size = room === null ? null : Math.max(280, Math.floor(Math.min(room.width * 0.56 - 46, room.height - 128, 620)));
@@ -64,6 +66,12 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
         <p>
           <Fraction>{reading?.subline ?? alone.subline}</Fraction>
         </p>
+        {stop !== undefined && (
+          <p className="groups-stop">
+            <Mark level="stop" />{' '}
+            <Fraction>{`${stop.title}. Shots already shot may be noted; no more are shot until it is mended.`}</Fraction>
+          </p>
+        )}
       </div>
       <div className="body groups-body" ref={body}>
         {size !== null && (
