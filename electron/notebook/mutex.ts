@@ -3,6 +3,7 @@ import fs from 'node:fs';
 import net from 'node:net';
 import os from 'node:os';
 import path from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
 
 export interface Mutex {
   release(): Promise<void>;
@@ -15,7 +16,18 @@ export interface Mutex {
  */
 export const acquire = (file: string): Promise<Mutex | null> => acquireAt(mutexAddress(file));
 
-export async function acquireAt(address: string): Promise<Mutex | null> {
+/**
+ * A closed socket may still be held for some milliseconds: a process that starts another one is copied whole, sockets and all, until
+ * the copy has become the other program. So a holder is asked again for a moment before it is believed to be another bench.
+ */
+export async function acquireAt(address: string, patience = 500): Promise<Mutex | null> {
+  for (const end = performance.now() + patience; ; await pause(20)) {
+    const mutex = await tryAt(address);
+    if (mutex !== null || performance.now() > end) return mutex;
+  }
+}
+
+async function tryAt(address: string): Promise<Mutex | null> {
   const first = await listen(address);
   if (first !== null) return first;
   if (!isSocketFile(address) || (await answers(address))) return null;

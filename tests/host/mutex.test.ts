@@ -2,7 +2,9 @@ import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import fs from 'node:fs';
 import path from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { setTimeout as pause } from 'node:timers/promises';
+import { Worker } from 'node:worker_threads';
+import { describe, expect, it, onTestFinished } from 'vitest';
 import { acquireAt, mutexAddress } from '../../electron/notebook/mutex.ts';
 import { tempFolder } from './support.ts';
 
@@ -48,6 +50,25 @@ describe.runIf(process.platform !== 'win32')('A mutex that is a socket file', ()
     const mutex = await acquireAt(address);
     expect(mutex).not.toBeNull();
     await mutex?.release();
+  });
+});
+
+describe('A mutex that was let go', () => {
+  it('is had again at once, though a copy of this process may still hold its socket while it becomes another program', async () => {
+    const spawner = new Worker(
+      `const { spawn } = require('node:child_process');
+       const go = () => spawn(process.execPath, ['--version'], { stdio: 'ignore' }).on('exit', go);
+       for (let i = 0; i < 3; i++) go();`,
+      { eval: true },
+    );
+    onTestFinished(async () => void (await spawner.terminate()));
+    const address = mutexAddress(path.join(tempFolder(), 'a.sqlite'));
+    for (let again = 0; again < 300; again++) {
+      const mutex = await acquireAt(address);
+      expect(mutex).not.toBeNull();
+      await pause(1);
+      await mutex?.release();
+    }
   });
 });
 
