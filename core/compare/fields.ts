@@ -38,6 +38,19 @@ export const settingFields: readonly Field<keyof Settings>[] = [
   figure('weightDraw', 'Weight read at a draw of', 'length', 3 * mm),
   figure('arrowSpeed', 'Measured speed', 'speed', 0.3),
   figure('pointAhead', 'Shaft ahead of the rest', 'length', 1 * mm),
+  figure('tillerUpper', 'Upper limb to string', 'setting', 0.5 * mm),
+  figure('tillerLower', 'Lower limb to string', 'setting', 0.5 * mm),
+  figure('upperBolt', 'Upper limb bolt', 'turns', 1 / 8),
+  figure('lowerBolt', 'Lower limb bolt', 'turns', 1 / 8),
+  word('nockFit', 'Nock fit'),
+  figure('buttonPreload', 'Button preload', 'smallForce', 0.1),
+  figure('buttonRate', 'Button stiffness', 'springRate', 50),
+  word('stringMaterial', 'String'),
+  figure('strands', 'Strands', 'count', 0.5),
+  figure('stringLength', 'String length', 'length', 1 * mm),
+  figure('stringMass', 'String mass', 'mass', 1 * grain),
+  figure('twists', 'Twists', 'count', 0.5),
+  word('stringFitted', 'String fitted on'),
 ];
 
 export const formFields: readonly Field<keyof Form>[] = [
@@ -54,6 +67,8 @@ export const archerFields: readonly Field<keyof Archer>[] = [
   figure('drawLength', 'Draw length', 'length', 3 * mm),
   word('experience', 'Experience'),
   word('clicker', 'Clicker'),
+  word('ageGroup', 'Age'),
+  figure('holdTime', 'Holds full draw for', 'time', 1),
 ];
 
 export const bowFields: readonly Field<keyof Bow>[] = [
@@ -66,6 +81,10 @@ export const bowFields: readonly Field<keyof Bow>[] = [
   figure('markedDraw', 'Marked at', 'length', 3 * mm),
   figure('braceLow', "Maker's least brace height", 'length', 0.5 * mm),
   figure('braceHigh', "Maker's greatest brace height", 'length', 0.5 * mm),
+  word('lowStretch', 'Low-stretch string'),
+  figure('strandsLow', "Maker's fewest strands", 'count', 0.5),
+  figure('strandsHigh', "Maker's most strands", 'count', 0.5),
+  figure('mostBoltTurns', "Maker's most bolt turns", 'turns', 1 / 8),
   figure('leastMassPerWeight', "Maker's least arrow mass", 'massPerWeight', (0.05 * grain) / lb),
 ];
 
@@ -81,5 +100,12 @@ export const arrowFields: readonly Field<keyof ArrowSet>[] = [
   figure('insertMass', 'Insert', 'mass', 0.5 * grain),
   figure('nockMass', 'Nock', 'mass', 0.5 * grain),
   figure('fletchingMass', 'Fletching', 'mass', 0.5 * grain),
+  figure('pinMass', 'Pin', 'mass', 0.5 * grain),
+  figure('wrapMass', 'Wrap', 'mass', 0.5 * grain),
+  figure('wall', 'Wall', 'deflection', 0.0005 * inch),
+  figure('balance', 'Balance point', 'length', 1 * mm),
+  figure('vaneCount', 'Vanes', 'count', 0.5),
+  figure('vaneLength', 'Fletching length', 'setting', 1 * mm),
+  figure('vaneFromThroat', 'Throat to fletching', 'setting', 1 * mm),
   figure('weighed', 'Weighed arrow', 'mass', 0.5 * grain),
 ];

@@ -15,6 +15,9 @@ export const Form = z.strictObject({
 });
 export type Form = z.infer<typeof Form>;
 
+export const AgeGroup = z.enum(['up to 12', '13 or 14', '15 or 16', '17 or over']);
+export type AgeGroup = z.infer<typeof AgeGroup>;
+
 export const Archer = z.strictObject({
   ...recordBase,
   kind: z.literal('archer'),
@@ -24,6 +27,10 @@ export const Archer = z.strictObject({
   drawLength: measure('drawLength').nullable(),
   experience: z.enum(['learner', 'settled']),
   clicker: z.boolean(),
+  /** For the usual starting weights only. */
+  ageGroup: AgeGroup.nullable().default(null),
+  /** How long full draw is held without a tremor, on a bow of this weight. */
+  holdTime: measure('holdTime').nullable().default(null),
   /** The form last used; each new set-up starts from a copy of it. */
   form: Form,
 });

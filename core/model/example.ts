@@ -6,6 +6,7 @@ import type { ShotBundle } from './bundle.ts';
 import type { Stamp } from './common.ts';
 import type { Context, ShotGroup } from './group.ts';
 import type { Settings, Setup } from './setup.ts';
+import { unmeasured } from './unmeasured.ts';
 
 // Invented figures, nobody's bow. The documentation's examples run on them, so they must stay as they are.
 
@@ -18,6 +19,7 @@ const form: Form = { anchor: 'under the jaw', hook: 'split', fingerCover: 'tab',
 const archer: Archer = {
   ...fresh,
   kind: 'archer',
+  ...unmeasured.archer,
   id: id(1),
   name: 'Example archer',
   hand: 'right',
@@ -30,6 +32,7 @@ const archer: Archer = {
 const bow: Bow = {
   ...fresh,
   kind: 'bow',
+  ...unmeasured.bow,
   id: id(2),
   name: 'Example recurve',
   bowKind: 'take-down recurve',
@@ -47,6 +50,7 @@ const bow: Bow = {
 const arrowSet: ArrowSet = {
   ...fresh,
   kind: 'arrowSet',
+  ...unmeasured.arrowSet,
   id: id(3),
   name: 'Example dozen',
   material: 'carbon',
@@ -64,6 +68,7 @@ const arrowSet: ArrowSet = {
 };
 
 const settings: Settings = {
+  ...unmeasured.settings,
   braceHeight: 8.5 * inch,
   tiller: 0.003,
   nockingPoint: 0.006,
@@ -79,6 +84,7 @@ const settings: Settings = {
 const setup: Setup = {
   ...fresh,
   kind: 'setup',
+  ...unmeasured.setup,
   id: id(4),
   name: 'Example set-up',
   archerId: archer.id,

@@ -2,5 +2,7 @@
  * The version of the notebook's file. Raise it with a migration in electron/notebook/migrations.ts and a line here.
  *
  * 1 - records as JSON by kind, the journal of Changes, preferences.
+ * 2 - readings off the scale and the chronograph, the string, the button, look-overs part by part, numbered arrows. Records of version 1
+ *     are read as they are, with these blank.
  */
-export const NOTEBOOK_VERSION = 1;
+export const NOTEBOOK_VERSION = 2;

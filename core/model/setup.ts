@@ -2,9 +2,17 @@ import { z } from './zod.ts';
 import { Form } from './archer.ts';
 import { Id, Name, recordBase } from './common.ts';
 import { measure } from './limits.ts';
+import { MOST_READINGS, SpeedReading } from './readings.ts';
 
 export const CentreShotDatum = z.enum(['point', 'button']);
 export type CentreShotDatum = z.infer<typeof CentreShotDatum>;
+
+/** Polyester stretches and is kind to old bows; the low-stretch fibres are only for bows that their makers allow them on. */
+export const StringMaterial = z.enum(['polyester', 'linen', 'HMPE', 'HMPE and LCP', 'LCP', 'aramid', 'other']);
+export type StringMaterial = z.infer<typeof StringMaterial>;
+
+export const NockFit = z.enum(['a light tap frees it', 'tight', 'loose']);
+export type NockFit = z.infer<typeof NockFit>;
 
 /** The settings that can be turned, and what was measured on this archer with this bow and these arrows. */
 export const Settings = z.strictObject({
@@ -20,6 +28,23 @@ export const Settings = z.strictObject({
   weightDraw: measure('drawLength').nullable().default(null),
   arrowSpeed: measure('arrowSpeed').nullable(),
   pointAhead: measure('pointAhead').nullable(),
+  /** From the limb's root to the string, above and below; their difference is the tiller, which is read alone where these are not given. */
+  tillerUpper: measure('limbToString').nullable().default(null),
+  tillerLower: measure('limbToString').nullable().default(null),
+  /** Turns out from fully in. */
+  upperBolt: measure('boltTurns').nullable().default(null),
+  lowerBolt: measure('boltTurns').nullable().default(null),
+  nockFit: NockFit.nullable().default(null),
+  buttonPreload: measure('buttonPreload').nullable().default(null),
+  buttonRate: measure('buttonRate').nullable().default(null),
+  stringMaterial: StringMaterial.nullable().default(null),
+  strands: measure('strands').nullable().default(null),
+  /** From loop to loop as it is measured under load, not braced. */
+  stringLength: measure('stringLength').nullable().default(null),
+  /** With its servings and nocking points. */
+  stringMass: measure('stringMass').nullable().default(null),
+  twists: measure('twists').nullable().default(null),
+  stringFitted: z.iso.date('A date was expected, year first: 2026-06-21.').nullable().default(null),
 });
 export type Settings = z.infer<typeof Settings>;
 
@@ -32,5 +57,9 @@ export const Setup = z.strictObject({
   arrowSetId: Id,
   settings: Settings,
   form: Form,
+  /** Arrows of several masses over the chronograph, and the brace height and AMO draw that they were shot at. */
+  chronograph: z.array(SpeedReading).max(MOST_READINGS).default([]),
+  chronographBrace: measure('braceHeight').nullable().default(null),
+  chronographDraw: measure('drawLength').nullable().default(null),
 });
 export type Setup = z.infer<typeof Setup>;

@@ -8,6 +8,8 @@ export type Dimension =
   | 'speed'
   | 'massPerLength'
   | 'massPerForce'
+  | 'forcePerLength'
+  | 'momentOfInertia'
   | 'stiffness'
   | 'frequency'
   | 'energy'
@@ -28,6 +30,10 @@ export const dimensionOf: Readonly<Record<Use, Dimension>> = {
   speed: 'speed',
   density: 'massPerLength',
   massPerWeight: 'massPerForce',
+  smallForce: 'force',
+  springRate: 'forcePerLength',
+  weightPerLength: 'forcePerLength',
+  inertia: 'momentOfInertia',
   stiffness: 'stiffness',
   frequency: 'frequency',
   energy: 'energy',

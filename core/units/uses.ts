@@ -13,6 +13,10 @@ const uses = [
   'deflection',
   'density', // mass per length of shaft
   'massPerWeight', // arrow mass per draw weight
+  'smallForce', // a button's spring, a pull at a limb tip
+  'springRate', // force per length of a button or a string
+  'weightPerLength', // how draw weight grows with the draw
+  'inertia', // moment of inertia
   'stiffness', // bending stiffness
   'frequency',
   'energy',

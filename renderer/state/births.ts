@@ -4,6 +4,7 @@ import type { Bow } from '../../core/model/bow.ts';
 import type { Bundle } from '../../core/model/bundle.ts';
 import type { Context, ShotGroup } from '../../core/model/group.ts';
 import type { Settings, Setup } from '../../core/model/setup.ts';
+import { unmeasured } from '../../core/model/unmeasured.ts';
 import { inch } from '../../core/units/exact.ts';
 import { now } from './clock.ts';
 
@@ -11,18 +12,7 @@ const base = () => ({ id: crypto.randomUUID(), revision: 0, born: now(), archive
 
 const noForm: Form = { anchor: null, hook: null, fingerCover: null, aiming: null, eyeHeight: null };
 
-export const noSettings: Settings = {
-  braceHeight: null,
-  tiller: null,
-  nockingPoint: null,
-  centreShot: null,
-  centreShotDatum: 'point',
-  buttonTurns: null,
-  weightOnFingers: null,
-  weightDraw: null,
-  arrowSpeed: null,
-  pointAhead: null,
-};
+export const noSettings: Settings = unmeasured.settings;
 
 /** A weight read on the scale, with the draw of the archer who read it: it holds for no other. */
 export const readAt = (
@@ -38,7 +28,7 @@ export const newArcher = (name: string, hand: Hand): Archer => ({
   kind: 'archer',
   name,
   hand,
-  drawLength: null,
+  ...unmeasured.archer,
   // Until somebody says otherwise the archer is taken for a learner: the wider margins hold.
   experience: 'learner',
   clicker: false,
@@ -52,13 +42,8 @@ export const newBow = (name: string, hand: Hand): Bow => ({
   bowKind: 'take-down recurve',
   hand,
   arrowPass: 'rest and button',
-  length: null,
-  markedWeight: null,
   markedDraw: 28 * inch,
-  braceLow: null,
-  braceHigh: null,
-  leastMassPerWeight: null,
-  lookedOver: null,
+  ...unmeasured.bow,
 });
 
 export const newArrowSet = (name: string): ArrowSet => ({
@@ -66,17 +51,8 @@ export const newArrowSet = (name: string): ArrowSet => ({
   kind: 'arrowSet',
   name,
   material: 'carbon',
-  length: null,
-  deflection: null,
   convention: '28 in, 880 g',
-  linearDensity: null,
-  diameter: null,
-  pointMass: null,
-  insertMass: null,
-  nockMass: null,
-  fletchingMass: null,
-  weighed: null,
-  lookedOver: null,
+  ...unmeasured.arrowSet,
 });
 
 export const newSetup = (name: string, archer: Archer, bow: Bow, arrowSet: ArrowSet, settings = noSettings): Setup => ({
@@ -88,6 +64,7 @@ export const newSetup = (name: string, archer: Archer, bow: Bow, arrowSet: Arrow
   arrowSetId: arrowSet.id,
   settings,
   form: archer.form,
+  ...unmeasured.setup,
 });
 
 /** A new, empty group: it keeps copies of the form and the settings as they stand now, since the set-up will move on. */

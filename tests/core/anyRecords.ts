@@ -1,21 +1,27 @@
 import fc from 'fast-check';
 import {
+  AgeGroup,
   Archer,
   ArrowPass,
   ArrowSet,
   type Bow,
   BowKind,
   CentreShotDatum,
+  Condition,
   FaceId,
   Form,
   Hand,
+  NockFit,
   type Setup,
   ShotGroup,
   SpineConvention,
+  StringMaterial,
   UnitChoice,
   limits,
   type Context,
+  type ForceReading,
   type Measure,
+  type NumberedArrow,
   type Settings,
   type ShotBundle,
   type Stamp,
@@ -72,8 +78,27 @@ const anyArcher: fc.Arbitrary<Archer> = fc.record({
   drawLength: maybe('drawLength'),
   experience: oneOf(Archer.shape.experience),
   clicker: fc.boolean(),
+  ageGroup: blank(oneOf(AgeGroup)),
+  holdTime: maybe('holdTime'),
   form: anyForm,
 });
+
+/** Off the scale in any order and in any disorder; mostly a curve that rises. */
+const anyReadings: fc.Arbitrary<ForceReading[]> = fc.oneof(
+  fc
+    .tuple(between(0.15, 0.3), between(2, 6), fc.integer({ min: 0, max: 14 }))
+    .map(([first, slope, count]) =>
+      Array.from({ length: count }, (_, i): ForceReading => ({
+        draw: first + 0.03 * i,
+        force: slope * 10 * (i + 1),
+        way: 'draw',
+      })),
+    ),
+  fc.array(
+    fc.record({ draw: anyMeasure('readingDraw'), force: anyMeasure('readingForce'), way: fc.constantFrom('draw', 'let-down') }),
+    { maxLength: 12 },
+  ),
+);
 
 const anyBow: fc.Arbitrary<Bow> = fc.record({
   ...base,
@@ -89,6 +114,37 @@ const anyBow: fc.Arbitrary<Bow> = fc.record({
   braceHigh: maybe('braceHeight'),
   leastMassPerWeight: maybe('leastMassPerWeight'),
   lookedOver: blank(anyStamp),
+  lookOver: blank(
+    fc.record({
+      by: fc.constantFrom('', 'Maud'),
+      limbs: oneOf(Condition),
+      tips: oneOf(Condition),
+      bolts: oneOf(Condition),
+      string: oneOf(Condition),
+      serving: oneOf(Condition),
+      note: fc.constant(''),
+    }),
+  ),
+  dryFired: fc.option(anyStamp, { freq: 2, nil: null }),
+  forceDraw: anyReadings,
+  forceDrawBrace: maybe('braceHeight'),
+  lowStretch: blank(fc.constantFrom('allowed', 'not allowed')),
+  strandsLow: maybe('strands'),
+  strandsHigh: maybe('strands'),
+  mostBoltTurns: maybe('boltTurns'),
+});
+
+const anyNumbered: fc.Arbitrary<NumberedArrow> = fc.record({
+  number: fc.integer({ min: 1, max: 999 }),
+  mass: maybe('arrowMass'),
+  spines: fc.array(maybe('deflection'), { maxLength: 4 }),
+  straightness: maybe('straightness'),
+  lookOver: blank(
+    fc.record({ nock: oneOf(Condition), shaft: oneOf(Condition), point: oneOf(Condition), fletching: oneOf(Condition) }),
+  ),
+  lookedOver: blank(anyStamp),
+  setAside: fc.boolean(),
+  note: fc.constant(''),
 });
 
 const anyArrowSet: fc.Arbitrary<ArrowSet> = fc.record({
@@ -107,6 +163,14 @@ const anyArrowSet: fc.Arbitrary<ArrowSet> = fc.record({
   fletchingMass: maybe('fletchingMass'),
   weighed: maybe('arrowMass'),
   lookedOver: blank(anyStamp),
+  wall: maybe('wall'),
+  balance: maybe('balance'),
+  pinMass: maybe('pinMass'),
+  wrapMass: maybe('wrapMass'),
+  vaneCount: blank(fc.integer({ min: 1, max: 6 })),
+  vaneLength: maybe('vaneLength'),
+  vaneFromThroat: maybe('vaneFromThroat'),
+  arrows: fc.uniqueArray(anyNumbered, { maxLength: 14, selector: ({ number }) => number }),
 });
 
 const anySettings: fc.Arbitrary<Settings> = fc.record({
@@ -120,6 +184,19 @@ const anySettings: fc.Arbitrary<Settings> = fc.record({
   weightDraw: maybe('drawLength'),
   arrowSpeed: maybe('arrowSpeed'),
   pointAhead: maybe('pointAhead'),
+  tillerUpper: maybe('limbToString'),
+  tillerLower: maybe('limbToString'),
+  upperBolt: maybe('boltTurns'),
+  lowerBolt: maybe('boltTurns'),
+  nockFit: blank(oneOf(NockFit)),
+  buttonPreload: maybe('buttonPreload'),
+  buttonRate: maybe('buttonRate'),
+  stringMaterial: blank(oneOf(StringMaterial)),
+  strands: maybe('strands'),
+  stringLength: maybe('stringLength'),
+  stringMass: maybe('stringMass'),
+  twists: maybe('twists'),
+  stringFitted: blank(fc.constantFrom('2026-05-02', '2019-11-30')),
 });
 
 const anySetup: fc.Arbitrary<Setup> = fc.record({
@@ -131,6 +208,9 @@ const anySetup: fc.Arbitrary<Setup> = fc.record({
   arrowSetId: anyId,
   settings: anySettings,
   form: anyForm,
+  chronograph: fc.array(fc.record({ mass: anyMeasure('arrowMass'), speed: anyMeasure('arrowSpeed') }), { maxLength: 6 }),
+  chronographBrace: maybe('braceHeight'),
+  chronographDraw: maybe('drawLength'),
 });
 
 type Place = readonly [x: number, y: number];
