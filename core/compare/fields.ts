@@ -1,13 +1,13 @@
 import type { Archer, Form } from '../model/archer.ts';
 import type { ArrowSet } from '../model/arrowSet.ts';
 import type { Bow } from '../model/bow.ts';
-import type { Settings } from '../model/setup.ts';
+import type { Settings, Setup } from '../model/setup.ts';
 import { grain, inch, poundForce as lb } from '../units/exact.ts';
 import type { Use } from '../units/uses.ts';
 
 /**
- * One field of a record: what people call it, how it is shown, and how finely it can be read again [SI]. A look-over is what somebody
- * saw on a day, so it is no field here.
+ * One field of a record: what people call it, how it is shown, and how finely it can be read again [SI]. A look-over, and a dry fire, is
+ * what somebody saw on a day, so it is no field here.
  */
 export interface Field<K extends string = string> {
   readonly key: K;
@@ -85,6 +85,8 @@ export const bowFields: readonly Field<keyof Bow>[] = [
   figure('strandsLow', "Maker's fewest strands", 'count', 0.5),
   figure('strandsHigh', "Maker's most strands", 'count', 0.5),
   figure('mostBoltTurns', "Maker's most bolt turns", 'turns', 1 / 8),
+  word('forceDraw', 'Readings off the scale'),
+  figure('forceDrawBrace', 'Read at a brace height of', 'length', 1 * mm),
   figure('leastMassPerWeight', "Maker's least arrow mass", 'massPerWeight', (0.05 * grain) / lb),
 ];
 
@@ -108,4 +110,12 @@ export const arrowFields: readonly Field<keyof ArrowSet>[] = [
   figure('vaneLength', 'Fletching length', 'setting', 1 * mm),
   figure('vaneFromThroat', 'Throat to fletching', 'setting', 1 * mm),
   figure('weighed', 'Weighed arrow', 'mass', 0.5 * grain),
+  word('arrows', 'Numbered arrows'),
+];
+
+export const setupFields: readonly Field<keyof Setup>[] = [
+  word('name', 'Set-up'),
+  word('chronograph', 'Arrows over the chronograph'),
+  figure('chronographBrace', 'Timed at a brace height of', 'length', 1 * mm),
+  figure('chronographDraw', 'Timed at a draw of', 'length', 3 * mm),
 ];

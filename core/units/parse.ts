@@ -19,7 +19,7 @@ const LONGEST_TEXT = 60;
 /** No length, mass, force or time at a bench comes near this many SI units. */
 const ABSURD = 1e9;
 /** A unit goes on to the next digit; the 2 of "m²" and "in²" is the only digit inside one. */
-const UNIT = /^(?:[^\d]|(?<=n[ ·*-]?m|lb[sf]?[ ·*-]?in)2)*/;
+const UNIT = /^(?:[^\d]|(?<=[ng][ ·*-]?m|lb[sf]?[ ·*-]?in)2)*/;
 
 /**
  * Reads a quantity as people write it: any unit of the right dimension after the number, or none for the chosen unit.

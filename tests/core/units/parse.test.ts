@@ -79,6 +79,13 @@ const written: readonly (readonly [use: Use, value: number, ...texts: string[]])
   ['massPerWeight', (8 * grain) / pound, '8 gr/lb', '8 grains per pound', '8', '8 gr/#'],
   ['stiffness', 4.24, '4.24 N m²', '4.24 N·m²', '4.24 Nm2', '4.24 N m^2', '4.24'],
   ['stiffness', 887.2 * pound * inch * inch, '887.2 lb·in²', '887.2 lb-in^2', '887.2 lb in2'],
+  // 180 g of weight by standard gravity; 5 lb/in by the international pound-force and inch (NIST SP 811).
+  ['smallForce', 0.18 * 9.80665, '180 g', '180 gf', '0.18 kg'],
+  ['smallForce', 1.8, '1.8 N', '1,8 newtons', '1.8'],
+  ['springRate', (5 * pound) / inch, '5 lb/in', '5 pounds per inch', '5 #/in'],
+  ['springRate', 900, '0.9 N/mm', '0,9', '9 N/cm', '900 N/m'],
+  ['weightPerLength', (2.5 * pound) / inch, '2.5 lb/in', '2 1/2 lbs per in', '2.5'],
+  ['inertia', 0.00092, '0.92 g m²', '0.92 g·m²', '0.92 gm2', '0.92 g m^2', '0.92', '0.00092 kg m²', '0.00092 kg·m2'],
   ['frequency', 78, '78 Hz', '78'],
   ['energy', 45.6, '45.6 J', '45.6 N·m', '45.6'],
   ['time', 0.0162, '16.2 ms', '0.0162 s', '0.0162'],
