@@ -1,8 +1,8 @@
 /**
- * The names of the host's calls, apart from their schemas: Electron's sandboxed preload script must know them without carrying zod.
- * The contract in core/host.ts does not compile unless it answers exactly these.
+ * The names of the calls, apart from their schemas: Electron's sandboxed preload script must know them without carrying zod. The contract
+ * in core/host.ts does not compile unless it answers exactly these; first those that the bench itself answers.
  */
-export const channels = [
+export const benchChannels = [
   'bench.info',
   'notebook.load',
   'notebook.apply',
@@ -11,8 +11,17 @@ export const channels = [
   'preferences.get',
   'preferences.set',
 ] as const;
+export type BenchChannel = (typeof benchChannels)[number];
+export const isBenchChannel = (name: unknown): name is BenchChannel => (benchChannels as readonly unknown[]).includes(name);
+
+/**
+ * What is answered where the window is, and never by the bench that holds the notebook: Electron's main process asks where to save a
+ * file, and in a browser the page itself hands it over as a download.
+ */
+const windowChannels = ['files.save'] as const;
+
+export const channels = [...benchChannels, ...windowChannels] as const;
 export type Channel = (typeof channels)[number];
-export const isChannel = (name: unknown): name is Channel => (channels as readonly unknown[]).includes(name);
 
 /** The one channel on which the host speaks unasked. */
 export const EVENT_CHANNEL = 'bench.event';

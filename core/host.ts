@@ -1,5 +1,6 @@
 import { z } from './model/zod.ts';
 import type { Channel } from './channels.ts';
+import { FileSaved, FileToSave } from './files.ts';
 import { Change, BenchRecord } from './model/records.ts';
 import { Preferences } from './model/preferences.ts';
 import { Problem, type Result } from './model/problem.ts';
@@ -44,9 +45,10 @@ export const contract = {
   'notebook.redo': { input: z.strictObject({ book: Book, expected: z.int().nonnegative() }), output: Written },
   'preferences.get': { input: z.null(), output: Preferences },
   'preferences.set': { input: Preferences, output: Preferences },
+  'files.save': { input: FileToSave, output: FileSaved },
 } as const satisfies Record<Channel, { input: z.ZodType; output: z.ZodType }>;
 
-export { type Channel, channels, isChannel } from './channels.ts';
+export { type BenchChannel, benchChannels, type Channel, channels, isBenchChannel } from './channels.ts';
 export type Input<C extends Channel> = z.infer<(typeof contract)[C]['input']>;
 export type Output<C extends Channel> = z.infer<(typeof contract)[C]['output']>;
 

@@ -1,11 +1,11 @@
 import type { z } from 'zod';
 import {
   type Book,
-  type Channel,
+  type BenchChannel,
   contract,
   type HostEvent,
   type Input,
-  isChannel,
+  isBenchChannel,
   type Output,
   type Written,
 } from '../core/host.ts';
@@ -31,7 +31,7 @@ export function createApi(books: Books, shell: Shell): Api {
     const opened = await books.open(book);
     return opened.ok ? work(opened.value) : opened;
   };
-  const calls: { [C in Channel]: (input: Input<C>) => Promise<Result<Output<C>>> } = {
+  const calls: { [C in BenchChannel]: (input: Input<C>) => Promise<Result<Output<C>>> } = {
     'bench.info': async () => ok({ ...shell, notebook: { file: books.file, problem: await books.problem() } }),
     'notebook.load': ({ book }) => within(book, (notebook) => ok(notebook.load())),
     'notebook.apply': ({ book, change }) => within(book, (notebook) => notebook.apply(change)),
@@ -41,7 +41,7 @@ export function createApi(books: Books, shell: Shell): Api {
     'preferences.set': (preferences) => within('own', (notebook) => notebook.setPreferences(preferences)),
   };
   return async (channel, input) => {
-    if (!isChannel(channel)) return silent(refuse('unknown-call', 'The bench has no such call. Reload the page.'));
+    if (!isBenchChannel(channel)) return silent(refuse('unknown-call', 'The bench has no such call. Reload the page.'));
     const parsed = contract[channel].input.safeParse(input);
     if (!parsed.success) return silent({ ok: false, problem: notUnderstood(parsed.error) });
     try {
@@ -58,15 +58,15 @@ export function createApi(books: Books, shell: Shell): Api {
 
 const silent = (reply: Result<unknown>): Answer => ({ reply, event: null });
 
-const writes: ReadonlySet<Channel> = new Set<Channel>(['notebook.apply', 'notebook.undo', 'notebook.redo']);
+const writes: ReadonlySet<BenchChannel> = new Set<BenchChannel>(['notebook.apply', 'notebook.undo', 'notebook.redo']);
 
-function eventOf(channel: Channel, input: unknown, reply: Result<unknown>): HostEvent | null {
+function eventOf(channel: BenchChannel, input: unknown, reply: Result<unknown>): HostEvent | null {
   if (!reply.ok || !writes.has(channel)) return null;
   return { event: 'notebook.changed', book: (input as { book: Book }).book, written: reply.value as Written };
 }
 
 /** The first thing that was wrong. The schemas' own sentences go through as they are; zod's are framed. */
-function notUnderstood(error: z.ZodError): Problem {
+export function notUnderstood(error: z.ZodError): Problem {
   const issue = error.issues[0];
   const field = issue?.path.join('.') ?? '';
   const said = issue?.message ?? 'nothing';

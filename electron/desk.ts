@@ -1,15 +1,17 @@
 import path from 'node:path';
 import type * as Electron from 'electron';
-import { channels, EVENT_CHANNEL } from '../core/channels.ts';
+import { benchChannels, EVENT_CHANNEL } from '../core/channels.ts';
+import type { Channel } from '../core/host.ts';
 import { readAsset } from './assets.ts';
 import type { Bench } from './bench.ts';
+import { fileSaver } from './files/save.ts';
 import { menuTemplate } from './menu.ts';
 import { notebookKey } from './notebook/mutex.ts';
 import { isOurs, SCHEME, securityHeaders } from './policy.ts';
 import { openWindow } from './window.ts';
 
 /** The parts of Electron that the bench uses. They are passed in, so that all of this runs under plain Node in tests. */
-export type Parts = Pick<typeof Electron, 'app' | 'BrowserWindow' | 'ipcMain' | 'Menu' | 'protocol' | 'session'>;
+export type Parts = Pick<typeof Electron, 'app' | 'BrowserWindow' | 'dialog' | 'ipcMain' | 'Menu' | 'protocol' | 'session'>;
 
 export interface DeskOptions {
   /** The folder with main.js and preload.cjs; the page lies beside it. */
@@ -40,11 +42,15 @@ export async function runDesk(parts: Parts, { folder, makeBench }: DeskOptions):
   servePage(parts, path.join(folder, '../renderer'));
   confine(parts);
 
-  for (const channel of channels) {
+  const answer = (channel: Channel, work: (call: Electron.IpcMainInvokeEvent, input: unknown) => Promise<unknown>) =>
     ipcMain.handle(channel, async (call, input: unknown) => {
       const frame = call.senderFrame;
       if (frame === null || frame.parent !== null || !isOurs(frame.url))
         throw new Error('this caller is not a page of the bench');
+      return work(call, input);
+    });
+  for (const channel of benchChannels) {
+    answer(channel, async (call, input) => {
       const { reply, event } = await bench.call(channel, input);
       if (event !== null) {
         for (const window of BrowserWindow.getAllWindows()) {
@@ -54,6 +60,8 @@ export async function runDesk(parts: Parts, { folder, makeBench }: DeskOptions):
       return reply;
     });
   }
+  const save = fileSaver(parts);
+  answer('files.save', (call, input) => save(call.sender, input));
 
   const open = () => void openWindow(BrowserWindow, path.join(folder, 'preload.cjs'));
   Menu.setApplicationMenu(Menu.buildFromTemplate(menuTemplate(process.platform, open)));

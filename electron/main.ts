@@ -1,10 +1,10 @@
 import path from 'node:path';
-import { app, BrowserWindow, ipcMain, Menu, protocol, session } from 'electron';
+import { app, BrowserWindow, dialog, ipcMain, Menu, protocol, session } from 'electron';
 import { benchInWorker } from './benchInWorker.ts';
 import { prepare, runDesk } from './desk.ts';
 import { notebookFile } from './place.ts';
 
-const parts = { app, BrowserWindow, ipcMain, Menu, protocol, session };
+const parts = { app, BrowserWindow, dialog, ipcMain, Menu, protocol, session };
 const folder = import.meta.dirname;
 const file = notebookFile();
 prepare(parts, file);

@@ -1,5 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Screen } from '../../core/findings/finding.ts';
+import type { FileToSave } from '../../core/files.ts';
 import type { BenchInfo, Book, Host, UndoState, Written } from '../../core/host.ts';
 import type { Id, Stamp } from '../../core/model/common.ts';
 import { defaultPreferences, type Preferences } from '../../core/model/preferences.ts';
@@ -37,6 +38,8 @@ export interface BenchState {
   undo(): Promise<void>;
   redo(): Promise<void>;
   prefer(preferences: Preferences): Promise<void>;
+  /** Hands a file to whoever can write one, and says what became of it. */
+  save(file: FileToSave): Promise<boolean>;
 }
 
 export type Bench = StoreApi<BenchState>;
@@ -162,6 +165,13 @@ export function createBench(host: Host): Bench {
         const answer = await host.call('preferences.set', preferences);
         if (answer.ok) set({ preferences: answer.value });
         else refused(answer.problem);
+      },
+      async save(file) {
+        const answer = await host.call('files.save', file);
+        if (!answer.ok) refused(answer.problem);
+        else if (answer.value.outcome !== 'cancelled')
+          set({ said: { kind: 'kept', sentence: `Saved as ${answer.value.name}`, at: now() } });
+        return answer.ok && answer.value.outcome !== 'cancelled';
       },
     };
   });

@@ -1,6 +1,7 @@
 import { MOST_CALL_BYTES, TOO_LARGE } from '../../core/channels.ts';
 import { refuse } from '../../core/model/problem.ts';
 import type { Transport } from './transport.ts';
+import { download } from './download.ts';
 import { listenToHost } from './loopbackEvents.ts';
 
 const TOKEN = 'fistmele.token';
@@ -17,6 +18,7 @@ export function loopbackTransport(): Transport {
 
   return {
     async call(channel, input) {
+      if (channel === 'files.save') return download(input);
       try {
         if ((await token) === null) return refuse('not-admitted', NOT_ADMITTED);
         const body = JSON.stringify(input);

@@ -1,7 +1,7 @@
 import fs from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it, onTestFinished } from 'vitest';
-import { channels, contract } from '../../core/host.ts';
+import { benchChannels, channels, contract } from '../../core/host.ts';
 import { defaultPreferences, Problem } from '../../core/model/index.ts';
 import type { Api } from '../../electron/api.ts';
 import { createBench } from '../../electron/bench.ts';
@@ -18,7 +18,7 @@ const sentenceOf = (reply: unknown) => Problem.parse((reply as { problem: unknow
 describe('The host', () => {
   it('answers every call of the contract in the form the contract promises', async () => {
     const call = benchOn();
-    const inputs: Record<(typeof channels)[number], unknown> = {
+    const inputs: Record<(typeof benchChannels)[number], unknown> = {
       'bench.info': null,
       'notebook.load': own,
       'notebook.apply': { ...own, change: change(null, anArcher(1)) },
@@ -27,7 +27,7 @@ describe('The host', () => {
       'preferences.get': null,
       'preferences.set': { ...defaultPreferences, theme: 'dark' },
     };
-    for (const channel of channels) {
+    for (const channel of benchChannels) {
       const { reply } = await call(channel, inputs[channel]);
       expect(reply, channel).toMatchObject({ ok: true });
       contract[channel].output.parse((reply as { value: unknown }).value);

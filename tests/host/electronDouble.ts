@@ -107,11 +107,23 @@ export class ElectronDouble {
       this.menu = menu;
     },
   };
+  /** What the user of the save dialog does; it notes what was asked, and over which window. */
+  whereTo: (options: Electron.SaveDialogOptions) => Promise<Electron.SaveDialogReturnValue> = () =>
+    Promise.resolve({ canceled: true, filePath: '' });
+  readonly asked: { readonly window: unknown; readonly options: Electron.SaveDialogOptions }[] = [];
+  readonly dialog = {
+    showSaveDialog: (...given: [Electron.SaveDialogOptions] | [unknown, Electron.SaveDialogOptions]) => {
+      this.#mustBe('after');
+      const [window, options] = given.length === 2 ? given : [null, given[0]];
+      this.asked.push({ window, options });
+      return this.whereTo(options);
+    },
+  };
   readonly BrowserWindow = this.#windowClass();
 
   get parts(): Parts {
-    const { app, protocol, ipcMain, Menu, BrowserWindow, defaultSession } = this;
-    return { app, protocol, ipcMain, Menu, BrowserWindow, session: { defaultSession } } as unknown as Parts;
+    const { app, protocol, dialog, ipcMain, Menu, BrowserWindow, defaultSession } = this;
+    return { app, protocol, dialog, ipcMain, Menu, BrowserWindow, session: { defaultSession } } as unknown as Parts;
   }
 
   #windowClass() {
@@ -131,6 +143,9 @@ export class ElectronDouble {
       }
       static getAllWindows() {
         return windows().map((webContents) => ({ webContents }));
+      }
+      static fromWebContents(contents: unknown) {
+        return windows().some((known) => known === contents) ? { webContents: contents } : null;
       }
       loadURL(url: string): Promise<void> {
         this.webContents.url = url;
@@ -155,6 +170,8 @@ export const inventsNothing: [
   Invented<ElectronDouble['app'], Electron.App>,
   Invented<ElectronDouble['protocol'], Electron.Protocol>,
   Invented<ElectronDouble['ipcMain'], Electron.IpcMain>,
+  Invented<ElectronDouble['dialog'], Electron.Dialog>,
+  Invented<Pick<ElectronDouble['BrowserWindow'], 'getAllWindows' | 'fromWebContents'>, typeof Electron.BrowserWindow>,
   Invented<ElectronDouble['defaultSession'], Electron.Session>,
   Invented<ElectronDouble['defaultSession']['webRequest'], Electron.WebRequest>,
   Invented<ElectronDouble['Menu'], typeof Electron.Menu>,

@@ -37,6 +37,7 @@ function memoryHost(problems: readonly Problem[] = []) {
         'notebook.redo': () => refuse('nothing', 'Nothing to redo.'),
         'preferences.get': () => ok(defaultPreferences),
         'preferences.set': () => ok(input),
+        'files.save': () => refuse('nowhere', 'This host writes no files.'),
       };
       return answers[channel]() as never;
     },
