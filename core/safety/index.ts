@@ -19,3 +19,9 @@ export {
 } from './massPerWeight.ts';
 export { handCheck } from './hand.ts';
 export { compoundPassCheck, compoundShaftCheck } from './compound.ts';
+export { bowCondition, bowParts, type BowCondition, type BowPart } from './bowCondition.ts';
+export { arrowsCondition, type ArrowsCondition } from './arrowsCondition.ts';
+export { stringFibreCheck } from './fibre.ts';
+export { BOLTS_APART, boltsCheck, type BoltsCheck } from './bolts.ts';
+export { abilityCheck, holdTimes, whyNotHeavier, type AbilityCheck, type AbilityRule } from './ability.ts';
+export { standingStops, type Stop } from './standing.ts';

@@ -1,0 +1,46 @@
+import type { Bow, BowLookOver } from '../model/index.ts';
+import type { SafetyLevel } from './level.ts';
+
+/** What is looked at on a bow, in the order in which hands go over it. */
+export const bowParts = ['limbs', 'tips', 'bolts', 'string', 'serving'] as const satisfies readonly (keyof BowLookOver)[];
+export type BowPart = (typeof bowParts)[number];
+
+export interface BowCondition {
+  readonly level: SafetyLevel;
+  /** Parts with a flaw, and parts that nobody looked at. */
+  readonly flaws: readonly BowPart[];
+  readonly unseen: readonly BowPart[];
+  /** Whether it was loosed without an arrow, and if so whether anybody has looked it over since. */
+  readonly dryFired: 'never' | 'looked over since' | 'not looked over since';
+}
+
+/**
+ * What the last look-over says of a bow: a flaw, or a dry fire that nobody has looked at since, means that nothing is shot from it.
+ *
+ * @equation stop for any flaw and for a dry fire at or after the last look-over; caution for an earlier dry fire; unknown while a part, or the whole, was not looked at; else in range
+ * @param bow - lookOver, lookedOver and dryFired [record]
+ * @returns level, the parts with a flaw, the parts not looked at and how a dry fire stands [record]
+ * @validity it says what somebody saw, and nothing of what cannot be seen; whether a look-over is fresh is asked elsewhere
+ * @source common practice
+ * @example bowCondition({ lookOver: null, lookedOver: null, dryFired: null }).level // "unknown"
+ */
+export function bowCondition({
+  lookOver,
+  lookedOver,
+  dryFired: fired,
+}: Pick<Bow, 'lookOver' | 'lookedOver' | 'dryFired'>): BowCondition {
+  const having = (condition: 'flaw' | 'not looked at') => bowParts.filter((part) => lookOver?.[part] === condition);
+  const [flaws, unseen] = [having('flaw'), having('not looked at')];
+  const looked = lookedOver === null ? null : Date.parse(lookedOver.at);
+  const dryFired =
+    fired === null ? 'never' : looked !== null && looked > Date.parse(fired.at) ? 'looked over since' : 'not looked over since';
+  const level =
+    flaws.length > 0 || dryFired === 'not looked over since'
+      ? 'stop'
+      : dryFired === 'looked over since'
+        ? 'caution'
+        : lookedOver === null || unseen.length > 0
+          ? 'unknown'
+          : 'in range';
+  return { level, flaws, unseen, dryFired };
+}
