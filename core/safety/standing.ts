@@ -12,15 +12,7 @@ import { pointAheadCheck } from './pointAhead.ts';
 
 /** What can stop a set-up; the findings have the same ids. */
 export type Stop =
-  | 'lookOver.bow'
-  | 'dryFired'
-  | 'arrowFlaws'
-  | 'pointAhead'
-  | 'arrowMass'
-  | 'hand'
-  | 'compoundShaft'
-  | 'stringFibre'
-  | 'bolts';
+  'lookOver.bow' | 'dryFired' | 'arrowFlaws' | 'pointAhead' | 'arrowMass' | 'hand' | 'compoundShaft' | 'stringFibre' | 'bolts';
 
 /**
  * What stands against shooting a set-up at all, by the checks of this room.

@@ -18,10 +18,11 @@ import { cyclesOnString, type Cycles } from './cycles.ts';
 import { inBothUnits } from './inBothUnits.ts';
 import { ruleOfThumb, type DoesNotApply, type ThumbView } from './ruleOfThumb.ts';
 import { fitOf, settled, type Needed, type Verdict } from './verdict.ts';
+import { agreed, opposed, type View } from './views.ts';
 
 /** The records that suitability rests on. */
 export interface SuitabilityInput {
-  readonly bow: Pick<Bow, 'bowKind' | 'arrowPass' | 'length' | 'markedWeight' | 'markedDraw' | 'braceLow' | 'braceHigh'>;
+  readonly bow: Bow;
   readonly archer: Pick<Archer, 'drawLength'>;
   readonly arrowSet: ArrowSet;
   readonly settings: Pick<Settings, 'weightOnFingers' | 'weightDraw' | 'braceHeight'>;
@@ -55,11 +56,13 @@ export interface Suitability {
   /** Why the verdict cannot be given, ready to read; null when it is given. */
   readonly why: string | null;
   readonly weight: DrawWeight;
+  /** Every view that speaks, as a band on the one line with its verdict: what the screens draw. */
+  readonly views: readonly View[];
   readonly column: ColumnView;
   readonly rule: ThumbView | DoesNotApply;
   readonly cycles: (Cycles & { readonly applies: true; readonly braceFrom: Stroke['braceFrom'] }) | DoesNotApply;
   readonly margin: Margin;
-  /** Whether the two views say the same; null when the rule of thumb does not apply or one of them cannot tell. */
+  /** Whether the views say the same; null when there is only one, or one of them cannot tell. */
   readonly viewsAgree: boolean | null;
 }
 
@@ -180,13 +183,16 @@ export function suitability(
     convention: arrowSet.convention,
   });
 
-  const both = rule.applies ? [column.verdict, rule.verdict] : [column.verdict];
-  const opposed = both.includes('stiff') && both.includes('weak');
-  const verdict = opposed ? 'cannot tell' : column.verdict;
+  const views: readonly View[] = [
+    { name: 'Load on the shaft', needed: column.needed, verdict: column.verdict },
+    ...(rule.applies ? [{ name: 'Rule of thumb', needed: rule.needed, verdict: rule.verdict }] : []),
+  ];
+  const verdict = opposed(views) ? 'cannot tell' : column.verdict;
   return ok({
     verdict,
     why: reason(verdict, column.verdict, beyond, weight.from),
     weight,
+    views,
     column,
     rule,
     cycles: cyclesOf(input, weight.value, {
@@ -197,6 +203,6 @@ export function suitability(
       frontMass,
     }),
     margin: marginOf(measured, column.needed),
-    viewsAgree: rule.applies && !both.includes('cannot tell') ? both[0] === both[1] : null,
+    viewsAgree: agreed(views),
   });
 }
