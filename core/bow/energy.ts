@@ -18,7 +18,7 @@ export function storedEnergy(weight: number, stroke: number, fullness: number): 
 }
 
 /** Force at the string [N] against the draw from the brace height [m]. */
-export type ForceDraw = (draw: number) => number;
+export type ForceOfDraw = (draw: number) => number;
 
 /**
  * The simplest force-draw curve of a given fullness: a parabola from nothing at the brace height to the full-draw weight.
@@ -32,7 +32,7 @@ export type ForceDraw = (draw: number) => number;
  * @source own derivation
  * @example forceDrawCurve(180, 0.5, 0.58)(0.5) // 180
  */
-export function forceDrawCurve(weight: number, stroke: number, fullness: number): ForceDraw {
+export function forceDrawCurve(weight: number, stroke: number, fullness: number): ForceOfDraw {
   requirePositive({ weight, stroke, fullness });
   if (fullness < 1 / 3 || fullness > 2 / 3) throw new RangeError(`fullness must lie between 1/3 and 2/3, not ${fullness}.`);
   const a = 6 * fullness - 2;

@@ -1,5 +1,5 @@
 import { requirePositive } from '../model/positive.ts';
-import type { ForceDraw } from './energy.ts';
+import type { ForceOfDraw } from './energy.ts';
 
 /** How the arrow leaves: after which time and how fast. */
 export interface Loose {
@@ -43,7 +43,7 @@ const INTERVALS = 256;
  * @source own derivation
  * @example looseFromCurve((draw) => 360 * draw, 0.5, 0.025, 1).speed // 60
  */
-export function looseFromCurve(force: ForceDraw, stroke: number, movingMass: number, hysteresis: number): Loose {
+export function looseFromCurve(force: ForceOfDraw, stroke: number, movingMass: number, hysteresis: number): Loose {
   requirePositive({ stroke, movingMass, hysteresis, 'the force at full draw': force(stroke) });
   // With u = d (1 - s^2) the start from rest is no longer singular: ds/dt is finite at s = 0. Energy gives the speed at every place,
   // so one pass of Simpson's rule over s, fourth order, gives energy and time together.

@@ -1,3 +1,4 @@
+import { tillerOf } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { NumberedArrow } from '../model/numberedArrow.ts';
 import type { UnitChoice } from '../model/preferences.ts';
@@ -38,7 +39,7 @@ export function diffSnapshots(
   units: UnitChoice,
 ): { readonly differ: readonly DiffRow[]; readonly same: number } {
   const rows: readonly Row[] = [
-    ...rowsOf('settings', settingFields, then.setup.settings, now.setup.settings),
+    ...rowsOf('settings', settingFields, read(then), read(now)),
     ...rowsOf('form', formFields, then.setup.form, now.setup.form),
     ...rowsOf('arrowSet', arrowFields, then.arrowSet, now.arrowSet),
     ...rowsOf('bow', bowFields, then.bow, now.bow),
@@ -48,6 +49,8 @@ export function diffSnapshots(
   const differ = rows.filter((row) => differs(row, units)).map((row) => shown(row, units));
   return { differ, same: rows.length - differ.length };
 }
+
+const read = ({ setup }: Bundle) => ({ ...setup.settings, tiller: tillerOf(setup.settings) });
 
 function rowsOf<K extends string>(
   record: string,

@@ -1,3 +1,4 @@
+import { tillerOf } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { textQuantity } from '../units/index.ts';
@@ -45,7 +46,7 @@ export function tillerPractice(bundle: Bundle): TillerPractice | null {
 export function tillerFinding(bundle: Bundle, units: UnitChoice): Finding | null {
   const practice = tillerPractice(bundle);
   if (practice === null) return null;
-  const { tiller } = bundle.setup.settings;
+  const tiller = tillerOf(bundle.setup.settings);
   if (tiller === null)
     return waitingFor(
       'tiller',

@@ -1,3 +1,4 @@
+import { tillerOf } from '../bow/index.ts';
 import { formFields, settingFields } from '../compare/fields.ts';
 import { textQuantity } from '../units/index.ts';
 import type { Evidence } from './evidence.ts';
@@ -24,10 +25,11 @@ const turned: Readonly<Record<string, number>> = {
  */
 export function changedSince(evidence: Pick<Evidence, 'bundle' | 'fletched' | 'bare' | 'units'>): string | null {
   const { bundle, fletched, bare, units } = evidence;
-  const now = bundle.setup.settings;
+  const now = { ...bundle.setup.settings, tiller: tillerOf(bundle.setup.settings) };
   for (const { context } of [fletched, bare])
     for (const { key, name, use, resolution } of settingFields) {
-      const [then, today, coarse] = [context.settings[key], now[key], turned[key]];
+      const before = key === 'tiller' ? tillerOf(context.settings) : context.settings[key];
+      const [then, today, coarse] = [before, now[key], turned[key]];
       if (use === null || coarse === undefined || typeof then !== 'number' || typeof today !== 'number') continue;
       if (Math.abs(then - today) <= coarse * resolution) continue;
       const text = (si: number) => textQuantity(si, use, units);

@@ -1,3 +1,4 @@
+import { tillerOf } from '../bow/index.ts';
 import { formFields, settingFields, type Field } from '../compare/fields.ts';
 import { dayText } from '../findings/day.ts';
 import { capital } from '../findings/parts.ts';
@@ -55,7 +56,7 @@ export function contextDifferences(a: ShotGroup, b: ShotGroup, units: UnitChoice
   const noCentreShot = a.context.settings.centreShot === null || b.context.settings.centreShot === null;
   // At which draw a bow was weighed is no setting: a weight that differs says so itself.
   const settable = settingFields.filter(({ key }) => key !== 'weightDraw');
-  for (const { field, one, other, known } of differing(settable, a.context.settings, b.context.settings, units))
+  for (const { field, one, other, known } of differing(settable, read(a), read(b), units))
     if (field.key === 'centreShotDatum') {
       const where = `Centre shot: read at the ${one} for ${first}, at the ${other} for ${second}.`;
       if (!noCentreShot) tell(`settings.${field.key}`, where + ending, false, true);
@@ -71,6 +72,8 @@ export function contextDifferences(a: ShotGroup, b: ShotGroup, units: UnitChoice
   }
   return found.sort((x, y) => Number(y.voids) - Number(x.voids));
 }
+
+const read = ({ context }: ShotGroup) => ({ ...context.settings, tiller: tillerOf(context.settings) });
 
 /** Its rings in brackets: a comma would run into the sentence. */
 const faceText = (group: ShotGroup): string => face(group.context.face).name.replace(/, (\d+ to \d+)$/, ' ($1)');

@@ -1,3 +1,4 @@
+import { tillerOf, withTiller } from '../bow/index.ts';
 import { HAIR, rangeText, standing } from '../findings/parts.ts';
 import { tillerPractice } from '../findings/tiller.ts';
 import type { Bundle } from '../model/bundle.ts';
@@ -20,7 +21,7 @@ import { stepOf } from './step.ts';
  */
 export function tillerStep(bundle: Bundle, units: UnitChoice, then: string): NextStep | null {
   const practice = tillerPractice(bundle);
-  const { tiller } = bundle.setup.settings;
+  const tiller = tillerOf(bundle.setup.settings);
   if (practice === null || tiller === null || bundle.bow.bowKind !== 'take-down recurve') return null;
   const { low, high, usual, who } = practice;
   if (standing(tiller, low, high, HAIR) === 'inside') return null;
@@ -31,7 +32,7 @@ export function tillerStep(bundle: Bundle, units: UnitChoice, then: string): Nex
     `It is ${text(tiller)}; common practice for ${who} is ${rangeText(low, high, 'setting', units, true)}. Half a turn on one limb bolt and half a turn the other way on the other, then measure: try and see which way it goes.`,
     {
       then: `Weigh the bow and measure brace height and nocking point again. ${then}`,
-      patch: { tiller: usual },
+      patch: withTiller(usual),
       caution: 'Never past the maker\u2019s least bolt engagement.',
       rule: 'Tiller comes after brace height and before the nocking point. Equal and opposite turns leave the weight about the same. A balanced bow neither climbs nor dives when it is drawn slowly on a mark.',
     },

@@ -1,3 +1,4 @@
+import { tillerOf, withTiller } from '../../../core/bow/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { CentreShotDatum } from '../../../core/model/setup.ts';
 import { Choice, Figure, Words, plain } from '../../design/index.ts';
@@ -48,8 +49,8 @@ export function SettingsForm({ bundle }: { bundle: Bundle }) {
       <Figure
         measure="tiller"
         name="tiller"
-        value={settings.tiller}
-        onKeep={(tiller) => edit.settings('Tiller', { tiller })}
+        value={tillerOf(settings)}
+        onKeep={(tiller) => edit.settings('Tiller', withTiller(tiller))}
         hint="Top minus bottom, limb root to string."
         field="settings.tiller"
       />

@@ -1,3 +1,4 @@
+import { tillerOf } from '../../../core/bow/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { wallTime } from '../../../core/model/common.ts';
 import type { ShotGroup } from '../../../core/model/group.ts';
@@ -43,8 +44,9 @@ export function settingLanes(bundle: Bundle, groups: readonly ShotGroup[], snaps
     ...own.map((snapshot) => ({ at: wallTime(snapshot.taken), settings: snapshot.state.setup.settings })),
   ].sort((a, b) => a.at - b.at);
   const lanes = turned.map(({ key, name, use, always }) => {
-    const seen = noted.map(({ at, settings }) => ({ at, value: settings[key] }));
-    return { lane: laneOf(key, name, use, seen, bundle.setup.settings[key]), always };
+    const seen = noted.map(({ at, settings }) => ({ at, value: key === 'tiller' ? tillerOf(settings) : settings[key] }));
+    const now = key === 'tiller' ? tillerOf(bundle.setup.settings) : bundle.setup.settings[key];
+    return { lane: laneOf(key, name, use, seen, now), always };
   });
   const points = own.map((snapshot) => ({ at: wallTime(snapshot.taken), value: snapshot.state.arrowSet.pointMass }));
   const point = laneOf('pointMass', 'point', 'mass', points, bundle.arrowSet.pointMass);

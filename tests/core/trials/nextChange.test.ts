@@ -56,7 +56,10 @@ describe('the one next change', () => {
 
   it('sets a tiller outside common practice before the nocking point, on a bow with bolts', () => {
     const { next } = read(setUp({ settings: { tiller: 0.011 } }));
-    expect([next.title, next.patch]).toEqual(['Bring the tiller to +3 mm', { tiller: 0.003 }]);
+    expect([next.title, next.patch]).toEqual([
+      'Bring the tiller to +3 mm',
+      { tiller: 0.003, tillerUpper: null, tillerLower: null },
+    ]);
     expect(read(setUp({ bow: { bowKind: 'one-piece recurve' }, settings: { tiller: 0.011 } })).next.title).toMatch(
       /nocking point/,
     );
