@@ -9,3 +9,5 @@ export { looseFromCurve, looseFromLine, type Loose } from './timeOnString.ts';
 export { estimatedSpeed, launchSpeed, type LaunchFigures } from './speed.ts';
 export { setupSpeed, type ArrowSpeed, type SpeedInput } from './setupSpeed.ts';
 export { tillerOf, withTiller } from './tiller.ts';
+export { exampleLimbBow, type LimbBow } from './limbs/limbBow.ts';
+export { runStroke, type StrokeRun, type StrokeSample } from './limbs/runStroke.ts';
