@@ -5,11 +5,15 @@
 export const sources = {
   'andrew-1979':
     'A. M. Andrew, Another efficient algorithm for convex hulls in two dimensions, Information Processing Letters 9 (1979) 216-219; thinned beforehand after S. G. Akl, G. T. Toussaint, the same 7 (1978) 219-222.',
+  'astm-f1435':
+    'ASTM F1435, Standard Specification for the front-of-centre balance point of arrows, after AMO/ATA: 100 (A - L/2)/L with A and L from the throat of the nock (scope read in a public copy; formula from memory).',
   'astm-f1880':
     'ASTM F1880, Standard Test Method for Determination of Percent of Let-Off for Archery Bows; draw length after AMO/ATA.',
   'astm-f2031':
     'ASTM F2031, Standard Test Method for Measurement of Arrow Shaft Static Spine (Stiffness): span 28 in, load 880 g (1.94 lb).',
   'ata-bow-105': 'AMO/ATA standards: bow lengths and draw length (AMO FP-3), speed rating at 5 grains per pound (BOW-105).',
+  'bathe-2014':
+    'K. J. Bathe, Finite Element Procedures, 2nd edition, 2014: Hermitian beam elements, consistent mass, subspace iteration (from memory).',
   'bilge-morgul-2023':
     'H. Bilge, Ö. K. Morgül, Analytical and experimental investigation of the rotary inertia effects of unequal end masses on transverse vibration of beams, Applied Sciences 13 (2023) 2518, doi:10.3390/app13042518.',
   'blevins-1979': 'R. D. Blevins, Formulas for Natural Frequency and Mode Shape, Van Nostrand Reinhold 1979: free-free beam.',
@@ -23,6 +27,8 @@ export const sources = {
     'M. Dowell, P. Jarratt, A modified regula falsi method for computing the root of an equation, BIT 11 (1971) 168-174: the Illinois rule.',
   'goldberg-levine-1946':
     'H. Goldberg, H. Levine, Approximate formulas for the percentage points and normalization of t and chi-square, Annals of Mathematical Statistics 17 (1946) 216-225.',
+  'golub-van-loan-2013':
+    'G. H. Golub, C. F. Van Loan, Matrix Computations, 4th edition, Johns Hopkins 2013, section 4.3: banded Cholesky factor (from memory).',
   'grubbs-1964': 'F. E. Grubbs, Statistical Measures of Accuracy for Riflemen and Missile Engineers, 1964.',
   'hairer-1993':
     'E. Hairer, S. P. Nørsett, G. Wanner, Solving Ordinary Differential Equations I, Nonstiff Problems, 2nd edition, Springer 1993, sections II.4 to II.6: the pair of Dormand and Prince, its step control and its continuous extension.',
@@ -67,6 +73,8 @@ export const sources = {
   'wa-rules': 'World Archery rule book, target faces and scoring; verify against the current edition.',
   'welch-1947':
     "B. L. Welch, The generalization of Student's problem when several different population variances are involved, Biometrika 34 (1947) 28-35.",
+  'young-budynas-2002':
+    'W. C. Young, R. G. Budynas, Roark’s Formulas for Stress and Strain, 7th edition, McGraw-Hill 2002: second moments of sections (from memory).',
 } as const satisfies Record<string, string>;
 
 export type SourceKey = keyof typeof sources;

@@ -1,3 +1,4 @@
+import { pointBeyondShaft } from '../arrow/index.ts';
 import type { Band } from '../model/band.ts';
 import { given } from '../model/given.ts';
 import { limits } from '../model/limits.ts';
@@ -30,9 +31,6 @@ export interface AimInput {
   /** The distance that one point of aim is wanted for [m]; `setFor` when left out. */
   readonly aimAt?: number;
 }
-
-/** A target point stands about this far ahead of its shaft [m]: from memory, since the record does not hold it. */
-export const pointBeyondShaft = 0.02;
 
 /** The eye of a standing adult above the ground [m]: from memory. */
 export const standingEye = 1.6;

@@ -1,7 +1,8 @@
+import { pointBeyondShaft } from '../arrow/index.ts';
 import { dragBand, peak } from '../flight/index.ts';
 import type { Band } from '../model/band.ts';
 import { ok, type Result } from '../model/problem.ts';
-import { type AimInput, checkAim, pointBeyondShaft, standingEye } from './aimInput.ts';
+import { type AimInput, checkAim, standingEye } from './aimInput.ts';
 import { atCorners, bandOver, type Corners } from './bands.ts';
 import { type CurvePoint, curveOver } from './curve.ts';
 import { type DropRow, dropTable } from './dropTable.ts';

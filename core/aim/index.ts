@@ -1,4 +1,4 @@
-export { type AimInput, checkAim, goldAboveGround, pointBeyondShaft, standingEye } from './aimInput.ts';
+export { type AimInput, checkAim, goldAboveGround, standingEye } from './aimInput.ts';
 export { type AimPlan, aimPlan, type PlannedHold } from './aimPlan.ts';
 export { type Assumable, diameterOf, eyeHeightOf } from './assumed.ts';
 export { atCorners, bandOver, type Corners } from './bands.ts';

@@ -1,5 +1,5 @@
-import { pointBeyondShaft, pointOnDistance, setSight, type Launch } from '../aim/index.ts';
-import { arrowMass } from '../arrow/index.ts';
+import { pointOnDistance, setSight, type Launch } from '../aim/index.ts';
+import { arrowMass, pointBeyondShaft } from '../arrow/index.ts';
 import { setupSpeed } from '../bow/index.ts';
 import { airDensity, dragBand } from '../flight/index.ts';
 import type { Bundle } from '../model/bundle.ts';

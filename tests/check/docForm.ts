@@ -13,6 +13,8 @@ const units = [
   'kg',
   'kg/N',
   'kg/m³',
+  'kg m²',
+  'kg/m',
   'rad',
   'Hz',
   's',

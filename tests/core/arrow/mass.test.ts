@@ -12,7 +12,12 @@ const parts: ArrowParts = {
   insertMass: 12 * grain,
   nockMass: 8 * grain,
   fletchingMass: 9 * grain,
+  pinMass: null,
+  wrapMass: null,
   weighed: null,
+  material: 'carbon',
+  diameter: 0.0058,
+  wall: null,
 };
 
 const valueOf = <T>(result: Result<T>): T => {
@@ -26,6 +31,12 @@ describe('mass of an arrow', () => {
     const { mass, from, assumedZero } = valueOf(arrowMass(parts));
     expect(mass / grain).toBeCloseTo(325, 9);
     expect(from).toBe('parts');
+    expect(assumedZero).toEqual([]);
+  });
+
+  it('adds a pin of 5 gr and a wrap of 6 gr to the 325', () => {
+    const { mass, assumedZero } = valueOf(arrowMass({ ...parts, pinMass: 5 * grain, wrapMass: 6 * grain }));
+    expect(mass / grain).toBeCloseTo(336, 9);
     expect(assumedZero).toEqual([]);
   });
 
@@ -71,6 +82,11 @@ describe('mass of the shaft', () => {
     expect(shaft.from).toBe('weighed less its parts');
   });
 
+  it('takes pin and wrap off the weighed arrow too', () => {
+    const shaft = shaftMass({ ...parts, linearDensity: null, weighed: 336 * grain, pinMass: 5 * grain, wrapMass: 6 * grain });
+    expect(valueOf(shaft).mass / grain).toBeCloseTo(196, 9);
+  });
+
   it('refuses a remainder that no shaft has', () => {
     const light = shaftMass({ ...parts, linearDensity: null, weighed: 140 * grain });
     expect(problemOf(light)?.code).toBe('parts against whole');
@@ -86,6 +102,12 @@ describe('masses at the ends', () => {
     const ends = valueOf(endMasses(parts));
     expect(ends.frontMass / grain).toBeCloseTo(112, 9);
     expect(ends.nockMass / grain).toBeCloseTo(17, 9);
+  });
+
+  it('counts a pin and a wrap at the nock', () => {
+    const ends = valueOf(endMasses({ ...parts, pinMass: 5 * grain, wrapMass: 6 * grain }));
+    expect(ends.nockMass / grain).toBeCloseTo(28, 9);
+    expect(ends.frontMass / grain).toBeCloseTo(112, 9);
   });
 
   it('asks for the point', () => {
