@@ -5,3 +5,6 @@ export { ruleOfThumb, thumbPounds, type DoesNotApply, type ThumbInput, type Thum
 export { agreed, opposed, type View } from './views.ts';
 export { fitOf, settled, type Fit, type Needed, type Verdict } from './verdict.ts';
 export { suitability, type ColumnView, type Margin, type Suitability, type SuitabilityInput } from './suitability.ts';
+export type { Move } from './move.ts';
+export { movedBundle } from './moved.ts';
+export { whatWouldCentre } from './centre.ts';

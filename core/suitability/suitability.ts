@@ -1,4 +1,4 @@
-import { arrowMass, endMasses, shaftMass, standardDeflection, stiffnessOf, type LoadedShaft } from '../arrow/index.ts';
+import { arrowMass, endMasses, shaftMass, spineOf, type LoadedShaft, type ShaftSpine } from '../arrow/index.ts';
 import { drawWeight, strokeOf, type DrawWeight, type Stroke } from '../bow/index.ts';
 import {
   ok,
@@ -11,10 +11,12 @@ import {
   type Result,
   type Settings,
 } from '../model/index.ts';
+import type { Band } from '../model/band.ts';
 import { given } from '../model/given.ts';
 import { poundForce } from '../units/exact.ts';
 import { columnBands, columnFigure, type FigureBand } from './column.ts';
 import { cyclesOnString, type Cycles } from './cycles.ts';
+import { spineDoubt, weightDoubt } from './doubt.ts';
 import { inBothUnits } from './inBothUnits.ts';
 import { ruleOfThumb, type DoesNotApply, type ThumbView } from './ruleOfThumb.ts';
 import { fitOf, settled, type Needed, type Verdict } from './verdict.ts';
@@ -31,7 +33,7 @@ export interface SuitabilityInput {
 /** The draw force against the load at which the shaft buckles. */
 export interface ColumnView {
   readonly figure: number;
-  /** The figure at the ends of the draw weight's band. */
+  /** The figure at the ends of what the draw weight and the spine may be. */
   readonly figureLow: number;
   readonly figureHigh: number;
   readonly band: FigureBand;
@@ -43,7 +45,10 @@ export interface ColumnView {
 
 /** The one line from too stiff to too weak, in deflection on the standard tester [m]. */
 export interface Margin {
+  /** As the shaft was measured, or as its tube lets expect, and the ends between which it is held to lie. */
   readonly measured: number;
+  readonly low: number;
+  readonly high: number;
   readonly needed: Needed & { readonly middle: number };
   /** Measured less the middle of what is needed: positive is weak, negative stiff. */
   readonly value: number;
@@ -56,6 +61,7 @@ export interface Suitability {
   /** Why the verdict cannot be given, ready to read; null when it is given. */
   readonly why: string | null;
   readonly weight: DrawWeight;
+  readonly spine: ShaftSpine;
   /** Every view that speaks, as a band on the one line with its verdict: what the screens draw. */
   readonly views: readonly View[];
   readonly column: ColumnView;
@@ -67,19 +73,25 @@ export interface Suitability {
 }
 
 /** The set-ups that the column bands were remembered from lie in here. */
-const columnWeightLb = { from: 14, to: 60 } as const;
+export const columnWeightLb = { from: 14, to: 60 } as const;
 
-const straddles = (from: DrawWeight['from']): string =>
-  `${from === 'marked weight' ? 'Only the marked weight is known' : 'The weight was not read at this draw'}, and at its low and high end this shaft reads differently. Weigh the bow at full draw with a scale.`;
+/** Only an estimated weight or a spine from a tube can leave it open. */
+const straddles = (from: DrawWeight['from']): string => {
+  const differently = 'at its low and high end this shaft reads differently';
+  if (from === 'marked weight') return `Only the marked weight is known, and ${differently}. ${WEIGH}`;
+  if (from === 'at another draw') return `The weight was not read at this draw, and ${differently}. ${WEIGH}`;
+  return `The spine was reckoned from the tube, and ${differently}. Put the shaft on a spine tester.`;
+};
+const WEIGH = 'Weigh the bow at full draw with a scale.';
 const BEYOND = `The bands come from bows of ${inBothUnits(columnWeightLb, 'lb')} on the fingers; this one lies outside, so only the figure is given.`;
 const OPPOSED =
-  'The column says one thing and the rule of thumb the opposite. Shoot a bare shaft with the fletched ones before buying any.';
+  'The load on the shaft says one thing and the rule of thumb the opposite. Shoot a bare shaft with the fletched ones before buying any.';
 
-const marginOf = (measured: number, needed: Needed): Margin => {
+const marginOf = ({ value: measured, low, high }: Band, needed: Needed): Margin => {
   const middle = (needed.low + needed.high) / 2;
   const fit = fitOf(measured, needed);
   const outside = fit === 'in range' ? 0 : measured - (fit === 'weak' ? needed.high : needed.low);
-  return { measured, needed: { ...needed, middle }, value: measured - middle, outside };
+  return { measured, low, high, needed: { ...needed, middle }, value: measured - middle, outside };
 };
 
 const cyclesOf = (input: SuitabilityInput, weight: number, shaft: LoadedShaft): Suitability['cycles'] => {
@@ -95,7 +107,7 @@ const cyclesOf = (input: SuitabilityInput, weight: number, shaft: LoadedShaft): 
 
 /** What else is wanted, so that one sentence can name everything that is missing. */
 const stillMissing = ({ bow, archer, arrowSet, settings }: SuitabilityInput): Partial<Record<Measure, null>> => {
-  const unweighed = arrowSet.linearDensity === null && arrowSet.weighed === null;
+  const unweighed = arrowSet.linearDensity === null && arrowSet.weighed === null && !shaftMass(arrowSet).ok;
   const unread = settings.weightOnFingers === null;
   return {
     ...(unweighed ? { linearDensity: null } : {}),
@@ -104,20 +116,20 @@ const stillMissing = ({ bow, archer, arrowSet, settings }: SuitabilityInput): Pa
   };
 };
 
-const reason = (verdict: Verdict, column: Verdict, beyond: boolean, from: DrawWeight['from']): string | null => {
+const reason = (verdict: Verdict, column: Verdict, beyond: boolean, straddling: string): string | null => {
   if (verdict !== 'cannot tell') return null;
   if (beyond) return BEYOND;
-  return column === 'cannot tell' ? straddles(from) : OPPOSED;
+  return column === 'cannot tell' ? straddling : OPPOSED;
 };
 
 /**
  * Whether a shaft suits this bow at this draw: the column view, the rule of thumb inside its domain, the cycles figure, one margin.
  *
- * @equation C = F L² / (EI c(r)) against its band; needed δ₂₈ from C at both ends of the band; margin = measured δ₂₈ − middle of needed
+ * @equation C = F L² / (EI c(r)) against its band; needed δ₂₈ from C at both ends of the band; margin = δ₂₈ of the shaft, measured or from its tube, − middle of needed
  * @param input - bow, archer, arrowSet and settings of a set-up [record]
  * @param bands - between which column figures a shaft suits, by what carries the arrow; the bands from memory unless given [record]
  * @returns verdict, views, needed deflection and margin on the standard tester [m] [record]
- * @validity finger release, 14 to 60 lb; cannot tell when an estimated weight's band straddles a limit or the views are opposed; refused for a compound and when a figure is missing or outside the model's limits, which the sentence names
+ * @validity finger release, 14 to 60 lb; cannot tell when the band of an estimated weight, or of a spine from a tube, straddles a limit or the views are opposed; refused for a compound and when a figure is missing or outside the model's limits, which the sentence names
  * @source from memory
  * @example suitability({ ...exampleBundle, settings: exampleBundle.setup.settings }).value.verdict // "in range"
  */
@@ -132,13 +144,16 @@ export function suitability(
       'Whether a shaft suits is judged for a finger release; a compound is let go with a release aid, so the verdict does not apply.',
       'bowKind',
     );
+  const spine = spineOf(arrowSet);
   const figures = given<'arrowLength' | 'deflection' | 'pointMass'>('a verdict on the shaft', {
     arrowLength: arrowSet.length,
-    deflection: arrowSet.deflection,
+    deflection: spine.ok ? spine.value.deflection.value : arrowSet.deflection,
     pointMass: arrowSet.pointMass,
     ...stillMissing(input),
   });
+  if (!spine.ok && spine.problem.code !== 'missing') return spine;
   if (!figures.ok) return figures;
+  if (!spine.ok) return spine;
   const shaft = shaftMass(arrowSet);
   if (!shaft.ok) return shaft;
   const ends = endMasses(arrowSet);
@@ -146,28 +161,27 @@ export function suitability(
   const drawn = drawWeight(bow, archer, settings);
   if (!drawn.ok) return drawn;
 
-  const { arrowLength, deflection, pointMass } = figures.value;
+  const { arrowLength, deflection: measured, pointMass } = figures.value;
   const weight = drawn.value;
-  const stiffness = stiffnessOf(deflection, arrowSet.convention);
+  const stiffness = spine.value.stiffness.value;
   const { nockMass, frontMass } = ends.value;
   const frontShare = frontMass / (shaft.value.mass + frontMass);
   const band = bands[bow.arrowPass];
   const figure = columnFigure(weight.value, arrowLength, stiffness, frontShare);
-  const measured = standardDeflection(deflection, arrowSet.convention);
   // The figure goes with the force and with the deflection, so that the buckling factor is worked out once.
-  const figureAt = (force: number) => (figure * force) / weight.value;
+  const sag = spine.value.deflection;
+  const figureAt = (force: number, deflection: number) => (((figure * force) / weight.value) * deflection) / measured;
   const neededAt = (wanted: number) => (measured * wanted) / figure;
 
   const pounds = weight.value / poundForce;
   const beyond = pounds < columnWeightLb.from - 1e-6 || pounds > columnWeightLb.to + 1e-6;
-  const [figureLow, figureHigh] = [figureAt(weight.low), figureAt(weight.high)];
-  const within =
-    weight.from !== 'on the fingers' ? settled(fitOf(figureLow, band), fitOf(figureHigh, band)) : fitOf(figure, band);
+  const [ofWeight, ofSpine] = [weightDoubt(weight), spineDoubt(spine.value)];
+  const within = settled(fitOf(figure * ofWeight.low * ofSpine.low, band), fitOf(figure * ofWeight.high * ofSpine.high, band));
   const columnVerdict: Verdict = beyond ? 'cannot tell' : within;
   const column: ColumnView = {
     figure,
-    figureLow,
-    figureHigh,
+    figureLow: figureAt(weight.low, sag.low),
+    figureHigh: figureAt(weight.high, sag.high),
     band,
     frontShare,
     needed: { low: neededAt(band.low), high: neededAt(band.high) },
@@ -179,8 +193,8 @@ export function suitability(
     weight,
     length: arrowLength,
     pointMass,
-    deflection,
-    convention: arrowSet.convention,
+    deflection: measured,
+    convention: '28 in, 880 g',
   });
 
   const views: readonly View[] = [
@@ -190,8 +204,9 @@ export function suitability(
   const verdict = opposed(views) ? 'cannot tell' : column.verdict;
   return ok({
     verdict,
-    why: reason(verdict, column.verdict, beyond, weight.from),
+    why: reason(verdict, column.verdict, beyond, straddles(weight.from)),
     weight,
+    spine: spine.value,
     views,
     column,
     rule,
@@ -202,7 +217,7 @@ export function suitability(
       nockMass,
       frontMass,
     }),
-    margin: marginOf(measured, column.needed),
+    margin: marginOf(sag, column.needed),
     viewsAgree: agreed(views),
   });
 }
