@@ -1,6 +1,7 @@
 // Core's one door, for whoever uses it as a library: `npm run build:core` makes dist/core/index.js of it, with types.
 export * from './units/index.ts';
 export * from './model/index.ts';
+export * from './tables/index.ts';
 export * from './bow/index.ts';
 export * from './arrow/index.ts';
 export * from './suitability/index.ts';
@@ -10,6 +11,7 @@ export * from './group/index.ts';
 export * from './trials/index.ts';
 export * from './flight/index.ts';
 export * from './aim/index.ts';
+export * from './dozen/index.ts';
 export * from './compare/index.ts';
 export * from './host.ts';
 export * from './sources.ts';

@@ -6,7 +6,21 @@ import * as example from '../../core/model/example.ts';
 import { docFaults } from './docForm.ts';
 
 const folder = path.resolve(import.meta.dirname, '../../core');
-const rooms = ['units', 'bow', 'arrow', 'suitability', 'flight', 'aim', 'group', 'trials', 'compare', 'safety', 'findings'];
+const rooms = [
+  'units',
+  'tables',
+  'bow',
+  'arrow',
+  'suitability',
+  'flight',
+  'aim',
+  'group',
+  'trials',
+  'compare',
+  'safety',
+  'findings',
+  'dozen',
+];
 const sources = Object.keys(core.sources);
 const filesOf = (room: string) =>
   fs.readdirSync(path.join(folder, room)).filter((name) => name.endsWith('.ts') && name !== 'index.ts');

@@ -11,8 +11,9 @@ export const readme = path.join(core, 'README.md');
 /** In the order in which a set-up is worked out. */
 const rooms = [
   ['units', 'Quantities as people write and read them.'],
+  ['tables', 'Pasted tables: their columns, their units, and what became of each line.'],
   ['bow', 'Weight at this draw, brace height, stroke, energy, speed.'],
-  ['arrow', 'Spine, mass, bending.'],
+  ['arrow', 'Spine, tube, mass, build, bending.'],
   ['suitability', 'Whether the shaft suits.'],
   ['safety', 'What stops, and what wants care.'],
   ['findings', 'Every check of a set-up as a line to show.'],
@@ -20,6 +21,7 @@ const rooms = [
   ['trials', 'What bare shafts say beside fletched ones, and the one next change.'],
   ['flight', 'Air, drag, trajectory.'],
   ['aim', 'Sight, drop, point-on distance, point of aim.'],
+  ['dozen', 'A numbered set: its spread, the odd arrows, the best-matched ones, and what the spread does at the target.'],
   ['compare', 'Two set-ups, or two snapshots, figure by figure.'],
 ] as const;
 

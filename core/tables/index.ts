@@ -1,0 +1,4 @@
+export { readTable } from './readTable.ts';
+export { readEntry } from './readCell.ts';
+export { tableTold } from './told.ts';
+export type { TableColumn, TableRead, TableRow } from './table.ts';

@@ -1,0 +1,116 @@
+import type { UnitChoice } from '../model/preferences.ts';
+import { readCell, type Style } from './readCell.ts';
+import { readHeads, type Places } from './heads.ts';
+import { separators, splitLine, type Separator } from './split.ts';
+import type { TableColumn, TableRead, TableRow } from './table.ts';
+
+/** A line of this length is a paragraph, or another file altogether. */
+const LONGEST_LINE = 400;
+const LONGEST_SHOWN = 60;
+
+interface Line {
+  readonly line: number;
+  readonly text: string;
+}
+
+interface Reading {
+  readonly rows: readonly TableRow[];
+  readonly columns: Places;
+  readonly taken: number;
+}
+
+/**
+ * Reads a pasted table or the text of a CSV file, and says of every line what became of it.
+ *
+ * @equation of all ways to cut lines into cells and to take commas, the one that takes the most lines; a comma that could be thousands or decimals in every line is not guessed at
+ * @param text - what was pasted [text]
+ * @param columns - what the columns are taken for, in their usual order [list]
+ * @param units - the person's choice of units, for bare numbers without a head that says one [record]
+ * @param most - lines that are read at most [-]
+ * @returns the lines with their fate, where the columns were found, and how many lines were taken [record]
+ * @validity any text; blank lines are passed over; no value is NaN or outside its limits
+ * @source own derivation
+ * @example readTable('draw (in);force (lb)\n10;5,2', [{ name: 'draw', measure: 'readingDraw' }, { name: 'force', measure: 'readingForce' }], defaultPreferences.units).rows[1].values[0] // 0.254
+ */
+export function readTable(text: string, columns: readonly TableColumn[], units: UnitChoice, most: number = 2000): TableRead {
+  const all = text
+    .replace(/^\uFEFF/, '')
+    .split(/\r\n|\r|\n/)
+    .map((one, i): Line => ({ line: i + 1, text: one }))
+    .filter((line) => /[^\s;,]/.test(line.text));
+  const lines = all.slice(0, most);
+  const read = (separator: Separator, style: Style) => readLines(lines, columns, units, separator, style);
+  const candidates = separators
+    .filter((separator) => separator.length > 1 || lines.some((line) => line.text.includes(separator)))
+    .map((separator) => inBestStyle((style) => read(separator, style), text.includes(','), lines.length));
+  const [first = read('none', 'each'), ...others] = candidates;
+  const best = others.reduce((a, b) => (b.taken > a.taken ? b : a), first);
+  const leftOut = best.rows.filter(({ fate }) => fate === 'left out').length;
+  const more = all.length - lines.length;
+  const tooMany = more === 0 ? null : `Only the first ${most} lines were read; ${more} more were left out.`;
+  return { ...best, leftOut, tooMany };
+}
+
+/** Whether commas part decimals or thousands throughout is asked only when cell by cell it cannot be told. */
+function inBestStyle(read: (style: Style) => Reading, commas: boolean, count: number): Reading {
+  const each = read('each');
+  if (!commas || each.taken === count) return each;
+  const comma = read('comma');
+  const point = read('point');
+  if (Math.max(comma.taken, point.taken) <= each.taken || comma.taken === point.taken) return each;
+  return comma.taken > point.taken ? comma : point;
+}
+
+function readLines(
+  lines: readonly Line[],
+  columns: readonly TableColumn[],
+  units: UnitChoice,
+  separator: Separator,
+  style: Style,
+): Reading {
+  let places: Places = columns.map((_, place) => ({ place, unit: null }));
+  /** How many cells a line has that is no longer than its heads. */
+  let width = columns.length;
+  const rows = lines.map(({ line, text }): TableRow => {
+    const shown = text.trim().length > LONGEST_SHOWN ? `${text.trim().slice(0, LONGEST_SHOWN - 1)}…` : text.trim();
+    const row = { line, text: shown, values: columns.map(() => null) };
+    if (text.length > LONGEST_LINE) return { ...row, fate: 'left out', why: 'This line is too long for a line of a table.' };
+    const cells = splitLine(text, separator);
+    const heads = readHeads(cells, columns, places);
+    if (heads !== null) {
+      places = heads;
+      width = cells.length;
+      return { ...row, fate: 'header', why: null };
+    }
+    const found = readRow(cells, columns, places, width, (column, cell, unit) => readCell(column, cell, style, units, unit));
+    return { ...row, ...found };
+  });
+  return { rows, columns: places, taken: rows.filter(({ fate }) => fate === 'taken').length };
+}
+
+type ReadOne = (column: TableColumn, cell: string, unit: string) => ReturnType<typeof readCell>;
+
+function readRow(
+  cells: readonly string[],
+  columns: readonly TableColumn[],
+  places: Places,
+  width: number,
+  read: ReadOne,
+): Pick<TableRow, 'fate' | 'why' | 'values'> {
+  const nothing = columns.map(() => null);
+  const leave = (why: string) => ({ fate: 'left out' as const, why, values: nothing });
+  if (!cells.some((cell) => /\d/.test(cell))) return leave('There is no figure on this line.');
+  const values: (number | null)[] = [];
+  for (const [i, column] of columns.entries()) {
+    const { place, unit } = places[i] ?? { place: null, unit: null };
+    const value = read(column, place === null ? '' : (cells[place] ?? ''), unit ?? '');
+    if (!value.ok) return leave(value.problem.sentence);
+    if (value.value === null && column.optional !== true) return leave(`There is no ${column.name} on this line.`);
+    values.push(value.value);
+  }
+  if (values.every((value) => value === null)) return leave('There is nothing on this line that was asked for.');
+  const rest = cells.slice(width).filter((cell) => cell !== '');
+  const figures = rest.filter((cell) => /^[-+−]?[.,]?\d/.test(cell)).length;
+  if (figures > 0) return leave(`At most ${width} figures were expected here, and there are ${width + figures}.`);
+  return { fate: 'taken', why: rest.length === 0 ? null : 'The words at its end were not read.', values };
+}
