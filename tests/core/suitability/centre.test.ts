@@ -180,7 +180,7 @@ describe('what would centre a shaft', () => {
     expect(up({ holdTime: null })?.stopped).toMatch(/^No holding test is on record: 60 s /);
     expect(up({ holdTime: 40 })?.stopped).toMatch(/^Full draw was held 40 s: 60 s /);
     // Held for a minute: 3 lb at a time.
-    const bow = { markedWeight: 45 * pound };
+    const bow = { markedWeight: 45 * pound, leastMassPerWeight: (5 * grain) / pound };
     const ready = find(spined(0.42, { archer: { holdTime: 60 }, bow, settings: { weightOnFingers: 45 * pound } }), 'weight').at(
       -1,
     );
