@@ -1,0 +1,2 @@
+export { ExportLinks } from './ExportLinks.tsx';
+export type { CsvTable } from './csv.ts';

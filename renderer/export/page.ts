@@ -1,0 +1,104 @@
+import { textWidth } from '../plots/textWidth.ts';
+import { xml, type XmlNode } from './xml.ts';
+
+/** Whatever is exported: what it shows, in words, and how it is drawn [px]. */
+export interface Drawn {
+  readonly title: string;
+  readonly note: string;
+  /** The picture in a sentence, for those who hear it. */
+  readonly sentence: string;
+  readonly width: number;
+  readonly height: number;
+  readonly content: readonly XmlNode[];
+}
+
+const MARGIN = 12;
+const TITLE = { size: 16, line: 22 } as const;
+const NOTE = { size: 13, line: 18 } as const;
+/** A CSS pixel on paper [mm]. */
+const PIXEL_MM = 25.4 / 96;
+
+/** Type by name, with what every system has instead. The bench's own faces are free: whoever wants the very same letters can have them. */
+const text = "'Source Sans 3', 'Source Sans 3 Variable', Arial, sans-serif";
+const head = "'Source Serif 4', 'Source Serif 4 Variable', Georgia, serif";
+
+/** A whole SVG file: black on a white ground, its size in mm, what it is called and shows for those who cannot see it. */
+export function svgPage({ title, note, sentence, width, height, content }: Drawn): XmlNode {
+  const titles = wrapped(title, width, TITLE.size);
+  const notes = wrapped(note, width, NOTE.size);
+  const top = MARGIN + titles.length * TITLE.line + notes.length * NOTE.line + (titles.length + notes.length > 0 ? 6 : 0);
+  const [wide, high] = [width + 2 * MARGIN, top + height + MARGIN];
+  const lines = [
+    ...titles.map((line, i) =>
+      xml('text', { x: MARGIN, y: MARGIN + 16 + i * TITLE.line, 'font-family': head, 'font-size': TITLE.size, fill: '#000000' }, [
+        line,
+      ]),
+    ),
+    ...notes.map((line, i) =>
+      xml(
+        'text',
+        {
+          x: MARGIN,
+          y: MARGIN + titles.length * TITLE.line + 13 + i * NOTE.line,
+          'font-family': text,
+          'font-size': NOTE.size,
+          fill: '#222222',
+        },
+        [line],
+      ),
+    ),
+  ];
+  return xml(
+    'svg',
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      width: `${(wide * PIXEL_MM).toFixed(2)}mm`,
+      height: `${(high * PIXEL_MM).toFixed(2)}mm`,
+      viewBox: `0 0 ${Math.ceil(wide)} ${Math.ceil(high)}`,
+      role: 'img',
+    },
+    [
+      xml('title', {}, [title]),
+      xml('desc', {}, [sentence]),
+      xml('rect', { width: Math.ceil(wide), height: Math.ceil(high), fill: '#ffffff' }),
+      ...lines,
+      xml('g', { transform: `translate(${MARGIN} ${top})` }, withPlainIds(content)),
+    ],
+  );
+}
+
+/** Lines of words, none wider than the drawing; a word that is wider stands alone. */
+function wrapped(words: string, width: number, size: number): readonly string[] {
+  const lines: string[] = [];
+  for (const word of words.split(/\s+/).filter((one) => one !== '')) {
+    const last = lines.at(-1);
+    const longer = `${last ?? ''} ${word}`;
+    if (last !== undefined && textWidth(longer, size, 'text') <= width) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines;
+}
+
+/** Ids made for a page hold signs that some readers of SVG trip over; here they are counted. */
+function withPlainIds(nodes: readonly XmlNode[]): readonly XmlNode[] {
+  const names = new Map<string, string>();
+  const collect = (node: XmlNode) => {
+    const { id } = node.attributes;
+    if (typeof id === 'string') names.set(id, names.get(id) ?? `p${names.size + 1}`);
+    for (const child of node.children) if (typeof child !== 'string') collect(child);
+  };
+  nodes.forEach(collect);
+  const renamed = (node: XmlNode): XmlNode => ({
+    name: node.name,
+    attributes: Object.fromEntries(
+      Object.entries(node.attributes).map(([key, value]) => {
+        if (typeof value !== 'string') return [key, value];
+        if (key === 'id') return [key, names.get(value)];
+        if (key === 'href' && value.startsWith('#')) return [key, `#${names.get(value.slice(1)) ?? value.slice(1)}`];
+        return [key, value.replace(/url\("?#([^")]+)"?\)/g, (_all, id: string) => `url(#${names.get(id) ?? id})`)];
+      }),
+    ),
+    children: node.children.map((child) => (typeof child === 'string' ? child : renamed(child))),
+  });
+  return nodes.map(renamed);
+}

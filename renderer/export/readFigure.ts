@@ -1,0 +1,59 @@
+import { inPrintInk } from './printInk.ts';
+import type { Drawn } from './page.ts';
+import { looks, plainColour, readSvg } from './readSvg.ts';
+import { xml, type XmlNode } from './xml.ts';
+
+/**
+ * A figure of the page as it would be on paper: every drawing in it, and the words that stand over a drawing as fields
+ * (`data-export-text`, whose value is the text where the element's own is not it) as texts where they stand.
+ */
+export function readFigure(figure: Element): Pick<Drawn, 'width' | 'height' | 'content'> {
+  const frame = figure.getBoundingClientRect();
+  const content = inPrintInk(figure, (copy) => {
+    const twins = [...copy.querySelectorAll('*')];
+    const twinOf = new Map([...figure.querySelectorAll('*')].map((element, i) => [element, twins[i] ?? element] as const));
+    twinOf.set(figure, copy);
+    const within = (selector: string) => [...(figure.matches(selector) ? [figure] : []), ...figure.querySelectorAll(selector)];
+    const drawings = within('svg').filter((svg) => svg.parentElement?.closest('svg') === null || svg === figure);
+    const found: XmlNode[] = [];
+    for (const svg of drawings) {
+      const read = readSvg(svg, twinOf.get(svg) ?? svg);
+      if (read === null || svg.closest('[data-export="no"]') !== null) continue;
+      const place = svg.getBoundingClientRect();
+      found.push(xml('g', { transform: `translate(${fixed(place.left - frame.left)} ${fixed(place.top - frame.top)})` }, [read]));
+    }
+    for (const element of within('[data-export-text]')) {
+      const read = overText(element, getComputedStyle(twinOf.get(element) ?? element), frame);
+      if (read !== null) found.push(read);
+    }
+    return found;
+  });
+  return { width: frame.width, height: frame.height, content };
+}
+
+const fixed = (value: number): number => Number(value.toFixed(2));
+
+function overText(element: Element, style: CSSStyleDeclaration, frame: DOMRect): XmlNode | null {
+  const given = element.getAttribute('data-export-text') ?? '';
+  const text = given !== '' ? given : element instanceof HTMLInputElement ? element.value : (element.textContent ?? '');
+  const box = element.getBoundingClientRect();
+  if (text.trim() === '' || box.width === 0 || style.display === 'none' || style.visibility === 'hidden') return null;
+  const size = Number.parseFloat(style.fontSize);
+  const { end, middle } = { end: style.textAlign === 'right' || style.textAlign === 'end', middle: style.textAlign === 'center' };
+  const x = (end ? box.right : middle ? (box.left + box.right) / 2 : box.left) - frame.left;
+  return xml(
+    'text',
+    {
+      ...looks(style, 'letters'),
+      fill: plainFill(style.color),
+      stroke: undefined,
+      'text-anchor': end ? 'end' : middle ? 'middle' : undefined,
+      x: fixed(x),
+      y: fixed((box.top + box.bottom) / 2 - frame.top + 0.34 * size),
+    },
+    [text.trim()],
+  );
+}
+
+/** A field's own text may be made clear where another element shows it; on paper it is ink. */
+const plainFill = (colour: string): string => (/, 0\)$/.test(colour) ? '#000000' : plainColour(colour));

@@ -1,0 +1,77 @@
+import type { UnitChoice } from '../../../core/model/preferences.ts';
+import { textQuantity } from '../../../core/units/index.ts';
+import type { Box } from '../boxes.ts';
+import { curveBoxes, dotBoxes } from '../curveBoxes.ts';
+import { firstFree, label, type Label } from '../labels.ts';
+import type { SpeedMassData } from './data.ts';
+import type { SpeedMassMarks } from './marks.ts';
+import { atTheArrow } from './words.ts';
+
+const NAME = 13;
+const FIGURE = 16;
+
+type Drawn = Pick<SpeedMassMarks, 'x' | 'y' | 'window' | 'dots' | 'arrow' | 'arrowX' | 'tooLight' | 'up' | 'width'>;
+
+/** This arrow's speed and energy beside its mark, the limit at its edge, what the band holds: each where it is free. */
+export function placeLabels(data: SpeedMassData, marks: Drawn, units: UnitChoice): readonly Label[] {
+  const { x, y, window, arrow, tooLight } = marks;
+  const obstacles: Box[] = [
+    ...curveBoxes(
+      data.samples.flatMap(({ mass, low, high }) => [
+        { x: x(mass), y: y(high) },
+        { x: x(mass), y: y(low) },
+      ]),
+    ),
+    ...dotBoxes(marks.dots, 5),
+    { left: marks.arrowX - 3, right: marks.arrowX + 3, top: arrow?.y ?? window.top, bottom: window.bottom },
+    ...(arrow === null ? [] : [{ left: arrow.x - 6, right: arrow.x + 6, top: arrow.high - 2, bottom: arrow.low + 2 }]),
+    ...(tooLight === null ? [] : [{ left: window.left, right: tooLight.x + 2, top: window.top, bottom: window.bottom }]),
+    ...marks.up.flatMap(({ label: tick }) => (tick === null ? [] : [tick.box])),
+  ];
+  const bounds: Box = { left: window.left, right: marks.width - 2, top: window.top, bottom: window.bottom - 2 };
+  const placed: Label[] = [];
+  const place = (rows: readonly (readonly Label[])[]) => {
+    const found = firstFree(rows, (row) => row.map(({ box }) => box), obstacles, bounds);
+    if (found === null) return false;
+    placed.push(...found);
+    obstacles.push(...found.map(({ box }) => box));
+    return true;
+  };
+
+  if (arrow !== null && data.arrow.speed !== null) {
+    const speed = textQuantity(data.arrow.speed.value, 'speed', units);
+    const more = atTheArrow(data, units);
+    const above = [10, 18, 28, 40].flatMap((up) => [6, 0, 20, 40].map((out) => ({ x: arrow.x + out, y: arrow.high - up })));
+    const below = [24, 34, 46, 60, 76].flatMap((down) => [-10, -24].map((out) => ({ x: arrow.x + out, y: arrow.low + down })));
+    const row = (text: string, at: { x: number; y: number }, anchor: 'start' | 'end') => [
+      label(speed, at.x, at.y - (text === '' ? 0 : 18), anchor, 'strong', FIGURE),
+      ...(text === '' ? [] : [label(text, at.x, at.y, anchor, 'name', NAME)]),
+    ];
+    [...more, ''].some(
+      (text) =>
+        place(above.map((at) => row(text, at, 'start'))) || place(below.map((at) => row(text, { ...at, y: at.y + 12 }, 'end'))),
+    );
+  }
+  if (tooLight !== null && data.least !== null) {
+    const least = textQuantity(data.least.mass, 'mass', units);
+    const source = data.least.from === 'maker' ? 'the maker’s least' : 'least, common practice';
+    [`${source}, ${least}`, `least ${least}`, least].some((text) =>
+      place([6, 22, 40, 60].map((up) => [label(text, tooLight.x + 7, window.bottom - up, 'start', 'name', NAME)])),
+    );
+  }
+  const last = data.samples.at(-1);
+  if (last !== undefined) {
+    const text = data.from === 'estimated' ? 'estimate' : '95 %';
+    const places = [2, 40, 80].flatMap((back) =>
+      [8, 16, 26].map((up) => [label(text, x(last.mass) - back, y(bandAt(data, x, back).high) - up, 'end', 'name', NAME)]),
+    );
+    place(places);
+  }
+  return placed;
+}
+
+/** The sample that lies so many pixels before the curve's end. */
+function bandAt({ samples }: SpeedMassData, x: Drawn['x'], back: number) {
+  const end = x(samples.at(-1)?.mass ?? 0) - back - 30;
+  return samples.find(({ mass }) => x(mass) >= end) ?? { high: 0 };
+}
