@@ -1,5 +1,6 @@
-export { drawWeight, type DrawWeight } from './weight.ts';
+export { drawWeight, isWeighed, type DrawWeight } from './weight.ts';
 export { heavierWeight, weightAgainstMark } from './weightAgainstMark.ts';
+export { weightAgainstReadings, type WeightContradiction } from './weightAgainstReadings.ts';
 export { carriedWeight, weightAtDraw } from './weightAtDraw.ts';
 export { braceHeightCheck, braceHeightRange, type BraceCheck, type BraceRange } from './braceHeight.ts';
 export { AMO_ADDS, powerStroke, strokeOf, type Stroke } from './stroke.ts';
@@ -11,3 +12,7 @@ export { setupSpeed, type ArrowSpeed, type SpeedInput } from './setupSpeed.ts';
 export { tillerOf, withTiller } from './tiller.ts';
 export { exampleLimbBow, type LimbBow } from './limbs/limbBow.ts';
 export { runStroke, type StrokeRun, type StrokeSample } from './limbs/runStroke.ts';
+export { forceDrawOf, type ForceDraw, type ForceInput } from './forceDraw.ts';
+export type { ReadingFlag } from './curve/flags.ts';
+export { virtualMassOf, type VirtualMass } from './virtualMass.ts';
+export { speedFor, type MassSpeed } from './speedFor.ts';

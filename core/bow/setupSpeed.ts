@@ -1,10 +1,10 @@
 import { arrowMass, type ArrowParts } from '../arrow/index.ts';
-import { ok, type Archer, type Bow, type Result, type Settings } from '../model/index.ts';
+import { ok, type Archer, type Result, type Settings } from '../model/index.ts';
 import { given } from '../model/given.ts';
 import type { Band } from '../model/band.ts';
 import { estimatedSpeed } from './speed.ts';
 import { strokeOf } from './stroke.ts';
-import { drawWeight } from './weight.ts';
+import { drawWeight, type WeightBow } from './weight.ts';
 
 export interface ArrowSpeed extends Band {
   /** Chronograph, or estimated from the bow's kind. */
@@ -16,7 +16,7 @@ const CHRONOGRAPH_DOUBT = 0.01;
 
 /** The records that a launch speed rests on. */
 export interface SpeedInput {
-  readonly bow: Pick<Bow, 'bowKind' | 'length' | 'markedWeight' | 'markedDraw' | 'braceLow' | 'braceHigh'>;
+  readonly bow: WeightBow;
   readonly archer: Pick<Archer, 'drawLength'>;
   readonly arrowSet: ArrowParts;
   readonly settings: Pick<Settings, 'arrowSpeed' | 'weightOnFingers' | 'weightDraw' | 'braceHeight'>;

@@ -1,5 +1,5 @@
 import { arrowMass } from '../arrow/index.ts';
-import { heavierWeight, weightAgainstMark } from '../bow/index.ts';
+import { heavierWeight, isWeighed, weightAgainstMark } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { massPerWeightCheck } from '../safety/index.ts';
@@ -41,7 +41,7 @@ export function arrowMassFinding(bundle: Bundle, units: UnitChoice): Finding {
   const from = least === null ? '' : least.from === 'maker' ? 'Bow maker\u2019s least' : capitalMark(least.from);
   // The figure itself keeps the limit; only at the heaviest that the weight may be it does not.
   const atLimit = level === 'caution' && limit !== null && check.value >= limit;
-  const weighed = weight.value.from === 'on the fingers';
+  const weighed = isWeighed(weight.value.from);
   const doubted = weight.value.from === 'marked weight' && weightAgainstMark(bow, archer, setup.settings) !== null;
   // Scale and mark cannot both be right: the arrow has to do for the heavier.
   const by = doubted

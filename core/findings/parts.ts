@@ -20,6 +20,7 @@ export function sourceWords(source: string): string {
 /** What the draw weight is called where its symbol is told. */
 export const weightNames: Readonly<Record<DrawWeight['from'], string>> = {
   'on the fingers': 'weight, on the fingers',
+  'read on the scale': 'weight, off the force-draw readings',
   'at another draw': 'weight, read at another draw',
   'marked weight': 'weight, from the marked weight',
 };

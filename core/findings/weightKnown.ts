@@ -1,4 +1,4 @@
-import { drawWeight, weightAgainstMark, type DrawWeight } from '../bow/index.ts';
+import { drawWeight, isWeighed, weightAgainstMark, type DrawWeight } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { textQuantity } from '../units/index.ts';
@@ -30,7 +30,7 @@ export function weightKnownFinding(bundle: Bundle, units: UnitChoice): Finding {
       ...fieldOf(weight.problem.field, ['bow', 'settings.weightOnFingers']),
     );
   const { value, low, high, from } = weight.value;
-  const measured = from === 'on the fingers';
+  const measured = isWeighed(from);
   const round = (si: number, estimated: boolean) =>
     // An estimate is not worth a tenth of a pound.
     textQuantity(si, 'weight', units, estimated && units.weight !== 'kg' ? { digits: 0 } : {});
@@ -64,6 +64,7 @@ export function weightKnownFinding(bundle: Bundle, units: UnitChoice): Finding {
 
 const words: Readonly<Record<DrawWeight['from'], string>> = {
   'on the fingers': 'a scale, at this draw',
+  'read on the scale': 'the force-draw readings, at this draw',
   'at another draw': 'a scale, at another draw',
   'marked weight': 'the marked weight',
 };
@@ -82,7 +83,10 @@ function detailOf({ archer, setup }: Bundle, from: DrawWeight['from'], band: str
   const { drawLength } = archer;
   if (drawLength === null) return 'Read on a scale; the archer\u2019s draw is not on record yet.';
   if (from === 'on the fingers') return 'Read on a scale at this draw.';
-  const { weightDraw } = setup.settings;
+  if (from === 'read on the scale') return 'Off the force-draw readings, at this draw.';
+  const { weightDraw, weightOnFingers } = setup.settings;
+  if (weightOnFingers === null)
+    return `${band}, drawn on from force-draw readings that end short of ${inches(drawLength)}: read on to it.`;
   return weightDraw === null
     ? `${band}: at which draw it was read is not on record. Read it again at ${inches(drawLength)}.`
     : `Read at ${inches(weightDraw)}; the draw is now ${inches(drawLength)}: read it again. Until then ${band}.`;

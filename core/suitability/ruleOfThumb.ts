@@ -1,5 +1,5 @@
 import { deflectionOf, standardDeflection, stiffnessOf, woodPounds } from '../arrow/index.ts';
-import type { DrawWeight } from '../bow/index.ts';
+import { isWeighed, type DrawWeight } from '../bow/index.ts';
 import type { ArrowPass, ArrowSet, SpineConvention } from '../model/index.ts';
 import { grain, inch, poundForce } from '../units/exact.ts';
 import { inBothUnits } from './inBothUnits.ts';
@@ -110,6 +110,6 @@ export function ruleOfThumb(input: ThumbInput): ThumbView | DoesNotApply {
     pounds: asked(weight.value),
     measuredPounds: woodPounds(deflection, convention),
     needed: neededAt(weight.value),
-    verdict: weight.from !== 'on the fingers' ? settled(fitAt(weight.low), fitAt(weight.high)) : fitAt(weight.value),
+    verdict: isWeighed(weight.from) ? fitAt(weight.value) : settled(fitAt(weight.low), fitAt(weight.high)),
   };
 }

@@ -1,4 +1,4 @@
-import { drawWeight } from '../../../core/bow/index.ts';
+import { drawWeight, isWeighed } from '../../../core/bow/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { textQuantity, showQuantity } from '../../../core/units/index.ts';
 import { Fraction } from '../../design/index.ts';
@@ -16,7 +16,7 @@ export function DrawWeight({ bundle }: { bundle: Bundle }) {
     );
   }
   const { value, low, high, from } = weight.value;
-  if (from === 'on the fingers') return null;
+  if (isWeighed(from)) return null;
   const range = `${showQuantity(low, 'weight', units).figure} to ${textQuantity(high, 'weight', units)}`;
   return (
     <p className="reckoned note">

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { drawWeight, heavierWeight, weightAgainstMark, weightAtDraw } from '../../../core/bow/index.ts';
 import type { Band } from '../../../core/model/band.ts';
-import type { Result } from '../../../core/model/index.ts';
+import { exampleBundle, type Result } from '../../../core/model/index.ts';
 
 const inch = 0.0254;
 const pound = 4.4482216152605;
@@ -69,12 +69,16 @@ describe('weight at another draw', () => {
 });
 
 describe('weight on the fingers', () => {
-  const bow = { bowKind: 'take-down recurve', markedWeight: 40 * pound, markedDraw: 28 * inch } as const;
+  const bow = { ...exampleBundle.bow, markedWeight: 40 * pound, markedDraw: 28 * inch };
   const archer = { drawLength: 27 * inch };
 
   it('is the reading of the scale whenever there is one', () => {
     const read = valueOf(
-      drawWeight({ ...bow, markedWeight: null }, { drawLength: null }, { weightOnFingers: 36 * pound, weightDraw: null }),
+      drawWeight(
+        { ...bow, markedWeight: null },
+        { drawLength: null },
+        { weightOnFingers: 36 * pound, weightDraw: null, braceHeight: null },
+      ),
     );
     expect(read.value / pound).toBeCloseTo(36, 9);
     expect(read.from).toBe('on the fingers');
@@ -82,7 +86,7 @@ describe('weight on the fingers', () => {
   });
 
   it('is else an estimate that is less sure than the growth alone, since the mark itself may be out', () => {
-    const guess = valueOf(drawWeight(bow, archer, { weightOnFingers: null, weightDraw: null }));
+    const guess = valueOf(drawWeight(bow, archer, { weightOnFingers: null, weightDraw: null, braceHeight: null }));
     const grown = valueOf(weightAtDraw(bow.markedWeight, bow.markedDraw, archer.drawLength));
     expect(guess.from).toBe('marked weight');
     expect(guess.value).toBe(grown.value);
@@ -91,15 +95,21 @@ describe('weight on the fingers', () => {
   });
 
   it('says what is missing', () => {
-    const nothing = drawWeight({ ...bow, markedWeight: null }, archer, { weightOnFingers: null, weightDraw: null });
+    const nothing = drawWeight({ ...bow, markedWeight: null }, archer, {
+      weightOnFingers: null,
+      weightDraw: null,
+      braceHeight: null,
+    });
     expect(nothing.ok ? '' : nothing.problem.sentence).toContain('marked weight');
-    const noDraw = drawWeight(bow, { drawLength: null }, { weightOnFingers: null, weightDraw: null });
+    const noDraw = drawWeight(bow, { drawLength: null }, { weightOnFingers: null, weightDraw: null, braceHeight: null });
     expect(noDraw.ok ? '' : noDraw.problem.sentence).toContain('draw length');
   });
 
   it('takes a compound at its peak at most, whatever the draw', () => {
     const compound = { ...bow, bowKind: 'compound' } as const;
-    const peak = valueOf(drawWeight(compound, { drawLength: 25 * inch }, { weightOnFingers: null, weightDraw: null }));
+    const peak = valueOf(
+      drawWeight(compound, { drawLength: 25 * inch }, { weightOnFingers: null, weightDraw: null, braceHeight: null }),
+    );
     expect(peak.high).toBe(40 * pound);
     expect(peak.low).toBeLessThan(peak.high);
   });
@@ -111,7 +121,7 @@ describe('weight on the fingers', () => {
         drawWeight(
           bow,
           { drawLength: drawIn === null ? null : drawIn * inch },
-          { weightOnFingers: 40 * pound, weightDraw: readIn === null ? null : readIn * inch },
+          { weightOnFingers: 40 * pound, weightDraw: readIn === null ? null : readIn * inch, braceHeight: null },
         ),
       );
     expect([at(27, 27.25).from, at(27, 26.75).from, at(27, 27.3).from, at(null, 27).from, at(null, null).from]).toEqual([
@@ -130,14 +140,18 @@ describe('weight on the fingers', () => {
       expect.closeTo(40, 9),
       expect.closeTo(42.6, 9),
     ]);
-    const far = drawWeight(bow, { drawLength: 39 * inch }, { weightOnFingers: 40 * pound, weightDraw: 27 * inch });
+    const far = drawWeight(
+      bow,
+      { drawLength: 39 * inch },
+      { weightOnFingers: 40 * pound, weightDraw: 27 * inch, braceHeight: null },
+    );
     expect(far.ok ? '' : far.problem.sentence).toContain('more than 10 in from this draw');
   });
 
   // 40 lb marked at 28 in are 37.9 lb at 27 (common practice): a reading of half that is no scatter.
   it('contradicts the mark when it lies far outside what the mark lets expect, and then the heavier is the one to go by', () => {
     const read = (lb: number, kind: (typeof kinds)[number] = 'take-down recurve') =>
-      [{ ...bow, bowKind: kind }, archer, { weightOnFingers: lb * pound, weightDraw: 27 * inch }] as const;
+      [{ ...bow, bowKind: kind }, archer, { weightOnFingers: lb * pound, weightDraw: 27 * inch, braceHeight: null }] as const;
     const kinds = ['take-down recurve', 'compound'] as const;
     expect([20, 30, 31.5, 38, 44, 46].map((lb) => weightAgainstMark(...read(lb)) === null)).toEqual([
       false,
@@ -158,10 +172,16 @@ describe('weight on the fingers', () => {
   });
 
   it.each([Number.NaN, 0, -1, 1e6])('refuses a reading of %s', (bad) => {
-    expect(drawWeight(bow, archer, { weightOnFingers: bad, weightDraw: null }).ok).toBe(false);
-    expect(drawWeight({ ...bow, markedWeight: bad }, archer, { weightOnFingers: null, weightDraw: null }).ok).toBe(false);
+    expect(drawWeight(bow, archer, { weightOnFingers: bad, weightDraw: null, braceHeight: null }).ok).toBe(false);
     expect(
-      drawWeight({ ...bow, bowKind: 'compound', markedWeight: bad }, archer, { weightOnFingers: null, weightDraw: null }).ok,
+      drawWeight({ ...bow, markedWeight: bad }, archer, { weightOnFingers: null, weightDraw: null, braceHeight: null }).ok,
+    ).toBe(false);
+    expect(
+      drawWeight({ ...bow, bowKind: 'compound', markedWeight: bad }, archer, {
+        weightOnFingers: null,
+        weightDraw: null,
+        braceHeight: null,
+      }).ok,
     ).toBe(false);
   });
 });
