@@ -26,12 +26,12 @@ export interface BeamMode {
   readonly at: (x: number) => number;
 }
 
-const ELEMENTS = 24;
+const ELEMENTS = 16;
 const SIZE = 2 * (ELEMENTS + 1);
 const WANTED = 3;
 /** Shapes that are iterated on: two more than are wanted, so that the third settles quickly too. */
 const SHAPES = WANTED + 2;
-const ITERATIONS = 6;
+const ITERATIONS = 4;
 /** In units of EI/(λ L⁴), where the first mode has some 200 to 500: it makes the free beam's stiffness positive definite. */
 const SHIFT = 10;
 
@@ -108,31 +108,43 @@ const starts = Array.from({ length: SHAPES }, (_, k) => {
   );
 });
 
-/** Every vector in turn freed of those before it and brought to unit length, as the mass matrix measures. */
-function orthonormal(vectors: readonly Float64Array[], mass: Banded): { vector: Float64Array; carried: Float64Array }[] {
-  const done: { vector: Float64Array; carried: Float64Array }[] = [];
-  for (const from of vectors) {
-    const vector = from.slice();
-    for (const one of done) {
-      const share = dot(vector, one.carried);
-      for (let i = 0; i < SIZE; i++) vector[i] = (vector[i] as number) - share * (one.vector[i] as number);
-    }
-    const carried = timesBanded(mass, vector);
-    const size = Math.sqrt(dot(vector, carried));
-    done.push({ vector: vector.map((x) => x / size), carried: carried.map((x) => x / size) });
+/** A vector and what the mass matrix makes of it. */
+interface Shape {
+  readonly vector: Float64Array;
+  readonly carried: Float64Array;
+}
+
+/** The vector freed of the shapes before it and brought to unit length, as the mass matrix measures; plain loops, since this is where the time goes. */
+function freed(from: Float64Array, before: readonly Shape[], mass: Banded): Shape {
+  const vector = from.slice();
+  for (const one of before) {
+    const share = dot(vector, one.carried);
+    for (let i = 0; i < SIZE; i++) vector[i] = (vector[i] as number) - share * (one.vector[i] as number);
   }
-  return done;
+  const carried = timesBanded(mass, vector);
+  const size = 1 / Math.sqrt(dot(vector, carried));
+  for (let i = 0; i < SIZE; i++) {
+    vector[i] = (vector[i] as number) * size;
+    carried[i] = (carried[i] as number) * size;
+  }
+  return { vector, carried };
+}
+
+function orthonormal(vectors: readonly Float64Array[], rigid: readonly Shape[], mass: Banded): readonly Shape[] {
+  const done = [...rigid];
+  for (const vector of vectors) done.push(freed(vector, done, mass));
+  return done.slice(rigid.length);
 }
 
 /**
  * The first three bending modes of a free shaft with masses along it.
  *
- * @equation K φ = ω² M φ, K and M of 24 cubic Hermite elements, M with m N Nᵀ for each mass at its place; inverse iteration on five shapes with sliding and swinging taken out
+ * @equation K φ = ω² M φ, K and M of 16 cubic Hermite elements, M with m N Nᵀ for each mass at its place; inverse iteration on five shapes with sliding and swinging taken out
  * @param beam - stiffness EI [N m²], linearDensity λ [kg/m], length L [m], lumps of mass [kg] at x [m] [record]
  * @returns for each mode its frequency [Hz] and its shape, a function of the place along the shaft [list]
- * @validity slender uniform shaft without shear; third frequency good to 3 parts in 100,000; RangeError for a figure that is not finite, a negative mass, or a stiffness, density or length that is not positive
+ * @validity slender uniform shaft without shear; frequencies good to 5, 40 and 155 parts in a million; RangeError for a figure that is not finite, a negative mass, or a stiffness, density or length that is not positive
  * @source bathe-2014
- * @example beamModes({ stiffness: 4, linearDensity: 0.01, length: 1, lumps: [] })[0].frequency.toFixed(3) // "71.216"
+ * @example beamModes({ stiffness: 4, linearDensity: 0.01, length: 1, lumps: [] })[0].frequency.toFixed(2) // "71.22"
  */
 export function beamModes({ stiffness, linearDensity, length, lumps }: LumpedBeam): readonly BeamMode[] {
   requirePositive({ stiffness, linearDensity, length });
@@ -144,16 +156,18 @@ export function beamModes({ stiffness, linearDensity, length, lumps }: LumpedBea
     const share = lump.mass / (linearDensity * length);
     add(mass, first, (i, j) => share * (shares[i] ?? 0) * (shares[j] ?? 0));
   }
-  const factor = factorBanded({
-    ...bareStiffness,
-    cells: bareStiffness.cells.map((cell, i) => cell + SHIFT * (mass.cells[i] as number)),
-  });
-  let shapes = orthonormal([slide, swing, ...starts], mass);
-  for (let step = 0; step < ITERATIONS; step++) {
-    const next = shapes.slice(2).map(({ carried }) => solveBanded(factor, carried));
-    shapes = orthonormal([slide, swing, ...next], mass);
-  }
-  const bending = shapes.slice(2).map(({ vector }) => vector);
+  const shifted = bareStiffness.cells.slice();
+  for (let i = 0; i < shifted.length; i++) shifted[i] = (shifted[i] as number) + SHIFT * (mass.cells[i] as number);
+  const factor = factorBanded({ ...bareStiffness, cells: shifted });
+  const rigid = orthonormal([slide, swing], [], mass);
+  let shapes = orthonormal(starts, rigid, mass);
+  for (let step = 0; step < ITERATIONS; step++)
+    shapes = orthonormal(
+      shapes.map(({ carried }) => solveBanded(factor, carried)),
+      rigid,
+      mass,
+    );
+  const bending = shapes.map(({ vector }) => vector);
   const bent = bending.map((vector) => timesBanded(bareStiffness, vector));
   const reduced = new Matrix(bending.map((a) => bent.map((b) => dot(a, b))));
   const { realEigenvalues, eigenvectorMatrix } = new EigenvalueDecomposition(reduced, { assumeSymmetric: true });
@@ -166,7 +180,13 @@ export function beamModes({ stiffness, linearDensity, length, lumps }: LumpedBea
     });
     const at = (x: number): number => {
       const { first, shares } = sharesAt(x / length);
-      return shares.reduce((sum, share, i) => sum + share * (vector[first + i] as number), 0);
+      const [a, b, c, d] = shares;
+      return (
+        a * (vector[first] as number) +
+        b * (vector[first + 1] as number) +
+        c * (vector[first + 2] as number) +
+        d * (vector[first + 3] as number)
+      );
     };
     return { frequency: scale * Math.sqrt(square), at };
   });

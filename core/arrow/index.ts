@@ -24,5 +24,5 @@ export { partPlaces, pointBeyondShaft, type PartName, type Place } from './place
 export { buildArrow, frontOfCentre, type ArrowBuild, type ArrowPart } from './build.ts';
 export { bendingFrequency, betaL, firstBendingFrequency, type BendingMode, type LoadedShaft } from './bending.ts';
 export { beamModes, type BeamMode, type Lump, type LumpedBeam } from './beam.ts';
-export { bendingModes, lumpsOf, type ModeShape } from './modes.ts';
+export { bendingFrequencies, bendingModes, lumpsOf, type ModeShape } from './modes.ts';
 export { readSpine } from './readSpine.ts';

@@ -1,5 +1,5 @@
 import { ok, type ArrowSet, type Result } from '../model/index.ts';
-import { beamModes, type Lump } from './beam.ts';
+import { beamModes, type BeamMode, type Lump } from './beam.ts';
 import type { BendingMode } from './bending.ts';
 import { buildArrow, type ArrowPart } from './build.ts';
 import { spineOf } from './spineOf.ts';
@@ -39,22 +39,60 @@ export function lumpsOf(parts: readonly ArrowPart[]): readonly Lump[] {
     });
 }
 
-/** The places between the ends where a shape crosses nought. */
-function nodesOf(at: (x: number) => number, from: number, to: number): readonly number[] {
+const HALVINGS = 16;
+
+/** Where a shape crosses nought: between two of its samples, or between the shaft's end and the tip. */
+function nodesOf(at: (x: number) => number, places: readonly number[], moved: readonly number[]): readonly number[] {
   const nodes: number[] = [];
-  const place = (step: number) => from + ((to - from) * step) / SAMPLES;
-  for (let step = 0; step < SAMPLES; step++) {
-    let [low, high] = [place(step), place(step + 1)];
-    const below = Math.sign(at(low));
-    if (below === Math.sign(at(high))) continue;
-    for (let halving = 0; halving < 24; halving++) {
+  for (let i = 1; i < places.length; i++) {
+    const below = (moved[i - 1] ?? 0) < 0;
+    if (below === (moved[i] ?? 0) < 0) continue;
+    let [low, high] = [places[i - 1] ?? 0, places[i] ?? 0];
+    for (let halving = 0; halving < HALVINGS; halving++) {
       const middle = (low + high) / 2;
-      if (Math.sign(at(middle)) === below) low = middle;
+      if (at(middle) < 0 === below) low = middle;
       else high = middle;
     }
     nodes.push((low + high) / 2);
   }
   return nodes;
+}
+
+interface FreeArrow {
+  readonly modes: readonly BeamMode[];
+  readonly length: number;
+  readonly wholeLength: number;
+}
+
+function freeArrow(arrowSet: ArrowSet): Result<FreeArrow> {
+  const spine = spineOf(arrowSet);
+  if (!spine.ok) return spine;
+  const build = buildArrow(arrowSet);
+  if (!build.ok) return build;
+  const { parts, length, wholeLength } = build.value;
+  const shaft = parts.find(({ name }) => name === 'shaft')?.mass ?? 0;
+  const modes = beamModes({
+    stiffness: spine.value.stiffness.value,
+    linearDensity: shaft / length,
+    length,
+    lumps: lumpsOf(parts),
+  });
+  return ok({ modes, length, wholeLength });
+}
+
+/**
+ * The frequencies of the first three bending modes of the free arrow, without their shapes.
+ *
+ * @equation as bendingModes
+ * @param arrowSet - length, shaft, spine and parts of an arrow set [record]
+ * @returns f₁, f₂ and f₃ [Hz]
+ * @validity as bendingModes
+ * @source bathe-2014
+ * @example bendingFrequencies(exampleBundle.arrowSet).value.length // 3
+ */
+export function bendingFrequencies(arrowSet: ArrowSet): Result<readonly number[]> {
+  const found = freeArrow(arrowSet);
+  return found.ok ? ok(found.value.modes.map(({ frequency }) => frequency)) : found;
 }
 
 /**
@@ -68,28 +106,19 @@ function nodesOf(at: (x: number) => number, from: number, to: number): readonly 
  * @example bendingModes(exampleBundle.arrowSet).value.map(({ nodes }) => nodes.length) // [2,3,4]
  */
 export function bendingModes(arrowSet: ArrowSet): Result<readonly ModeShape[]> {
-  const spine = spineOf(arrowSet);
-  if (!spine.ok) return spine;
-  const build = buildArrow(arrowSet);
-  if (!build.ok) return build;
-  const { parts, length, wholeLength } = build.value;
-  const shaft = parts.find(({ name }) => name === 'shaft')?.mass ?? 0;
-  const found = beamModes({
-    stiffness: spine.value.stiffness.value,
-    linearDensity: shaft / length,
-    length,
-    lumps: lumpsOf(parts),
-  });
+  const found = freeArrow(arrowSet);
+  if (!found.ok) return found;
+  const { modes, length, wholeLength } = found.value;
+  const places = Array.from({ length: SAMPLES }, (_, i) => (length * i) / (SAMPLES - 1));
   return ok(
-    found.map(({ frequency, at }, index): ModeShape => {
-      const places = Array.from({ length: SAMPLES }, (_, i) => (length * i) / (SAMPLES - 1));
+    modes.map(({ frequency, at }, index): ModeShape => {
       const moved = places.map(at);
       const size = Math.max(...moved.map(Math.abs)) * (at(0) < 0 ? -1 : 1);
       return {
         mode: (index + 1) as BendingMode,
         frequency,
         shape: places.map((x, i) => ({ x, w: (moved[i] ?? 0) / size })),
-        nodes: nodesOf(at, 0, wholeLength),
+        nodes: nodesOf(at, [...places, wholeLength], [...moved, at(wholeLength)]),
       };
     }),
   );

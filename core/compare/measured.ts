@@ -1,3 +1,4 @@
+import { spineOf, STANDARD } from '../arrow/index.ts';
 import { drawWeight } from '../bow/index.ts';
 import type { ArrowSet } from '../model/arrowSet.ts';
 import type { Bundle } from '../model/bundle.ts';
@@ -16,7 +17,7 @@ const resolutionOf = (fields: readonly { readonly key: string; readonly resoluti
 /**
  * The set-up with each thing that was measured, in turn, off by as much as it can be read again.
  *
- * @equation one figure of the arrow, the draw, the brace height or the weight at a time, plus its resolution or the end of its band
+ * @equation one figure of the arrow, the modulus of a tube that nobody spined, the draw, the brace height or the weight at a time, plus its resolution or the end of its band
  * @param bundle - the set-up with its records [record]
  * @returns the nudged set-ups, named by what was measured on what, so that two set-ups can tell what they share [list]
  * @validity figures that are not on record are not nudged
@@ -32,6 +33,13 @@ export function nudgesOf(bundle: Bundle): readonly Nudge[] {
     const nudged: ArrowSet = { ...arrowSet, [key]: value + resolution };
     nudges.push({ name: `${arrowSet.id} ${key} ${value}`, bundle: { ...bundle, arrowSet: nudged } });
   }
+  const spine = spineOf(arrowSet);
+  // One alloy's modulus is the same unknown for every tube.
+  if (spine.ok && spine.value.from === 'tube')
+    nudges.push({
+      name: 'modulus of aluminium',
+      bundle: { ...bundle, arrowSet: { ...arrowSet, deflection: spine.value.deflection.high, convention: STANDARD } },
+    });
   if (archer.drawLength !== null) {
     const drawLength = archer.drawLength + resolutionOf(archerFields, 'drawLength');
     nudges.push({

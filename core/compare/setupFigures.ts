@@ -1,7 +1,7 @@
-import { arrowMass, firstBendingFrequency, shaftMass, standardDeflection, stiffnessOf } from '../arrow/index.ts';
+import { arrowMass, bendingFrequencies, spineOf } from '../arrow/index.ts';
 import { drawWeight } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
-import type { Result } from '../model/problem.ts';
+import type { Problem, Result } from '../model/problem.ts';
 import { suitability } from '../suitability/index.ts';
 import type { Use } from '../units/uses.ts';
 import type { DoubtedFigure, Section } from './figure.ts';
@@ -44,19 +44,21 @@ type Values = Readonly<Record<string, Result<number>>>;
 
 const mapped = <T>(result: Result<T>, figure: (value: T) => number): Result<number> =>
   result.ok ? { ok: true, value: figure(result.value) } : result;
-const missing = (sentence: string): Result<number> => ({ ok: false, problem: { code: 'missing', sentence } });
+const missing = (sentence: string): { ok: false; problem: Problem } => ({ ok: false, problem: { code: 'missing', sentence } });
+/** What a blank is waited for in a column's few words; any other refusal speaks for itself. */
+const waiting = <T>(result: Result<T>, sentence: string): Result<T> =>
+  !result.ok && result.problem.code === 'missing' ? missing(sentence) : result;
 
 function valuesOf(bundle: Bundle): Values {
   const { archer, bow, arrowSet, setup } = bundle;
   const mass = arrowMass(arrowSet);
   const weight = drawWeight(bow, archer, setup.settings);
   const suits = suitability({ archer, bow, arrowSet, settings: setup.settings });
-  const { deflection, convention } = arrowSet;
-  const spine = missing('Waits for the spine deflection.');
+  const spine = waiting(spineOf(arrowSet), 'Waits for the spine deflection.');
   return {
     mass: mapped(mass, (value) => value.mass),
-    deflection: deflection === null ? spine : { ok: true, value: standardDeflection(deflection, convention) },
-    stiffness: deflection === null ? spine : { ok: true, value: stiffnessOf(deflection, convention) },
+    deflection: mapped(spine, (value) => value.deflection.value),
+    stiffness: mapped(spine, (value) => value.stiffness.value),
     frequency: frequencyOf(bundle),
     weight: mapped(weight, (value) => value.value),
     massPerWeight: mass.ok ? mapped(weight, (value) => mass.value.mass / value.value) : mapped(mass, () => 0),
@@ -71,21 +73,8 @@ function valuesOf(bundle: Bundle): Values {
 }
 
 function frequencyOf({ arrowSet }: Bundle): Result<number> {
-  const { length, deflection, convention } = arrowSet;
-  const shaft = shaftMass(arrowSet);
-  if (!shaft.ok) return shaft;
-  if (length === null || deflection === null || arrowSet.pointMass === null)
-    return missing('Waits for the arrow\u2019s length, spine and point.');
-  return {
-    ok: true,
-    value: firstBendingFrequency({
-      stiffness: stiffnessOf(deflection, convention),
-      linearDensity: shaft.value.mass / length,
-      length,
-      nockMass: (arrowSet.nockMass ?? 0) + (arrowSet.fletchingMass ?? 0),
-      frontMass: arrowSet.pointMass + (arrowSet.insertMass ?? 0),
-    }),
-  };
+  const waits = 'Waits for the arrow\u2019s length, spine and point.';
+  return mapped(waiting(bendingFrequencies(arrowSet), waits), ([first = 0]) => first);
 }
 
 /**
