@@ -1,5 +1,5 @@
 import { ok, refuse, type Result } from '../../model/problem.ts';
-import { armFor, halfString, type HalfString } from './geometry.ts';
+import { armFor, emptyString, halfString } from './geometry.ts';
 import { figureFault, type LimbBow } from './limbBow.ts';
 
 /** The bow at rest with its string on. */
@@ -74,7 +74,7 @@ const MOST_ROUNDS = 60;
 export function drawnTo(bow: LimbBow, { slack, spring }: Braced, u: number): Result<DrawnTo> {
   const force = bow.force(u);
   if (!(force > 0 && force < Infinity)) return refuse('no force', 'A force above nought was expected all along the draw.');
-  const string: HalfString = { length: slack, alongArrow: 0, lever: 0 };
+  const string = emptyString();
   // With the string just slack there is no force at all, and the more the arm stays behind the more there is: one root, to the left.
   let right = armFor(bow, u, slack);
   if (right === null) return cannotBe('This string does not reach this draw.');
@@ -94,14 +94,14 @@ export function drawnTo(bow: LimbBow, { slack, spring }: Braced, u: number): Res
     if (found > 0) left = theta;
     else right = theta;
     const { length, alongArrow, lever } = string;
-    const slope = -2 * spring * lever * alongArrow - (2 * spring * (length - slack) * bow.limb * Math.cos(theta)) / length;
+    const slope = -2 * spring * lever * alongArrow - (2 * spring * (length - slack) * bow.limb * string.cos) / length;
     const next = theta - found / slope;
     if (Math.abs(next - theta) < 1e-15) break;
     theta = next > left && next < right ? next : (left + right) / 2;
   }
   halfString(bow, u, theta, string);
   const tension = spring * (string.length - slack);
-  if (!(string.alongArrow > 0 && string.lever > 0 && Math.cos(theta) * bow.limb + bow.hingeY > 0))
+  if (!(string.alongArrow > 0 && string.lever > 0 && string.cos * bow.limb + bow.hingeY > 0))
     return cannotBe('At this draw the tip would pass the string.');
   return ok({ theta, tension, moment: tension * string.lever });
 }

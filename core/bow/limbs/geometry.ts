@@ -8,7 +8,13 @@ export interface HalfString {
   alongArrow: number;
   /** −∂s/∂θ, the lever of the tension about the hinge [m]. */
   lever: number;
+  /** Of θ: asked for again beside the lever, and too dear to be worked out twice. */
+  sin: number;
+  cos: number;
 }
+
+/** One to fill, so that nothing is made while stepping. */
+export const emptyString = (): HalfString => ({ length: 0, alongArrow: 0, lever: 0, sin: 0, cos: 1 });
 
 type Frame = Pick<LimbBow, 'hingeX' | 'hingeY' | 'limb'>;
 
@@ -19,17 +25,19 @@ type Frame = Pick<LimbBow, 'hingeX' | 'hingeY' | 'limb'>;
  * @param frame - hingeX, hingeY and limb [m] [record]
  * @param u - nock from the pivot [m]
  * @param theta - θ, the arm from upright towards the archer [rad]
- * @param out - filled and handed back, so that nothing is made while stepping [record]
- * @returns length [m], alongArrow [-] and lever [m] [record]
+ * @param out - filled and handed back [record]
+ * @returns length [m], alongArrow [-], lever [m], sin and cos of θ [record]
  * @validity a nock that is not at the tip
  * @source own derivation
- * @example halfString({ hingeX: 0, hingeY: 0.3, limb: 0.1 }, 0.3, 0, { length: 0, alongArrow: 0, lever: 0 }).length // 0.5
+ * @example halfString({ hingeX: 0, hingeY: 0.3, limb: 0.1 }, 0.3, 0, emptyString()).length // 0.5
  */
 export function halfString({ hingeX, hingeY, limb }: Frame, u: number, theta: number, out: HalfString): HalfString {
   const [sin, cos] = [Math.sin(theta), Math.cos(theta)];
   const x = u - hingeX - limb * sin;
   const y = hingeY + limb * cos;
   const s = Math.sqrt(x * x + y * y);
+  out.sin = sin;
+  out.cos = cos;
   out.length = s;
   out.alongArrow = x / s;
   out.lever = (limb * (x * cos + y * sin)) / s;

@@ -1,7 +1,7 @@
 import { Matrix, solve } from 'ml-matrix';
 import { ok, refuse, type Result } from '../../model/problem.ts';
 import { drawnTo, type Braced, type DrawnTo } from './braced.ts';
-import { halfString } from './geometry.ts';
+import { emptyString, halfString } from './geometry.ts';
 import type { LimbBow } from './limbBow.ts';
 
 /** The hinge as a spring: what the limb's bending comes to in this model. */
@@ -86,7 +86,7 @@ export function hingeOf(bow: LimbBow, braced: Braced): Result<Hinge> {
 
 /** Draws the bow with its fitted hinge from full draw back to the brace height and compares the force with the one that was given. */
 function missOf(bow: LimbBow, { slack, spring }: Braced, moment: Hinge['moment'], full: number): number {
-  const string = { length: 0, alongArrow: 0, lever: 0 };
+  const string = emptyString();
   const H = 1e-6;
   let theta = full;
   let worst = 0;

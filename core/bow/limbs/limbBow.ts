@@ -43,7 +43,7 @@ const figures: Readonly<Record<Figure, readonly [name: string, low: number, high
   hingeY: ['The place of the hinge, y', 0.01, 1, 'm'],
   limb: ['The length of the limb', 0.05, 1.2, 'm'],
   tipMass: ['The limb mass felt at the tip', 1e-4, 1, 'kg'],
-  stringStiffness: ['The stiffness EA of the string', 1e3, 2e6, 'N'],
+  stringStiffness: ['The stiffness EA of the string', 1e3, 1e8, 'N'],
   stringMass: ['The string mass', 0, 0.1, 'kg'],
   stringDamping: ['The damping of the string', 0, 200, 'N s/m'],
   hingeDamping: ['The damping of the hinge', 0, 5, 'N m s'],
@@ -90,7 +90,7 @@ export const exampleLimbBow: LimbBow = {
   tipMass: 0.035,
   stringStiffness: 100_000,
   stringMass: 0.006,
-  stringDamping: 7.96,
+  stringDamping: 7.981686,
   hingeDamping: 0.1,
   fingers: 0.003,
 };

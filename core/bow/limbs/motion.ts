@@ -1,6 +1,6 @@
 import type { OdeSystem } from '../../flight/dormandPrinceStep.ts';
 import type { Braced } from './braced.ts';
-import { halfString, type HalfString } from './geometry.ts';
+import { emptyString, halfString } from './geometry.ts';
 import type { Hinge } from './hinge.ts';
 import type { LimbBow } from './limbBow.ts';
 
@@ -20,13 +20,13 @@ export interface Energies {
 export interface Motion {
   /** u, θ, u′, θ′, and what hinges, string and fingers have taken so far as shares of the work. */
   readonly system: (fingers: boolean) => OdeSystem;
-  readonly start: readonly number[];
+  readonly start: Float64Array;
   /** W, the bow's energy at full draw above brace [J]. */
   readonly work: number;
   /** N = −m_a u″ [N]. */
-  readonly thrust: (time: number, state: ArrayLike<number>) => number;
-  readonly tension: (state: ArrayLike<number>) => number;
-  readonly energies: (state: ArrayLike<number>) => Energies;
+  readonly thrust: (time: number, state: Float64Array) => number;
+  readonly tension: (state: Float64Array) => number;
+  readonly energies: (state: Float64Array) => Energies;
 }
 
 /**
@@ -42,9 +42,9 @@ export interface Motion {
  * @example motionOf(exampleLimbBow, bracedOf(exampleLimbBow).value, hingeOf(exampleLimbBow, bracedOf(exampleLimbBow).value).value).work > 47 // true
  */
 export function motionOf(bow: LimbBow, braced: Braced, hinge: Hinge): Motion {
-  const { arrowMass, limb, tipMass, stringMass, stringDamping, hingeDamping, fingers, draw, brace } = bow;
+  const { arrowMass, limb, tipMass, stringMass, stringDamping, hingeDamping, fingers, draw } = bow;
   const { slack, spring } = braced;
-  const string: HalfString = { length: 0, alongArrow: 0, lever: 0 };
+  const string = emptyString();
   const q = stringMass / 6;
   const alongMass = arrowMass + 2 * q;
   const swing = 2 * (tipMass + q) * limb * limb;
@@ -54,8 +54,9 @@ export function motionOf(bow: LimbBow, braced: Braced, hinge: Hinge): Motion {
     const stretch = Math.max(0, halfString(bow, u, theta, string).length - slack);
     return 2 * hinge.energy(theta) + spring * stretch * stretch;
   };
-  const atBrace = potential(brace, braced.theta);
-  const work = potential(draw, hinge.atDraw.theta) - atBrace;
+  const atRest = restOf(bow, braced, hinge);
+  const least = potential(bow.hingeX + limb * Math.sin(atRest), atRest);
+  const work = potential(draw, hinge.atDraw.theta) - least;
 
   /** Of half a string; fills `string`. A string cannot push, whatever its damping says. */
   const tensionOf = (u: number, theta: number, along: number, turning: number) => {
@@ -66,11 +67,11 @@ export function motionOf(bow: LimbBow, braced: Braced, hinge: Hinge): Motion {
   };
   const fading = (time: number) => (time < fingers ? held * (1 - time / fingers) : 0);
 
-  const rates = (pull: number, y: ArrayLike<number>, out: Float64Array | number[]) => {
+  const rates = (pull: number, y: Float64Array, out: Float64Array) => {
     const [u, theta, along, turning] = [y[0]!, y[1]!, y[2]!, y[3]!];
     const tension = tensionOf(u, theta, along, turning);
-    const coupling = q * limb * Math.cos(theta);
-    const onNock = q * limb * Math.sin(theta) * turning * turning - 2 * tension * string.alongArrow + pull;
+    const coupling = q * limb * string.cos;
+    const onNock = q * limb * string.sin * turning * turning - 2 * tension * string.alongArrow + pull;
     const onArms = 2 * (tension * string.lever - hinge.moment(theta) - hingeDamping * turning);
     const determinant = alongMass * swing - coupling * coupling;
     out[0] = along;
@@ -84,10 +85,10 @@ export function motionOf(bow: LimbBow, braced: Braced, hinge: Hinge): Motion {
     out[6] = (-pull * along) / work;
   };
 
-  const scratch = [0, 0, 0, 0, 0, 0, 0];
+  const scratch = new Float64Array(7);
   return {
     system: (held) => ({ size: 7, rate: (time, y, out) => rates(held ? fading(time) : 0, y, out) }),
-    start: [draw, hinge.atDraw.theta, 0, 0, 0, 0, 0],
+    start: Float64Array.of(draw, hinge.atDraw.theta, 0, 0, 0, 0, 0),
     work,
     thrust: (time, y) => {
       rates(fading(time), y, scratch);
@@ -100,10 +101,25 @@ export function motionOf(bow: LimbBow, braced: Braced, hinge: Hinge): Motion {
       return {
         arrowEnergy: (arrowMass * along * along) / 2,
         limbEnergy: tipMass * tip * tip,
-        stringEnergy: q * (along * along + along * tip * Math.cos(theta) + tip * tip),
-        stored: potential(u, theta) - atBrace,
+        stored: potential(u, theta) - least,
+        stringEnergy: q * (along * along + along * tip * string.cos + tip * tip),
         lost: work * (y[4]! + y[5]! + y[6]!),
       };
     },
   };
+}
+
+/** The model's own braced bow, where its energy is least: the fitted hinge puts it within a millimetre or two of the brace height. */
+function restOf({ hingeY, limb }: LimbBow, { theta, slack, spring }: Braced, { moment }: Hinge): number {
+  const H = 1e-6;
+  const excess = (at: number) => moment(at) - Math.max(0, spring * (hingeY + limb * Math.cos(at) - slack)) * limb * Math.sin(at);
+  let rest = theta;
+  for (let round = 0; round < 12; round++) {
+    const found = excess(rest);
+    const step = (found * H) / (excess(rest + H) - found);
+    if (!(Math.abs(step) < 0.2)) return theta;
+    rest -= step;
+    if (Math.abs(step) < 1e-12) break;
+  }
+  return rest;
 }

@@ -42,8 +42,10 @@ export interface StrokeRun {
 }
 
 const SAMPLES = 121;
-/** A step's error that is let pass, in metres, radians, m/s and shares of the work alike: it comes to about 1e-7 of the speed. */
-const TOLERANCE = 1e-8;
+/** In metres, radians, m/s and shares of the work alike: it comes to about 1e-7 of the speed. */
+const TOLERANCE = 1e-7;
+/** A string that lets go farther than this before the brace height, as a share of the stroke, has gone slack. */
+const EARLY = 0.05;
 /** The arrow begins to be pushed when the thrust passes this share of the weight; before that it stands against the fingers. */
 const PUSHED = 0.01;
 
@@ -57,12 +59,13 @@ interface Part {
  *
  * @equation Lagrange's equations of arrow, string and limbs (motionOf) from rest at full draw; exit at N = −m_a u″ = 0
  * @param bow - the bow as the model sees it [record]
+ * @param tolerance - the error of a step that is let pass, 1e-7 unless said otherwise [-]
  * @returns samples even in time, the exit, W [J], the tension at brace [N] and how nearly the static curve comes back [record]
  * @validity finger-shot bows with two like limbs; good for speed, virtual mass and time, while tensions late in the stroke come out too high, since a rigid arm is too stiff; refused with a sentence where there is no such bow
  * @source own derivation
  * @example Math.abs(runStroke(exampleLimbBow).value.exit.speed - 59.245) < 0.02 // true
  */
-export function runStroke(bow: LimbBow): Result<StrokeRun> {
+export function runStroke(bow: LimbBow, tolerance: number = TOLERANCE): Result<StrokeRun> {
   const braced = bracedOf(bow);
   if (!braced.ok) return braced;
   const hinge = hingeOf(bow, braced.value);
@@ -70,13 +73,18 @@ export function runStroke(bow: LimbBow): Result<StrokeRun> {
   const motion = motionOf(bow, braced.value, hinge.value);
   if (!(motion.work > 0)) return refuse('no energy', 'A bow that stores energy was expected: this curve gives none.');
 
-  const parts = partsOf(bow, motion);
+  const parts = partsOf(bow, motion, tolerance);
   const time = parts === null ? null : exitOf(parts, motion);
   if (parts === null || time === null)
     return refuse('no exit', 'In this model the string never lets go of this arrow. Look at masses and string again.');
   const samples = Array.from({ length: SAMPLES }, (_, i) => sampleAt(parts, motion, (time * i) / (SAMPLES - 1)));
   const { u, speed, tension, arrowEnergy } = samples[SAMPLES - 1]!;
   if (!(speed > 0 && Number.isFinite(tension))) return refuse('no exit', 'In this model the arrow does not leave this bow.');
+  if (u > bow.brace + EARLY * (bow.draw - bow.brace))
+    return refuse(
+      'string goes slack',
+      'In this model the string goes slack while the arrow is still on it: the arrow is too light for so soft a string.',
+    );
   return ok({
     samples,
     exit: {
@@ -94,12 +102,12 @@ export function runStroke(bow: LimbBow): Result<StrokeRun> {
 }
 
 /** The fingers let go with a corner in the force, so that the integration ends there and begins again. */
-function partsOf(bow: LimbBow, motion: Motion): Part[] | null {
+function partsOf(bow: LimbBow, motion: Motion, tolerance: number): Part[] | null {
   const stroke = bow.draw - bow.brace;
   const pushed = PUSHED * bow.force(bow.draw);
   const moving = bow.arrowMass + bow.stringMass + 2 * bow.tipMass;
   const longest = bow.fingers + 6 * stroke * Math.sqrt(moving / motion.work);
-  const settings = { absoluteTolerance: TOLERANCE, relativeTolerance: TOLERANCE, firstStep: longest / 2000 };
+  const settings = { absoluteTolerance: tolerance, relativeTolerance: tolerance, firstStep: longest / 2000 };
   let begun = false;
   let over = false;
   const watch = (from: number) => (time: number, state: Float64Array) => {
@@ -109,7 +117,7 @@ function partsOf(bow: LimbBow, motion: Motion): Part[] | null {
     return over;
   };
   const parts: Part[] = [];
-  let start: ArrayLike<number> = motion.start;
+  let start = motion.start;
   if (bow.fingers > 0) {
     const solution = integrate(motion.system(true), start, { ...settings, lastTime: bow.fingers, enough: watch(0) });
     parts.push({ from: 0, solution });
@@ -122,8 +130,11 @@ function partsOf(bow: LimbBow, motion: Motion): Part[] | null {
   return over ? parts : null;
 }
 
-const stateIn = (solution: DenseSolution, step: number, share: number): number[] =>
-  Array.from({ length: solution.size }, (_, component) => readDense(solution, step, component, share));
+function stateIn(solution: DenseSolution, step: number, share: number): Float64Array {
+  const state = new Float64Array(solution.size);
+  for (let component = 0; component < solution.size; component++) state[component] = readDense(solution, step, component, share);
+  return state;
+}
 
 /** The thrust passes nought within the last step that was taken. */
 function exitOf(parts: readonly Part[], motion: Motion): number | null {
@@ -146,5 +157,5 @@ function sampleAt(parts: readonly Part[], motion: Motion, t: number): StrokeSamp
   }
   const share = (t - from - times[low]!) / (times[low + 1]! - times[low]!);
   const y = stateIn(solution, low, Math.min(1, Math.max(0, share)));
-  return { t, u: y[0]!, speed: -y[2]!, thrust: motion.thrust(t, y), tension: motion.tension(y), ...motion.energies(y) };
+  return { t, u: y[0]!, speed: 0 - y[2]!, thrust: motion.thrust(t, y), tension: motion.tension(y), ...motion.energies(y) };
 }
