@@ -44,9 +44,6 @@ export function fileName(words: readonly string[], kind: FileKind): string {
     .filter((word) => word !== '')
     .join(' - ')
     .replace(/^[.\s]+/, '');
-  const stem = [...plain]
-    .slice(0, LONGEST_NAME / 2)
-    .join('')
-    .replace(/[.\s]+$/, '');
+  const stem = (/^.{0,50}/su.exec(plain)?.[0] ?? '').replace(/[.\s]+$/, '');
   return `${stem === '' ? 'Fistmele' : devices.test(stem) ? `Fistmele ${stem}` : stem}.${kind}`;
 }

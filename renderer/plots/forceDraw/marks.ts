@@ -40,6 +40,8 @@ export interface ForceDrawMarks {
 const frame = { lane: 24, axis: 24, right: 14, least: 190, most: 320, share: 0.62 } as const;
 /** The room above the heaviest force, for its label. */
 const HEADROOM = 1.16;
+/** A narrower band is a line, and says nothing [px]. */
+const LEAST_BAND = 3;
 
 /** What a force-draw curve looks like at a width: paths, places and labels, none of which touch. */
 export function forceDrawMarks(data: ForceDrawData, width: number, units: UnitChoice): ForceDrawMarks {
@@ -73,7 +75,7 @@ export function forceDrawMarks(data: ForceDrawData, width: number, units: UnitCh
       .y1(({ value }) => y(value))
       .digits(2)([...drawn]) ?? '';
   const back = data.letDown.map(({ draw, force: pull }) => ({ draw, value: pull, low: pull, high: pull }));
-  const uncertain = data.samples.some(({ low, high, value }) => high - low > 0.002 * Math.max(value, 1));
+  const uncertain = data.samples.some(({ low, high }) => y(low) - y(high) > LEAST_BAND);
   const marks = {
     width,
     height,

@@ -45,8 +45,7 @@ export function placeLabels(data: ForceDrawData, marks: Drawn, units: UnitChoice
   const above = [full.x - 10, full.x - 30, full.x - 60].flatMap((end) =>
     [6, 14, 22, 32, 44].map((up) => [end, full.y - up] as const),
   );
-  place(above.map(([end, base]) => figureAt(named, weight, end, base))) ||
-    place(above.map(([end, base]) => figureAt('', weight, end, base)));
+  [named, ''].some((name) => place(above.map(([end, base]) => figureAt(name, weight, end, base))));
 
   const stacks = marks.stacks;
   if (stacks !== null) {
