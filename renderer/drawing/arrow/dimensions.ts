@@ -12,7 +12,7 @@ export interface FieldSpot {
   readonly anchor: 'start' | 'middle' | 'end';
 }
 
-interface ArrowDimensions {
+export interface ArrowDimensions {
   readonly length: FieldSpot & { readonly span: Span };
   readonly balance: FieldSpot & { readonly span: Span | null };
   /** Figure and name of the front of centre; empty when it is not known or nowhere free. */

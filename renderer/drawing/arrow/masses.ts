@@ -15,7 +15,7 @@ export interface MassText {
   readonly more: string | null;
 }
 
-interface MassMark extends FieldSpot {
+export interface MassMark extends FieldSpot {
   readonly part: PartPlace;
   readonly x: number;
   /** Its area goes with the mass. */

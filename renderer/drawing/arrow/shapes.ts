@@ -11,7 +11,7 @@ export interface ArrowShapes {
   /** The vane that stands toward the viewer, edge on. */
   readonly edgeVane: string | null;
   readonly wrap: string | null;
-  readonly insert: string;
+  readonly insert: string | null;
   readonly point: string;
   readonly centre: string;
 }
@@ -62,7 +62,7 @@ export function arrowShapes(picture: ArrowPicture, scale: ArrowScale, y: number)
         : `M${n(at(wrap.from))} ${n(y - half)}H${n(at(wrap.to))}V${n(y + half)}H${n(at(wrap.from))}Z`,
     insert:
       insert === undefined || insert.mass === null || insert.mass === 0
-        ? ''
+        ? null
         : `M${n(end)} ${n(y - 0.5 * half)}H${n(at(insert.from))}V${n(y + 0.5 * half)}H${n(end)}`,
     point: `M${n(end)} ${n(y - half)}H${n(bulge)}Q${n(bulge + 0.5 * (tip - bulge))} ${n(y - half)} ${n(tip)} ${y}Q${n(bulge + 0.5 * (tip - bulge))} ${n(y + half)} ${n(bulge)} ${n(y + half)}H${n(end)}Z`,
     centre: `M${n(at(picture.back) - 3)} ${y}H${n(tip + 3)}`,

@@ -1,28 +1,113 @@
+import { useMemo, useState } from 'react';
+import type { Bundle } from '../../../core/model/bundle.ts';
+import { DimensionFigure } from '../../drawing/dimension/DimensionFigure.tsx';
+import { Fraction, Mark, useSize } from '../../design/index.ts';
+import { ArrowDrawing } from '../../drawing/arrow/ArrowDrawing.tsx';
+import { arrowLayout } from '../../drawing/arrow/layout.ts';
+import { Bends } from '../../plots/modes/Bends.tsx';
 import { useBundle, useUnits } from '../../state/useBench.ts';
 import { Headline } from '../frame/Headline.tsx';
-import { suitabilityOf, suitsSentence } from './derive.ts';
 import { ArrowForm } from './ArrowForm.tsx';
-import { Reckoned } from './Reckoned.tsx';
+import { assumedFigures } from './assumed.ts';
+import { arrowFollows, bendsOf, bendsTitle, spineFacts, suitabilityOf, suitsSentence } from './derive.ts';
+import { Dozen } from './dozen/Dozen.tsx';
+import { Facts } from './Facts.tsx';
+import { ShaftDetails } from './ShaftDetails.tsx';
+import { useArrowFields } from './useArrowFields.ts';
+import { Wants } from './Wants.tsx';
 import './arrow.css';
 
-/** The arrow as it is built, what follows from it, and whether this bow wants it. */
+/** The arrow on its own length: dimensions, masses and bends; below it what this bow wants, and the numbered set. */
 export function Arrow() {
   const bundle = useBundle();
+  return bundle === null ? null : <ArrowPage bundle={bundle} />;
+}
+
+function ArrowPage({ bundle }: { bundle: Bundle }) {
   const units = useUnits();
-  if (bundle === null) return null;
+  const [place, room] = useSize();
+  const answer = useMemo(() => suitabilityOf(bundle), [bundle]);
   return (
     <>
       <Headline
         screen="arrow"
-        clear={suitsSentence(suitabilityOf(bundle), units)}
+        clear={suitsSentence(answer, units)}
         note="A spine is a deflection with its span and its load; a bare number such as 500 says neither."
       />
-      <div className="body arrow-columns">
-        <div className="form">
-          <ArrowForm bundle={bundle} />
-        </div>
-        <Reckoned bundle={bundle} />
+      <div className="body">
+        <div ref={place}>{room !== null && <ArrowBody bundle={bundle} answer={answer} width={room.width} />}</div>
       </div>
+    </>
+  );
+}
+
+function ArrowBody({ bundle, answer, width }: { bundle: Bundle; answer: ReturnType<typeof suitabilityOf>; width: number }) {
+  const units = useUnits();
+  const [plain] = useState(false);
+  const { arrowSet } = bundle;
+  const layout = useMemo(() => arrowLayout(arrowSet, units, width), [arrowSet, units, width]);
+  const { picture, scale } = layout;
+  const assumed = useMemo(() => assumedFigures(arrowSet, picture), [arrowSet, picture]);
+  const fields = useArrowFields(arrowSet, assumed);
+  const follows = useMemo(() => arrowFollows(bundle, units), [bundle, units]);
+  const bends = useMemo(() => bendsOf(arrowSet, units), [arrowSet, units]);
+  const spine = useMemo(() => spineFacts(arrowSet, units), [arrowSet, units]);
+  return (
+    <>
+      {plain ? (
+        <ArrowForm arrowSet={arrowSet} fields={fields} />
+      ) : (
+        <ArrowDrawing
+          layout={layout}
+          figures={{
+            length: fields.length,
+            balance: fields.balance,
+            nock: fields.nockMass,
+            pin: fields.pinMass,
+            wrap: fields.wrapMass,
+            fletching: fields.fletchingMass,
+            shaft: fields.linearDensity,
+            insert: fields.insertMass,
+            point: fields.pointMass,
+          }}
+        />
+      )}
+      <Facts facts={follows.facts}>
+        {!plain && (
+          <div className="fact-field">
+            <DimensionFigure {...fields.weighed} box={{ left: 0, top: 0, right: 92, bottom: 0 }} anchor="start" />
+          </div>
+        )}
+      </Facts>
+      {follows.disagrees !== null && (
+        <p className="note">
+          <Mark level="caution" /> <Fraction>{follows.disagrees}</Fraction>
+        </p>
+      )}
+      {follows.missing !== null && (
+        <p className="note faint">
+          <Fraction>{follows.missing}</Fraction>
+        </p>
+      )}
+      <section className="bends-section">
+        <h2 className="plate">{bends.ok ? bendsTitle(bends.value, answer) : 'How it bends'}</h2>
+        {bends.ok ? (
+          <Bends bends={bends.value} along={{ throat: scale.throat, perMetre: scale.perMetre, width }} />
+        ) : (
+          <p className="note">
+            <Fraction>{bends.problem.sentence}</Fraction>
+          </p>
+        )}
+      </section>
+      {!plain && <ShaftDetails arrowSet={arrowSet} picture={picture} fields={fields} width={width} />}
+      <Facts facts={spine.facts} />
+      {spine.missing !== null && (
+        <p className="note faint">
+          <Fraction>{spine.missing}</Fraction>
+        </p>
+      )}
+      <Wants bundle={bundle} answer={answer} width={width} />
+      <Dozen bundle={bundle} width={width} />
     </>
   );
 }

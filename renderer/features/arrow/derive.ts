@@ -1,95 +1,130 @@
-import {
-  arrowMass,
-  firstBendingFrequency,
-  endMasses,
-  shaftMass,
-  standardDeflection,
-  stiffnessOf,
-  woodPounds,
-} from '../../../core/arrow/index.ts';
+import { arrowMass, bendingModes, buildArrow, spineOf, woodPounds } from '../../../core/arrow/index.ts';
+import { drawWeight } from '../../../core/bow/index.ts';
+import type { ArrowSet } from '../../../core/model/arrowSet.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
-import { suitability, type Suitability, type Verdict } from '../../../core/suitability/index.ts';
-import { textQuantity } from '../../../core/units/index.ts';
 import type { Result } from '../../../core/model/problem.ts';
-import type { SpineView } from '../../plots/spine/marks.ts';
+import { suitability, type Suitability } from '../../../core/suitability/index.ts';
+import { showQuantity, textQuantity } from '../../../core/units/index.ts';
+import { together } from '../../../core/model/sentence.ts';
+import type { Bend } from '../../plots/modes/marks.ts';
 
-interface ReckonedFigure {
+/** A figure that follows from what was measured, ready to print. */
+export interface Fact {
   readonly name: string;
   readonly text: string;
-  readonly note: string;
+  /** What it is over, or how it was found; null where the name says it all. */
+  readonly note: string | null;
 }
 
-/** What follows from the parts, ready to print; a figure that lacks a part says which. */
-export function reckonedFigures({ arrowSet }: Bundle, units: UnitChoice): readonly ReckonedFigure[] {
-  const figures: ReckonedFigure[] = [];
+interface Follows {
+  /** What the parts come to [kg]: what the whole arrow is taken to weigh until it is on a scale. */
+  readonly together: number | null;
+  readonly facts: readonly Fact[];
+  /** What is missing, assumed, or does not agree, one sentence each. */
+  readonly missing: string | null;
+  readonly disagrees: string | null;
+}
+
+/** What follows from the arrow's parts: its mass against the bow, how it turns, how long it is. */
+export function arrowFollows({ archer, bow, arrowSet, setup }: Bundle, units: UnitChoice): Follows {
+  const build = buildArrow(arrowSet, units);
   const mass = arrowMass(arrowSet);
-  if (mass.ok) {
-    const left = mass.value.assumedZero.length;
-    figures.push({
-      name: 'mass',
-      text: textQuantity(mass.value.mass, 'mass', units),
-      note: mass.value.from === 'weighed' ? 'as weighed' : left === 0 ? 'sum of the parts' : 'sum of the parts that are entered',
+  const weight = drawWeight(bow, archer, setup.settings);
+  const facts: Fact[] = [];
+  if (build.ok && arrowSet.weighed !== null)
+    facts.push({ name: 'parts together', text: textQuantity(build.value.mass, 'mass', units), note: null });
+  if (mass.ok && weight.ok)
+    facts.push({
+      name: 'mass for the weight',
+      text: textQuantity(mass.value.mass / weight.value.value, 'massPerWeight', units),
+      note: `at ${textQuantity(weight.value.value, 'weight', units)}`,
     });
-  } else figures.push({ name: 'mass', text: '–', note: mass.problem.sentence });
-  if (arrowSet.deflection === null) {
-    figures.push({ name: 'stiffness', text: '–', note: 'Waits for the spine deflection.' });
-    return figures;
-  }
-  const stiffness = stiffnessOf(arrowSet.deflection, arrowSet.convention);
-  figures.push(
-    { name: 'stiffness', text: textQuantity(stiffness, 'stiffness', units), note: 'bending stiffness, EI' },
-    {
-      name: 'standard spine',
-      text: textQuantity(standardDeflection(arrowSet.deflection, arrowSet.convention), 'deflection', units),
-      note: '28 in span, 880 g',
-    },
-    {
-      name: 'wood pounds',
-      text: `${woodPounds(arrowSet.deflection, arrowSet.convention).toFixed(0)} lb`,
-      note: '26 in span, 2 lb',
-    },
-  );
-  const shaft = shaftMass(arrowSet);
-  const ends = endMasses(arrowSet);
-  if (arrowSet.length !== null && shaft.ok && ends.ok) {
-    const frequency = firstBendingFrequency({
-      stiffness,
-      linearDensity: shaft.value.mass / arrowSet.length,
-      length: arrowSet.length,
-      nockMass: ends.value.nockMass,
-      frontMass: ends.value.frontMass,
-    });
-    figures.push({
-      name: 'first bend',
-      text: textQuantity(frequency, 'frequency', units),
-      note: 'free arrow, nock and point on its ends',
-    });
-  }
-  return figures;
+  if (build.ok)
+    facts.push(
+      { name: 'moment of inertia', text: textQuantity(build.value.inertia, 'inertia', units), note: 'about its balance' },
+      { name: 'whole length', text: textQuantity(build.value.wholeLength, 'length', units), note: 'throat to tip' },
+    );
+  return {
+    together: build.ok ? build.value.mass : null,
+    facts,
+    missing: build.ok ? build.value.assumes : build.problem.sentence,
+    disagrees: build.ok ? build.value.disagrees : null,
+  };
+}
+
+/** The shaft's spine in every convention, and where it is from. */
+export function spineFacts(
+  arrowSet: ArrowSet,
+  units: UnitChoice,
+): { readonly facts: readonly Fact[]; readonly missing: string | null } {
+  const spine = spineOf(arrowSet);
+  if (!spine.ok) return { facts: [], missing: spine.problem.sentence };
+  const { deflection, stiffness, from } = spine.value;
+  const between = (low: string, high: string) => (from === 'tube' ? `${low} to ${high}` : null);
+  const sag = (si: number) => textQuantity(si, 'deflection', units);
+  const pounds = (si: number) => woodPounds(si, '28 in, 880 g').toFixed(0);
+  return {
+    facts: [
+      {
+        name: 'standard spine',
+        text: sag(deflection.value),
+        note: between(showQuantity(deflection.low, 'deflection', units).figure, sag(deflection.high)) ?? '880 g over 28 in',
+      },
+      {
+        name: 'wood pounds',
+        text: `${pounds(deflection.value)} lb`,
+        note: between(pounds(deflection.high), `${pounds(deflection.low)} lb`) ?? '2 lb over 26 in',
+      },
+      {
+        name: 'stiffness',
+        text: textQuantity(stiffness.value, 'stiffness', units),
+        note: between(showQuantity(stiffness.low, 'stiffness', units).figure, textQuantity(stiffness.high, 'stiffness', units)),
+      },
+      {
+        name: 'known from',
+        text: from === 'measured' ? 'the tester' : 'the tube',
+        note: from === 'tube' ? 'diameter and wall' : null,
+      },
+    ],
+    missing: null,
+  };
+}
+
+const ordinals = { 1: 'first', 2: 'second', 3: 'third' } as const;
+
+/** The first three bends, named and ready to draw. */
+export function bendsOf(arrowSet: ArrowSet, units: UnitChoice): Result<readonly Bend[]> {
+  const modes = bendingModes(arrowSet);
+  if (!modes.ok) return modes;
+  const digits = units.length === 'mm' ? 0 : 1;
+  return {
+    ok: true,
+    value: modes.value.map(({ mode, frequency, shape, nodes }) => ({
+      mode,
+      frequency,
+      shape,
+      nodes,
+      name: `${ordinals[mode]} bend, ${hertz(frequency)} Hz`,
+      nodeTexts: nodes.map((node, i) => {
+        const { figure, unit } = showQuantity(node, 'length', units, { digits });
+        return i === 0 ? `${figure} ${unit}` : figure;
+      }),
+    })),
+  };
+}
+
+const hertz = (frequency: number): string => frequency.toFixed(0);
+
+/** "Bends at 62, 193 and 390 Hz; 0.91 full bends while on the string" */
+export function bendsTitle(bends: readonly Bend[], answer: Result<Suitability>): string {
+  const at = `Bends at ${together(bends.map(({ frequency }) => hertz(frequency)))} Hz`;
+  const cycles = answer.ok ? answer.value.cycles : null;
+  return cycles?.applies === true ? `${at}; about ${cycles.figure.toFixed(1)} of a full bend while on the string` : at;
 }
 
 export const suitabilityOf = ({ bow, archer, arrowSet, setup }: Bundle): Result<Suitability> =>
   suitability({ bow, archer, arrowSet, settings: setup.settings });
-
-const level = (verdict: Verdict): SpineView['level'] =>
-  verdict === 'in range' ? 'ok' : verdict === 'cannot tell' ? 'unknown' : 'caution';
-
-/** The views that speak, as bands on the one spine axis. A view outside its domain says nothing there. */
-export function spineViews(answer: Suitability): readonly SpineView[] {
-  const views: SpineView[] = [
-    { name: 'Load on the shaft', needed: answer.column.needed, says: answer.column.verdict, level: level(answer.column.verdict) },
-  ];
-  if (answer.rule.applies) {
-    views.push({
-      name: 'Rule of thumb',
-      needed: answer.rule.needed,
-      says: answer.rule.verdict,
-      level: level(answer.rule.verdict),
-    });
-  }
-  return views;
-}
 
 /** The headline when nothing is out of range: what this bow wants, and that the shaft is in it. */
 export function suitsSentence(answer: Result<Suitability>, units: UnitChoice): string {

@@ -2,9 +2,10 @@ import { curveNatural, line } from 'd3';
 import type { Box } from '../boxes.ts';
 import { firstFree, label, type Label } from '../labels.ts';
 
-/** One way the free arrow bends: its shape along the shaft, largest |w| = 1, and where it stands still [m from the throat]. */
+/** One way the free arrow bends: its frequency [Hz], its shape along the shaft, largest |w| = 1, and where it stands still [m from the throat]. */
 export interface Bend {
   readonly mode: number;
+  readonly frequency: number;
   readonly shape: readonly { readonly x: number; readonly w: number }[];
   readonly nodes: readonly number[];
   /** "first bend, 62 Hz" */

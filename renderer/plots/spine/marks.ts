@@ -1,68 +1,83 @@
-import { extent, scaleLinear } from 'd3';
+import { label, type Label } from '../labels.ts';
+import { textWidth } from '../textWidth.ts';
+import type { SpineScale } from './axis.ts';
 
-/** A view of what this bow wants: a range of deflection on the standard tester [m], or why it does not say. */
+/** A view of what this bow wants: a range of deflection on the standard tester [m]. */
 export interface SpineView {
   readonly name: string;
-  readonly needed: { readonly low: number; readonly high: number } | null;
+  readonly needed: { readonly low: number; readonly high: number };
   readonly says: string;
   readonly level: 'ok' | 'caution' | 'unknown';
 }
 
+/** The shaft on the axis: a mark, or a band where its deflection follows from a tube and not from a tester [m]. */
+export interface ShaftMark {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  /** "this shaft, 0.720 in" */
+  readonly text: string;
+  /** "0.720 in = 36 lb wood" */
+  readonly wood: string;
+}
+
+interface SpineRow {
+  readonly view: SpineView;
+  readonly y: number;
+  readonly from: number;
+  readonly to: number;
+  readonly middle: number;
+}
+
 interface SpineMarks {
-  readonly left: number;
-  readonly right: number;
-  readonly rows: readonly {
-    readonly view: SpineView;
-    readonly y: number;
-    readonly from: number;
-    readonly to: number;
-    readonly middle: number;
-  }[];
+  readonly rows: readonly SpineRow[];
   readonly axisY: number;
-  readonly ticks: readonly { readonly at: number; readonly text: string }[];
-  readonly measured: { readonly at: number; readonly anchor: 'start' | 'end' };
+  readonly shaft: { readonly at: number; readonly from: number; readonly to: number };
+  readonly labels: {
+    readonly shaft: Label;
+    readonly views: readonly { readonly name: Label; readonly says: Label }[];
+    readonly ticks: readonly Label[];
+    readonly ends: readonly Label[];
+    readonly wood: Label;
+  };
   readonly height: number;
 }
 
-/** Heights in px: the measured shaft's name above, then one row a view, then the axis. */
-const rowHeight = 30;
+/** Heights in px: the shaft's name above, then one row a view, then the axis. */
+const rowHeight = 28;
 const top = 34;
-const nameWidth = 118;
-const saysWidth = 104;
 
 /** Every view of the wanted spine on one axis, never merged; the measured shaft is one line through them all. */
-export function spineMarks(
-  views: readonly SpineView[],
-  measured: number,
-  width: number,
-  perUnit: number,
-  unit: string,
-): SpineMarks {
-  const known = views.flatMap((view) => (view.needed === null ? [] : [view.needed.low, view.needed.high]));
-  const all = [...known, measured].map((si) => si / perUnit);
-  const [least = 0, most = 0] = extent(all);
-  const margin = Math.max(0.15 * (most - least), 0.06 * most);
-  const left = nameWidth;
-  const right = width - saysWidth;
-  const x = scaleLinear([Math.max(0, least - margin), most + margin], [left, right]).nice(6);
-  const values = x.ticks(Math.max(3, Math.floor((right - left) / 70)));
-  const at = x(measured / perUnit);
+export function spineMarks(views: readonly SpineView[], shaft: ShaftMark, scale: SpineScale): SpineMarks {
+  const { left, right, width, at } = scale;
+  const axisY = top + views.length * rowHeight;
+  const shaftAt = at(shaft.value);
+  const rows = views.map((view, i) => ({
+    view,
+    y: top + 8 + i * rowHeight,
+    from: at(view.needed.low),
+    to: at(view.needed.high),
+    middle: at((view.needed.low + view.needed.high) / 2),
+  }));
+  const fits = shaftAt + 9 + textWidth(shaft.text, 13, 'strong') <= width;
   return {
-    left,
-    right,
-    rows: views.map((view, i) => ({
-      view,
-      y: top + 8 + i * rowHeight,
-      from: view.needed === null ? 0 : x(view.needed.low / perUnit),
-      to: view.needed === null ? 0 : x(view.needed.high / perUnit),
-      middle: view.needed === null ? 0 : x((view.needed.low + view.needed.high) / 2 / perUnit),
-    })),
-    axisY: top + views.length * rowHeight,
-    ticks: values.map((value, i) => ({
-      at: x(value),
-      text: `${x.tickFormat(5)(value)}${i === values.length - 1 ? ` ${unit}` : ''}`,
-    })),
-    measured: { at, anchor: at > (left + right) / 2 ? 'end' : 'start' },
-    height: top + views.length * rowHeight + 46,
+    rows,
+    axisY,
+    shaft: { at: shaftAt, from: at(shaft.low), to: at(shaft.high) },
+    labels: {
+      shaft: label(shaft.text, shaftAt + (fits ? 9 : -9), 20, fits ? 'start' : 'end', 'strong', 13),
+      views: rows.map(({ view, y }) => ({
+        name: label(view.name, 0, y + 4, 'start', 'text', 13),
+        says: label(view.says, width, y + 4, 'end', view.level === 'unknown' ? 'text' : 'strong', 13),
+      })),
+      ticks: scale.ticks.map((tick) => label(tick.text, tick.at, axisY + 17, 'middle', 'text', 12)),
+      ends: [
+        label('deflection', 0, axisY + 17, 'start', 'text', 12),
+        label('stiffer', left, axisY + 34, 'start', 'name', 13),
+        label('weaker', right, axisY + 34, 'end', 'name', 13),
+      ],
+      wood: label(shaft.wood, width, axisY + 34, 'end', 'text', 12),
+    },
+    height: axisY + 42,
   };
 }

@@ -1,0 +1,59 @@
+import type { ArrowSet } from '../../../core/model/arrowSet.ts';
+import type { FigureProps } from '../../design/index.ts';
+import { NockEndDetail, SectionDetail, TesterDetail } from '../../drawing/arrow/Details.tsx';
+import { nockEnd } from '../../drawing/arrow/nockEnd.ts';
+import type { ArrowPicture } from '../../drawing/arrow/picture.ts';
+import { shaftSection } from '../../drawing/arrow/section.ts';
+import { spineTester } from '../../drawing/arrow/tester.ts';
+import { useUnits } from '../../state/useBench.ts';
+import { ArrowName } from './ArrowForm.tsx';
+import { Convention, Material } from './choices.tsx';
+import type { ArrowField } from './useArrowFields.ts';
+
+interface Props {
+  arrowSet: ArrowSet;
+  picture: ArrowPicture;
+  fields: Readonly<Record<ArrowField, FigureProps>>;
+  width: number;
+}
+
+/** Between two details, and the share of the width that each takes. */
+const GUTTER = 32;
+const shares = { spine: 0.36, section: 0.25, nock: 0.39 } as const;
+
+/** What is too small to stand on the arrow itself: the shaft on its tester, cut across, and its nock end. */
+export function ShaftDetails({ arrowSet, picture, fields, width }: Props) {
+  const units = useUnits();
+  const room = width - 2 * GUTTER;
+  const tester = spineTester(arrowSet, units, Math.floor(room * shares.spine), fields.deflection.assumed ?? null);
+  const section = shaftSection(arrowSet, picture, units, Math.floor(room * shares.section));
+  const nock = nockEnd(arrowSet, picture, units, Math.floor(room * shares.nock));
+  return (
+    <div className="shaft-details">
+      <div style={{ width: tester.width }}>
+        <h3>The spine, on its tester</h3>
+        <TesterDetail layout={tester} measured={arrowSet.deflection !== null} figure={fields.deflection} />
+        <Convention arrowSet={arrowSet} />
+      </div>
+      <div style={{ width: section.width }}>
+        <h3>The shaft cut across, {section.ratio}</h3>
+        <SectionDetail
+          layout={section}
+          known={{ diameter: arrowSet.diameter !== null, wall: arrowSet.wall !== null }}
+          figures={fields}
+        />
+        <Material arrowSet={arrowSet} />
+      </div>
+      <div style={{ width: nock.width }}>
+        <h3>The nock end, {nock.ratio}</h3>
+        <NockEndDetail
+          layout={nock}
+          material={arrowSet.material}
+          known={{ vaneFromThroat: arrowSet.vaneFromThroat !== null, vaneLength: arrowSet.vaneLength !== null }}
+          figures={fields}
+        />
+        <ArrowName arrowSet={arrowSet} />
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,97 @@
+import { useMemo } from 'react';
+import { dependentsStopped } from '../../../core/findings/index.ts';
+import type { Bundle } from '../../../core/model/bundle.ts';
+import type { Result } from '../../../core/model/problem.ts';
+import { whatWouldCentre, type Move, type Suitability } from '../../../core/suitability/index.ts';
+import { textQuantity } from '../../../core/units/index.ts';
+import { Fraction, Mark } from '../../design/index.ts';
+import { MoveArrow } from '../../plots/spine/MoveArrow.tsx';
+import { SpineAxis } from '../../plots/spine/SpineAxis.tsx';
+import { useUnits } from '../../state/useBench.ts';
+import { useFindings } from '../frame/useFindings.ts';
+import { actsText, axisOf, moveName, reachText, shaftMark, spineViews, viewsTitle } from './wants.ts';
+
+interface Props {
+  bundle: Bundle;
+  answer: Result<Suitability>;
+  width: number;
+}
+
+/** Whether this bow wants the shaft, and what would centre it. A stop stands in the place of both. */
+export function Wants({ bundle, answer, width }: Props) {
+  const stopped = dependentsStopped(useFindings());
+  return (
+    <section className="wants">
+      <h2 className="plate">{answer.ok && !stopped ? viewsTitle(answer.value.views.length) : 'What this bow wants'}</h2>
+      {stopped ? (
+        <p className="note">
+          <Mark level="stop" /> Not shown while a stop stands: see the findings.
+        </p>
+      ) : answer.ok ? (
+        <Axis bundle={bundle} answer={answer.value} width={width} />
+      ) : (
+        <p className="note">
+          <Fraction>{answer.problem.sentence}</Fraction>
+        </p>
+      )}
+    </section>
+  );
+}
+
+function Axis({ bundle, answer, width }: { bundle: Bundle; answer: Suitability; width: number }) {
+  const units = useUnits();
+  const found = useMemo(() => whatWouldCentre(bundle, units), [bundle, units]);
+  const views = useMemo(() => spineViews(answer, units), [answer, units]);
+  const shaft = useMemo(() => shaftMark(answer, units), [answer, units]);
+  const scale = useMemo(() => axisOf(answer, found.ok ? found.value : [], width, units), [answer, found, width, units]);
+  const { rule, cycles } = answer;
+  return (
+    <>
+      <SpineAxis views={views} shaft={shaft} scale={scale} />
+      {answer.why !== null && <p className="note">{answer.why}</p>}
+      {found.ok && found.value.length > 0 && (
+        <>
+          <h3 className="wants-moves-title">What would centre it</h3>
+          <ul className="wants-moves">
+            {found.value.map((move) => (
+              <MoveRow key={`${move.what} ${move.to}`} move={move} from={shaft.value} scale={scale} />
+            ))}
+          </ul>
+        </>
+      )}
+      {!rule.applies && <p className="note faint">{rule.why}</p>}
+      <p className="note faint">
+        {cycles.applies
+          ? `The bends while the string drives it are reckoned with a virtual mass of ${textQuantity(cycles.virtualMass, 'mass', units)} (limbs and string, counted as if so much rode along with the arrow): a figure without a verdict. Ordinary set-ups lie near 0.9, not checked against a source.`
+          : cycles.why}
+      </p>
+    </>
+  );
+}
+
+function MoveRow({ move, from, scale }: { move: Move; from: number; scale: ReturnType<typeof axisOf> }) {
+  const units = useUnits();
+  return (
+    <li>
+      <MoveArrow
+        name={moveName(move, units)}
+        from={from}
+        actsLike={move.actsLike}
+        acts={actsText(move, units)}
+        ends={reachText(move)}
+        stopped={move.stopped !== null}
+        scale={scale}
+      />
+      {move.stopped !== null && (
+        <p className="note caution-text">
+          <Fraction>{move.stopped}</Fraction>
+        </p>
+      )}
+      {move.cost !== '' && (
+        <p className="note">
+          <Fraction>{move.cost}</Fraction>
+        </p>
+      )}
+    </li>
+  );
+}
