@@ -1,0 +1,2 @@
+export { DimensionFigure } from './DimensionFigure.tsx';
+export { DimensionLine } from './DimensionLine.tsx';
