@@ -2,18 +2,32 @@ import type { Band } from '../model/band.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { Stamp } from '../model/common.ts';
 import type { UnitChoice } from '../model/preferences.ts';
+import { standingStops, type Stop } from '../safety/index.ts';
+import { abilityFinding } from './ability.ts';
+import { arrowFlawsFinding } from './arrowFlaws.ts';
 import { arrowMassFinding } from './arrowMass.ts';
+import { arrowsMatchFinding } from './arrowsMatch.ts';
+import { boltsFinding } from './bolts.ts';
 import { braceHeightFinding } from './braceHeight.ts';
 import { centreShotFinding } from './centreShot.ts';
 import { compoundFinding } from './compound.ts';
+import { dryFiredFinding } from './dryFired.ts';
 import type { Finding, Level, Screen } from './finding.ts';
+import { forceReadingsFinding } from './forceReadings.ts';
+import { frontOfCentreFinding } from './frontOfCentre.ts';
 import { handFinding } from './hand.ts';
+import { knownOf, type Known } from './known.ts';
 import { lookOverFinding } from './lookOver.ts';
+import { nockFitFinding } from './nockFit.ts';
 import { nockingPointFinding } from './nockingPoint.ts';
 import { compoundPassFinding, compoundShaftFinding } from './onCompound.ts';
 import { overshootFinding } from './overshoot.ts';
+import { partsAgainstWholeFinding } from './partsAgainstWhole.ts';
 import { pointAheadFinding } from './pointAhead.ts';
 import { rangeCautionFinding } from './rangeCaution.ts';
+import { speedsFinding } from './speeds.ts';
+import { stringAgeFinding } from './stringAge.ts';
+import { stringFibreFinding } from './stringFibre.ts';
 import { suitabilityFinding } from './suitability.ts';
 import { tillerFinding } from './tiller.ts';
 import { waitingFor } from './waiting.ts';
@@ -50,6 +64,45 @@ const heldBack: Finding = {
 const inShort = (finding: Finding): Finding =>
   finding.level === 'stop' ? { ...finding, short: { ...finding.short, word: 'STOP' } } : finding;
 
+/** The checks that stand before whether the shaft suits, and those after it: within a level the list keeps this order. */
+function checksOf(bundle: Bundle, options: FindingOptions, known: Known): readonly [before: Finding[], after: Finding[]] {
+  const { units, now, screen } = options;
+  const told = (...found: readonly (Finding | null)[]) => found.filter((finding) => finding !== null);
+  return [
+    told(
+      lookOverFinding(bundle, 'bow', now),
+      dryFiredFinding(bundle),
+      arrowFlawsFinding(bundle),
+      pointAheadFinding(bundle, units),
+      arrowMassFinding(bundle, units, known),
+      handFinding(bundle),
+      compoundShaftFinding(bundle),
+      stringFibreFinding(bundle),
+      boltsFinding(bundle, units),
+      compoundPassFinding(bundle),
+      screen === 'groups' ? rangeCautionFinding(units) : null,
+      screen === 'aim' ? overshootFinding(options.reach ?? null, options.farthest ?? 0, units) : null,
+      braceHeightFinding(bundle, units),
+      abilityFinding(bundle, units, known),
+      tillerFinding(bundle, units),
+      nockFitFinding(bundle),
+      nockingPointFinding(bundle, units),
+      centreShotFinding(bundle, units),
+    ),
+    told(
+      weightKnownFinding(bundle, units, known),
+      forceReadingsFinding(bundle, units),
+      speedsFinding(bundle, units),
+      stringAgeFinding(bundle, now),
+      partsAgainstWholeFinding(bundle, units, known),
+      arrowsMatchFinding(bundle, units),
+      frontOfCentreFinding(bundle, units, known),
+      compoundFinding(bundle),
+      lookOverFinding(bundle, 'arrowSet', now),
+    ),
+  ];
+}
+
 /**
  * All checks of a set-up, worst first: the same list everywhere.
  *
@@ -59,50 +112,47 @@ const inShort = (finding: Finding): Finding =>
  * @returns the findings [list]
  * @validity any set-up that the records accept
  * @source common practice
- * @example allFindings(exampleBundle, { units: defaultPreferences.units, now: exampleNow })[0].level // "ok"
+ * @example allFindings(exampleBundle, { units: defaultPreferences.units, now: exampleNow }).some(({ level }) => level === 'stop') // false
  */
 export function allFindings(bundle: Bundle, options: FindingOptions): readonly Finding[] {
-  const { units, now, screen } = options;
-  const stopped = stopsOf(bundle, units).length > 0;
-  const found = [
-    pointAheadFinding(bundle, units),
-    arrowMassFinding(bundle, units),
-    handFinding(bundle),
-    compoundShaftFinding(bundle),
-    compoundPassFinding(bundle),
-    screen === 'groups' ? rangeCautionFinding(units) : null,
-    screen === 'aim' ? overshootFinding(options.reach ?? null, options.farthest ?? 0, units) : null,
-    braceHeightFinding(bundle, units),
-    tillerFinding(bundle, units),
-    nockingPointFinding(bundle, units),
-    centreShotFinding(bundle, units),
-    stopped ? heldBack : suitabilityFinding(bundle, units),
-    weightKnownFinding(bundle, units),
-    compoundFinding(bundle),
-    lookOverFinding(bundle, 'bow', now),
-    lookOverFinding(bundle, 'arrowSet', now),
-  ].filter((finding) => finding !== null);
+  const known = knownOf(bundle, options.units);
+  const [before, after] = checksOf(bundle, options, known);
+  const suits = dependentsStopped([...before, ...after]) ? heldBack : suitabilityFinding(bundle, options.units);
+  const found = suits === null ? [...before, ...after] : [...before, suits, ...after];
   return found.map(inShort).sort((a, b) => order.indexOf(a.level) - order.indexOf(b.level));
 }
+
+type Finder = (bundle: Bundle, units: UnitChoice, known: Known) => Finding | null;
+
+/** The finding that tells of each stop. A flaw stops however old the look-over is, so that no instant is asked for. */
+const tellers: Readonly<Record<Stop, Finder>> = {
+  'lookOver.bow': (bundle) => lookOverFinding(bundle, 'bow', bundle.bow.lookedOver ?? bundle.bow.born),
+  dryFired: dryFiredFinding,
+  arrowFlaws: arrowFlawsFinding,
+  pointAhead: pointAheadFinding,
+  arrowMass: arrowMassFinding,
+  hand: handFinding,
+  compoundShaft: compoundShaftFinding,
+  stringFibre: stringFibreFinding,
+  bolts: boltsFinding,
+};
 
 /**
  * The findings that can hurt someone: no change is advised and no verdict shown while one of them is a stop.
  *
- * @equation arrow too short, arrow too light, wrong hand, wooden arrows on a compound
+ * @equation as standingStops of the safety room: a flaw, a dry fire, an arrow too short or too light, the wrong hand, wood on a compound, a fibre or bolts that the maker does not allow
  * @param bundle - the set-up with its records [record]
  * @param units - the person's choice of units [record]
- * @returns those that stop [list]
+ * @returns those that stop, in the order of the list [list]
  * @validity a brace height outside the maker's range stops the shooting too (see shootingStops), but mending it is the next change itself
  * @source common practice
  * @example stopsOf(exampleBundle, defaultPreferences.units) // []
  */
 export function stopsOf(bundle: Bundle, units: UnitChoice): readonly Finding[] {
-  return [
-    pointAheadFinding(bundle, units),
-    arrowMassFinding(bundle, units),
-    handFinding(bundle),
-    compoundShaftFinding(bundle),
-  ].filter((finding) => finding !== null && finding.level === 'stop') as readonly Finding[];
+  const known = knownOf(bundle, units);
+  return standingStops(bundle)
+    .map((stop) => tellers[stop](bundle, units, known))
+    .filter((finding) => finding !== null);
 }
 
 /**

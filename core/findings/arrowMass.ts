@@ -1,11 +1,11 @@
-import { arrowMass } from '../arrow/index.ts';
-import { heavierWeight, isWeighed, weightAgainstMark } from '../bow/index.ts';
+import { isWeighed, weightAgainstMark } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { massPerWeightCheck } from '../safety/index.ts';
 import { textQuantity } from '../units/index.ts';
 import { fieldOf } from './fieldOf.ts';
 import type { Finding } from './finding.ts';
+import { knownOf, type Known } from './known.ts';
 import { goTo, ruleOf, sourceWords, weightNames } from './parts.ts';
 import { waitingFor } from './waiting.ts';
 
@@ -15,15 +15,16 @@ import { waitingFor } from './waiting.ts';
  * @equation as massPerWeightCheck of the safety room
  * @param bundle - the set-up with its records [record]
  * @param units - the person's choice of units [record]
+ * @param known - what several checks rest on [record]
  * @returns the finding [record]
  * @validity as massPerWeightCheck
  * @source common practice
  * @example arrowMassFinding(exampleBundle, defaultPreferences.units).title // "Arrow mass 9.9 gr per lb"
  */
-export function arrowMassFinding(bundle: Bundle, units: UnitChoice): Finding {
-  const { archer, bow, arrowSet, setup } = bundle;
-  const mass = arrowMass(arrowSet);
-  const weight = heavierWeight(bow, archer, setup.settings);
+export function arrowMassFinding(bundle: Bundle, units: UnitChoice, known: Known = knownOf(bundle, units)): Finding {
+  const { archer, bow, setup } = bundle;
+  const mass = known.mass();
+  const weight = known.heavier();
   if (!mass.ok || !weight.ok) {
     const problem = !mass.ok ? mass.problem : !weight.ok ? weight.problem : null;
     return waitingFor(
@@ -43,10 +44,15 @@ export function arrowMassFinding(bundle: Bundle, units: UnitChoice): Finding {
   const atLimit = level === 'caution' && limit !== null && check.value >= limit;
   const weighed = isWeighed(weight.value.from);
   const doubted = weight.value.from === 'marked weight' && weightAgainstMark(bow, archer, setup.settings) !== null;
-  // Scale and mark cannot both be right: the arrow has to do for the heavier.
+  const read = known.weight();
+  const overTable = weight.value.from === 'read on the scale' && read.ok && read.value.from === 'on the fingers';
+  const rounded = textQuantity(weight.value.value, 'weight', units, { digits: 0 });
+  // Scale, mark and table cannot all be right: the arrow has to do for the heaviest.
   const by = doubted
-    ? ` Judged by the ${textQuantity(weight.value.value, 'weight', units, { digits: 0 })} that the mark lets expect, since the scale contradicts it: weigh again.`
-    : '';
+    ? ` Judged by the ${rounded} that the mark lets expect, since the scale contradicts it: weigh again.`
+    : overTable
+      ? ` Judged by the ${rounded} in the table of readings, since the weight on the fingers contradicts it: weigh again.`
+      : '';
   const title = {
     stop: `Arrow too light: ${text(check.value)}`,
     caution: `Arrow mass ${perText}, ${!atLimit ? 'light' : weighed ? 'on the limit' : 'perhaps too light'}`,
@@ -103,7 +109,7 @@ export function arrowMassFinding(bundle: Bundle, units: UnitChoice): Finding {
         ? null
         : least === null
           ? goTo('Enter', 'bow', 'bow.leastMassPerWeight')
-          : (atLimit && !weighed) || doubted
+          : (atLimit && !weighed) || doubted || overTable
             ? goTo('Weigh', 'bow', 'settings.weightOnFingers')
             : goTo('Arrow', 'arrow', 'arrowSet.weighed'),
   };

@@ -3,6 +3,7 @@ import type { Screen } from './finding.ts';
 
 const places: Readonly<Partial<Record<Measure, readonly [screen: Screen, field: string]>>> = {
   drawLength: ['bow', 'archer.drawLength'],
+  holdTime: ['bow', 'archer.holdTime'],
   eyeHeight: ['bow', 'form.eyeHeight'],
   bowLength: ['bow', 'bow.length'],
   markedWeight: ['bow', 'bow.markedWeight'],
@@ -16,6 +17,12 @@ const places: Readonly<Partial<Record<Measure, readonly [screen: Screen, field: 
   buttonTurns: ['bow', 'settings.buttonTurns'],
   arrowSpeed: ['bow', 'settings.arrowSpeed'],
   pointAhead: ['bow', 'settings.pointAhead'],
+  readingDraw: ['bow', 'bow.forceDraw'],
+  readingForce: ['bow', 'bow.forceDraw'],
+  strands: ['bow', 'settings.strands'],
+  stringLength: ['bow', 'settings.stringLength'],
+  stringMass: ['bow', 'settings.stringMass'],
+  twists: ['bow', 'settings.twists'],
   arrowLength: ['arrow', 'arrowSet.length'],
   deflection: ['arrow', 'arrowSet.deflection'],
   linearDensity: ['arrow', 'arrowSet.linearDensity'],
@@ -25,6 +32,12 @@ const places: Readonly<Partial<Record<Measure, readonly [screen: Screen, field: 
   nockMass: ['arrow', 'arrowSet.nockMass'],
   fletchingMass: ['arrow', 'arrowSet.fletchingMass'],
   arrowMass: ['arrow', 'arrowSet.weighed'],
+  wall: ['arrow', 'arrowSet.wall'],
+  balance: ['arrow', 'arrowSet.balance'],
+  pinMass: ['arrow', 'arrowSet.pinMass'],
+  wrapMass: ['arrow', 'arrowSet.wrapMass'],
+  vaneLength: ['arrow', 'arrowSet.vaneLength'],
+  vaneFromThroat: ['arrow', 'arrowSet.vaneFromThroat'],
 };
 
 /**

@@ -30,14 +30,14 @@ export function suitabilityFinding(bundle: Bundle, units: UnitChoice): Finding |
       'spine',
       ...fieldOf(answer.problem.field, ['arrow', 'arrowSet.deflection']),
     );
-  const { verdict, why, margin, column, rule, weight, viewsAgree } = answer.value;
+  const { verdict, why, margin, column, rule, weight, spine, viewsAgree } = answer.value;
   const text = (si: number) => textQuantity(si, 'deflection', units);
   const range = rangeText(margin.needed.low, margin.needed.high, 'deflection', units, false);
   const told = verdict !== 'cannot tell';
   return {
     id: 'suitability',
     level: verdict === 'in range' ? 'ok' : told ? 'caution' : 'unknown',
-    title: `Spine ${text(margin.measured)}${told ? `, ${verdict}` : ': cannot tell'}`,
+    title: `Spine ${spine.from === 'tube' ? 'about ' : ''}${text(margin.measured)}${told ? `, ${verdict}` : ': cannot tell'}`,
     detail:
       why ??
       `The load on the shaft wants ${range}; that band is not checked against a source.${viewsAgree === null ? '' : viewsAgree ? ' The rule of thumb agrees.' : ' The rule of thumb does not agree.'}`,
@@ -60,7 +60,12 @@ export function suitabilityFinding(bundle: Bundle, units: UnitChoice): Finding |
         { symbol: 'L', name: 'nock throat to end of shaft', value: textQuantity(arrowSet.length ?? 0, 'length', units) },
         { symbol: 'r', name: 'front mass over shaft and front', value: column.frontShare.toFixed(2) },
         { symbol: '', name: 'deflection needed', value: range },
-        { symbol: '', name: 'deflection measured, standard tester', value: text(margin.measured) },
+        {
+          symbol: '',
+          name:
+            spine.from === 'tube' ? 'deflection reckoned from the tube, standard tester' : 'deflection measured, standard tester',
+          value: spine.from === 'tube' ? rangeText(margin.low, margin.high, 'deflection', units, false) : text(margin.measured),
+        },
       ],
       source: 'own derivation; band from memory',
     },

@@ -1,9 +1,10 @@
-import { drawWeight, isWeighed, weightAgainstMark, type DrawWeight } from '../bow/index.ts';
+import { isWeighed, weightAgainstMark, type DrawWeight } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { textQuantity } from '../units/index.ts';
 import { fieldOf } from './fieldOf.ts';
 import type { Finding } from './finding.ts';
+import { knownOf, type Known } from './known.ts';
 import { goTo, rangeText, whyRule } from './parts.ts';
 import { waitingFor } from './waiting.ts';
 
@@ -13,14 +14,15 @@ import { waitingFor } from './waiting.ts';
  * @equation in range when read on a scale at this draw; a caution when scale and mark contradict each other; unknown with its band when estimated or read at another draw, and for a compound, whose reading may be what it holds at full draw; waiting when neither can be had
  * @param bundle - the set-up with its records [record]
  * @param units - the person's choice of units [record]
+ * @param known - what several checks rest on [record]
  * @returns the finding [record]
  * @validity as drawWeight of the bow room
  * @source common practice
  * @example weightKnownFinding(exampleBundle, defaultPreferences.units).title // "33 lb on the fingers"
  */
-export function weightKnownFinding(bundle: Bundle, units: UnitChoice): Finding {
+export function weightKnownFinding(bundle: Bundle, units: UnitChoice, known: Known = knownOf(bundle, units)): Finding {
   const { bow, archer, setup } = bundle;
-  const weight = drawWeight(bow, archer, setup.settings);
+  const weight = known.weight();
   if (!weight.ok)
     return waitingFor(
       'weight',

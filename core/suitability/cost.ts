@@ -1,5 +1,5 @@
 import { arrowMass, buildArrow, deflectionOf, stiffnessOf, woodPounds } from '../arrow/index.ts';
-import { setupSpeed } from '../bow/index.ts';
+import { drawWeight, speedFor } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { showQuantity, textQuantity, type Use } from '../units/index.ts';
@@ -9,14 +9,16 @@ import type { Needed } from './verdict.ts';
 const fromTo = (from: number, to: number, use: Use, units: UnitChoice): string =>
   `${showQuantity(from, use, units).figure} to ${textQuantity(to, use, units)}`;
 
-const percent = (share: number): string => (100 * share).toFixed(1);
+const percent = (share: number): string => (100 * share).toFixed(1).replace('-', '\u2212');
 
-/** Speed after over speed before, by one model, so that what the model does not know falls out. */
-function speedShare(before: Bundle, after: Bundle): number | null {
-  const speed = ({ archer, bow, arrowSet, setup }: Bundle) =>
-    setupSpeed({ archer, bow, arrowSet, settings: { ...setup.settings, arrowSpeed: null } });
-  const [was, is] = [speed(before), speed(after)];
-  return was.ok && is.ok ? is.value.value / was.value.value : null;
+/** Speed after over speed before: the arrow's mass by this bow's own virtual mass, more weight by the energy, which goes with it. */
+function speedShare(before: Bundle, after: Bundle, masses: readonly [number, number]): number | null {
+  const [was, is] = [speedFor(before, masses[0]), speedFor(before, masses[1])];
+  if (!was.ok || !is.ok) return null;
+  const weight = ({ archer, bow, setup }: Bundle) => drawWeight(bow, archer, setup.settings);
+  const [pulled, pulls] = [weight(before), weight(after)];
+  const turned = pulled.ok && pulls.ok ? Math.sqrt(pulls.value.value / pulled.value.value) : 1;
+  return (is.value.value / was.value.value) * turned;
 }
 
 /**
@@ -27,7 +29,7 @@ function speedShare(before: Bundle, after: Bundle): number | null {
  * @param after - the set-up after the move [record]
  * @param units - the person's choice of units [record]
  * @returns the figures as one sentence, empty when none is known [text]
- * @validity the speed by the bow's estimated or fitted energy, the same for both
+ * @validity the speed by speedFor of the bow room, with the energy in proportion to the weight
  * @source own derivation
  * @example changedFigures(exampleBundle, exampleBundle, defaultPreferences.units) // ""
  */
@@ -39,7 +41,7 @@ export function changedFigures(before: Bundle, after: Bundle, units: UnitChoice)
   const [built, rebuilt] = [buildArrow(before.arrowSet), buildArrow(after.arrowSet)];
   if (built.ok && rebuilt.ok && percent(built.value.foc) !== percent(rebuilt.value.foc))
     parts.push(`front of centre ${percent(built.value.foc)} to ${percent(rebuilt.value.foc)} %`);
-  const share = speedShare(before, after);
+  const share = was.ok && is.ok ? speedShare(before, after, [was.value.mass, is.value.mass]) : null;
   if (share !== null && Math.abs(share - 1) > 0.0005)
     parts.push(`about ${percent(Math.abs(share - 1))} % ${share < 1 ? 'slower' : 'faster'}`);
   const text = parts.join(', ');

@@ -1,5 +1,5 @@
 import type { ShaftSpine } from '../arrow/index.ts';
-import type { DrawWeight } from '../bow/index.ts';
+import { isWeighed, type DrawWeight } from '../bow/index.ts';
 
 /** By which share a figure may be lower or higher than its value. */
 export interface Doubt {
@@ -20,8 +20,7 @@ const none: Doubt = { low: 1, high: 1 };
  * @example weightDoubt({ value: 100, low: 90, high: 120, from: 'marked weight' }) // {"low":0.9,"high":1.2}
  */
 export function weightDoubt({ value, low, high, from }: DrawWeight): Doubt {
-  const estimated = from === 'marked weight' || from === 'at another draw';
-  return estimated ? { low: low / value, high: high / value } : none;
+  return isWeighed(from) ? none : { low: low / value, high: high / value };
 }
 
 /**

@@ -73,7 +73,7 @@ describe('look-over: unknown is shown, never assumed sound', () => {
     expect(looked('2026-05-02T09:00:00Z').level).toBe('ok');
     const old = looked('2026-05-01T09:00:00Z');
     expect([old.level, old.title, old.short.figure]).toEqual(['unknown', 'Bow not looked over since 1 May 2026', '1 d']);
-    expect(old.action).toMatchObject({ kind: 'look over', what: 'bow' });
+    expect(old.action).toMatchObject({ kind: 'go', screen: 'bow', field: 'bow.lookOver' });
   });
 
   it('is unknown when there is none on record, or when it lies in time to come', () => {
