@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { DimensionFigure } from '../../drawing/dimension/DimensionFigure.tsx';
 import { Fraction, Mark, useSize } from '../../design/index.ts';
@@ -6,10 +6,12 @@ import { ArrowDrawing } from '../../drawing/arrow/ArrowDrawing.tsx';
 import { arrowLayout } from '../../drawing/arrow/layout.ts';
 import { Bends } from '../../plots/modes/Bends.tsx';
 import { useBundle, useUnits } from '../../state/useBench.ts';
+import { HeadWithSwitch } from '../frame/FormSwitch.tsx';
+import { useFormKind } from '../frame/formKind.ts';
 import { Headline } from '../frame/Headline.tsx';
 import { ArrowForm } from './ArrowForm.tsx';
 import { assumedFigures } from './assumed.ts';
-import { arrowFollows, bendsOf, bendsTitle, spineFacts, suitabilityOf, suitsSentence } from './derive.ts';
+import { arrowFollows, bendsOf, bendsTitle, drawnSentence, spineFacts, suitabilityOf, suitsSentence } from './derive.ts';
 import { Dozen } from './dozen/Dozen.tsx';
 import { Facts } from './Facts.tsx';
 import { ShaftDetails } from './ShaftDetails.tsx';
@@ -26,27 +28,43 @@ export function Arrow() {
 function ArrowPage({ bundle }: { bundle: Bundle }) {
   const units = useUnits();
   const [place, room] = useSize();
+  const { arrowSet } = bundle;
+  const plain = useFormKind() === 'plain form';
   const answer = useMemo(() => suitabilityOf(bundle), [bundle]);
+  const width = room?.width ?? null;
+  const layout = useMemo(() => (width === null ? null : arrowLayout(arrowSet, units, width)), [arrowSet, units, width]);
   return (
     <>
-      <Headline
-        screen="arrow"
-        clear={suitsSentence(answer, units)}
-        note="A spine is a deflection with its span and its load; a bare number such as 500 says neither."
-      />
+      <HeadWithSwitch>
+        <Headline
+          screen="arrow"
+          clear={suitsSentence(answer, units)}
+          note={
+            plain || layout === null
+              ? 'A spine is a deflection with its span and its load; a bare number such as 500 says neither.'
+              : drawnSentence(layout.scale)
+          }
+        />
+      </HeadWithSwitch>
       <div className="body">
-        <div ref={place}>{room !== null && <ArrowBody bundle={bundle} answer={answer} width={room.width} />}</div>
+        <div ref={place}>{layout !== null && <ArrowBody bundle={bundle} answer={answer} layout={layout} plain={plain} />}</div>
       </div>
     </>
   );
 }
 
-function ArrowBody({ bundle, answer, width }: { bundle: Bundle; answer: ReturnType<typeof suitabilityOf>; width: number }) {
+interface BodyProps {
+  bundle: Bundle;
+  answer: ReturnType<typeof suitabilityOf>;
+  layout: ReturnType<typeof arrowLayout>;
+  plain: boolean;
+}
+
+function ArrowBody({ bundle, answer, layout, plain }: BodyProps) {
   const units = useUnits();
-  const [plain] = useState(false);
   const { arrowSet } = bundle;
-  const layout = useMemo(() => arrowLayout(arrowSet, units, width), [arrowSet, units, width]);
   const { picture, scale } = layout;
+  const { width } = scale;
   const assumed = useMemo(() => assumedFigures(arrowSet, picture), [arrowSet, picture]);
   const fields = useArrowFields(arrowSet, assumed);
   const follows = useMemo(() => arrowFollows(bundle, units), [bundle, units]);

@@ -36,7 +36,7 @@ export function ShaftDetails({ arrowSet, picture, fields, width }: Props) {
         <Convention arrowSet={arrowSet} />
       </div>
       <div style={{ width: section.width }}>
-        <h3>The shaft cut across, {section.ratio}</h3>
+        <h3>Cut across, {section.ratio}</h3>
         <SectionDetail
           layout={section}
           known={{ diameter: arrowSet.diameter !== null, wall: arrowSet.wall !== null }}

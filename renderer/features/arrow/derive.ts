@@ -7,6 +7,7 @@ import type { Result } from '../../../core/model/problem.ts';
 import { suitability, type Suitability } from '../../../core/suitability/index.ts';
 import { showQuantity, textQuantity } from '../../../core/units/index.ts';
 import { together } from '../../../core/model/sentence.ts';
+import type { ArrowScale } from '../../drawing/arrow/scale.ts';
 import type { Bend } from '../../plots/modes/marks.ts';
 
 /** A figure that follows from what was measured, ready to print. */
@@ -133,3 +134,14 @@ export function suitsSentence(answer: Result<Suitability>, units: UnitChoice): s
   const text = (si: number) => textQuantity(si, 'deflection', units);
   return `This shaft suits the bow: ${text(measured)}, where ${text(needed.low)} to ${text(needed.high)} is wanted`;
 }
+
+const thicker: Readonly<Record<number, string>> = {
+  1: '',
+  1.5: ', half as thick again',
+  2: ', twice as thick',
+  3: ', three times as thick',
+};
+
+/** How the drawing stands to the arrow, and what the sizes of its dots say. */
+export const drawnSentence = ({ ratio, thickness }: Pick<ArrowScale, 'ratio' | 'thickness'>): string =>
+  `Drawn ${ratio}${thicker[thickness] ?? ''}; the area of a dot, and of the shaft’s line, is its mass.`;
