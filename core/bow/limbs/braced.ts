@@ -52,6 +52,8 @@ export function bracedOf(bow: LimbBow): Result<Braced> {
 /** The nock drawn to u by a force: how the arm stands, and what that asks of the hinge. */
 export interface DrawnTo {
   readonly theta: number;
+  /** F, what a scale would read [N]. */
+  readonly force: number;
   readonly tension: number;
   /** M = T × lever [N m]. */
   readonly moment: number;
@@ -66,7 +68,7 @@ const MOST_ROUNDS = 60;
  * @param bow - the bow as the model sees it [record]
  * @param braced - the same bow at rest, from `bracedOf` [record]
  * @param u - nock from the pivot, beyond the brace height [m]
- * @returns θ [rad], T [N] and M [N m] [record]
+ * @returns θ [rad], F [N], T [N] and M [N m] [record]
  * @validity refused where the string cannot reach, where the tip would pass the string, and where the string has no lever left
  * @source own derivation
  * @example drawnTo(exampleLimbBow, bracedOf(exampleLimbBow).value, 0.68).value.tension > 178 // true
@@ -103,5 +105,5 @@ export function drawnTo(bow: LimbBow, { slack, spring }: Braced, u: number): Res
   const tension = spring * (string.length - slack);
   if (!(string.alongArrow > 0 && string.lever > 0 && string.cos * bow.limb + bow.hingeY > 0))
     return cannotBe('At this draw the tip would pass the string.');
-  return ok({ theta, tension, moment: tension * string.lever });
+  return ok({ theta, force, tension, moment: tension * string.lever });
 }

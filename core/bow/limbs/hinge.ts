@@ -1,7 +1,7 @@
 import { Matrix, solve } from 'ml-matrix';
 import { ok, refuse, type Result } from '../../model/problem.ts';
 import { drawnTo, type Braced, type DrawnTo } from './braced.ts';
-import { emptyString, halfString } from './geometry.ts';
+import { heldAt } from './heldAt.ts';
 import type { LimbBow } from './limbBow.ts';
 
 /** The hinge as a spring: what the limb's bending comes to in this model. */
@@ -85,26 +85,14 @@ export function hingeOf(bow: LimbBow, braced: Braced): Result<Hinge> {
 }
 
 /** Draws the bow with its fitted hinge from full draw back to the brace height and compares the force with the one that was given. */
-function missOf(bow: LimbBow, { slack, spring }: Braced, moment: Hinge['moment'], full: number): number {
-  const string = emptyString();
-  const H = 1e-6;
+function missOf(bow: LimbBow, braced: Braced, moment: Hinge['moment'], full: number): number {
   let theta = full;
   let worst = 0;
   for (let i = POINTS; i >= 0; i--) {
     const u = bow.brace + ((bow.draw - bow.brace) * i) / POINTS;
-    const excess = (at: number) => {
-      halfString(bow, u, at, string);
-      return moment(at) - spring * (string.length - slack) * string.lever;
-    };
-    for (let round = 0; round < 12; round++) {
-      const found = excess(theta);
-      const step = (found * H) / (excess(theta + H) - found);
-      theta -= step;
-      if (!(Math.abs(step) > 1e-10)) break;
-    }
-    halfString(bow, u, theta, string);
-    const force = 2 * spring * (string.length - slack) * string.alongArrow;
-    const miss = Math.abs(force - bow.force(u));
+    const held = heldAt(bow, braced, moment, u, theta);
+    theta = held.theta;
+    const miss = Math.abs(held.force - bow.force(u));
     if (!(miss <= worst)) worst = miss;
   }
   return worst / bow.force(bow.draw);

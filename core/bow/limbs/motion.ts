@@ -48,7 +48,7 @@ export function motionOf(bow: LimbBow, braced: Braced, hinge: Hinge): Motion {
   const q = stringMass / 6;
   const alongMass = arrowMass + 2 * q;
   const swing = 2 * (tipMass + q) * limb * limb;
-  const held = bow.force(draw);
+  const held = hinge.atDraw.force;
 
   const potential = (u: number, theta: number) => {
     const stretch = Math.max(0, halfString(bow, u, theta, string).length - slack);

@@ -2,8 +2,8 @@ import { readDense, type DenseSolution } from '../../flight/denseSolution.ts';
 import { integrate } from '../../flight/dormandPrince.ts';
 import { crossing } from '../../flight/root.ts';
 import { ok, refuse, type Result } from '../../model/problem.ts';
-import { bracedOf } from './braced.ts';
-import { hingeOf } from './hinge.ts';
+import { bracedOf, type Braced } from './braced.ts';
+import { hingeOf, type Hinge } from './hinge.ts';
 import type { LimbBow } from './limbBow.ts';
 import { motionOf, type Energies, type Motion } from './motion.ts';
 
@@ -69,11 +69,27 @@ export function runStroke(bow: LimbBow, tolerance: number = TOLERANCE): Result<S
   const braced = bracedOf(bow);
   if (!braced.ok) return braced;
   const hinge = hingeOf(bow, braced.value);
-  if (!hinge.ok) return hinge;
-  const motion = motionOf(bow, braced.value, hinge.value);
+  return hinge.ok ? looseOf(bow, braced.value, hinge.value, tolerance) : hinge;
+}
+
+/**
+ * The stroke of a bow whose hinge and string are known already.
+ *
+ * @equation as runStroke
+ * @param bow - the bow as the model sees it; its curve is not looked at [record]
+ * @param braced - the string on it, and the arm at rest [record]
+ * @param hinge - its hinges and how it is held at full draw [record]
+ * @param tolerance - the error of a step that is let pass, 1e-7 unless said otherwise [-]
+ * @returns as runStroke [record]
+ * @validity as runStroke
+ * @source own derivation
+ * @example looseOf(exampleLimbBow, bracedOf(exampleLimbBow).value, hingeOf(exampleLimbBow, bracedOf(exampleLimbBow).value).value).value.exit.speed > 59 // true
+ */
+export function looseOf(bow: LimbBow, braced: Braced, hinge: Hinge, tolerance: number = TOLERANCE): Result<StrokeRun> {
+  const motion = motionOf(bow, braced, hinge);
   if (!(motion.work > 0)) return refuse('no energy', 'A bow that stores energy was expected: this curve gives none.');
 
-  const parts = partsOf(bow, motion, tolerance);
+  const parts = partsOf(bow, hinge.atDraw.force, motion, tolerance);
   const time = parts === null ? null : exitOf(parts, motion);
   if (parts === null || time === null)
     return refuse('no exit', 'In this model the string never lets go of this arrow. Look at masses and string again.');
@@ -96,15 +112,15 @@ export function runStroke(bow: LimbBow, tolerance: number = TOLERANCE): Result<S
       virtualMass: (2 * motion.work) / (speed * speed) - bow.arrowMass,
     },
     work: motion.work,
-    braceTension: braced.value.tension,
-    staticError: hinge.value.staticError,
+    braceTension: braced.tension,
+    staticError: hinge.staticError,
   });
 }
 
 /** The fingers let go with a corner in the force, so that the integration ends there and begins again. */
-function partsOf(bow: LimbBow, motion: Motion, tolerance: number): Part[] | null {
+function partsOf(bow: LimbBow, held: number, motion: Motion, tolerance: number): Part[] | null {
   const stroke = bow.draw - bow.brace;
-  const pushed = PUSHED * bow.force(bow.draw);
+  const pushed = PUSHED * held;
   const moving = bow.arrowMass + bow.stringMass + 2 * bow.tipMass;
   const longest = bow.fingers + 6 * stroke * Math.sqrt(moving / motion.work);
   const settings = { absoluteTolerance: tolerance, relativeTolerance: tolerance, firstStep: longest / 2000 };
