@@ -8,10 +8,12 @@ interface Props {
   children: ReactNode;
   /** Buttons at the foot; without them there is just "Close". */
   foot?: ReactNode;
+  /** For tables: as wide as the window lets it, its middle scrolling between title and buttons. */
+  wide?: boolean;
 }
 
 /** A sheet over the work. The browser's own <dialog> keeps the focus inside, answers Esc, and gives the focus back. */
-export function Dialog({ title, onClose, children, foot }: Props) {
+export function Dialog({ title, onClose, children, foot, wide = false }: Props) {
   const element = useRef<HTMLDialogElement>(null);
   const id = useId();
   useEffect(() => {
@@ -27,7 +29,7 @@ export function Dialog({ title, onClose, children, foot }: Props) {
   return createPortal(
     <dialog
       ref={element}
-      className="sheet"
+      className={wide ? 'sheet wide' : 'sheet'}
       aria-labelledby={id}
       onCancel={(event) => {
         event.preventDefault();

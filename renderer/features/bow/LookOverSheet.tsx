@@ -1,10 +1,111 @@
+import { useState } from 'react';
+import { dayText } from '../../../core/findings/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
-import { Dialog } from '../../design/index.ts';
+import type { BowLookOver, Condition } from '../../../core/model/lookOver.ts';
+import { bowParts } from '../../../core/safety/index.ts';
+import { Choice, Words } from '../../design/index.ts';
+import { EntrySheet } from '../../design/entry/index.ts';
+import { now } from '../../state/clock.ts';
+import { useEdits } from '../../state/useEdits.ts';
+import { lookOverText } from './lookOverText.ts';
 
+/** What there is to see on each part, so that "looked at" means the same to everybody. Common practice. */
+const looksFor: Readonly<Record<(typeof bowParts)[number], string>> = {
+  limbs: 'cracks, twist, lifted laminations, both sides',
+  tips: 'splits, worn string grooves',
+  bolts: 'seated, both alike, not loose',
+  string: 'cut or worn strands, both loops',
+  serving: 'worn, slipped, under the nock and at the loops',
+};
+
+type Seen = Readonly<Record<(typeof bowParts)[number], Condition>>;
+
+/** A flaw stays until somebody has looked again; all else begins as not looked at. */
+function beginning(last: BowLookOver | null): Seen {
+  const left = (part: (typeof bowParts)[number]): Condition => (last?.[part] === 'flaw' ? 'flaw' : 'not looked at');
+  return { limbs: left('limbs'), tips: left('tips'), bolts: left('bolts'), string: left('string'), serving: left('serving') };
+}
+
+/** The bow looked over, part by part, by somebody, today. */
 export function LookOverSheet({ bundle, onClose }: { bundle: Bundle; onClose(): void }) {
+  const edit = useEdits();
+  const { bow } = bundle;
+  const [start] = useState(() => beginning(bow.lookOver));
+  const [seen, setSeen] = useState<Seen>(start);
+  const [by, setBy] = useState('');
+  const [note, setNote] = useState('');
+  const [fired, setFired] = useState<'no' | 'yes'>('no');
+
+  const looked = seen !== start;
+  const some = bowParts.some((part) => seen[part] !== 'not looked at');
+  const wrong =
+    (looked && some) || fired === 'yes'
+      ? null
+      : 'Say of one part at least whether it is sound, or note that it was loosed without an arrow.';
+  const write = () => {
+    const at = now();
+    const lookOver = { by: by.trim(), ...seen, note: note.trim() };
+    return edit.bow(`${bow.name} looked over`, {
+      ...(looked && some ? { lookedOver: at, lookOver } : {}),
+      ...(fired === 'yes' ? { dryFired: at } : {}),
+    });
+  };
   return (
-    <Dialog title="Look the bow over" onClose={onClose}>
-      <p className="note">{bundle.bow.name}</p>
-    </Dialog>
+    <EntrySheet
+      title={`Look over ${bow.name}`}
+      keep="Note what was seen"
+      changed={looked || by !== '' || note !== '' || fired === 'yes'}
+      wrong={wrong}
+      onKeep={write}
+      onClose={onClose}
+    >
+      <p className="note care">
+        Unstrung first, then strung by the method that its maker names, nobody’s face in line with a limb tip.
+      </p>
+      {bow.lookedOver !== null && (
+        <p className="note">
+          Last: {lookOverText(bow, now())}
+          {bow.lookOver?.by ? `, by ${bow.lookOver.by}` : ''}.
+        </p>
+      )}
+      <div className="acts">
+        <button
+          type="button"
+          className="btn"
+          onClick={() => setSeen({ limbs: 'sound', tips: 'sound', bolts: 'sound', string: 'sound', serving: 'sound' })}
+        >
+          All five looked at and sound
+        </button>
+      </div>
+      {bowParts.map((part) => (
+        <Choice<Condition>
+          key={part}
+          name={part}
+          value={seen[part]}
+          options={[
+            { value: 'not looked at', text: 'not looked at' },
+            { value: 'sound', text: 'sound' },
+            { value: 'flaw', text: 'a flaw' },
+          ]}
+          onKeep={(condition) => setSeen({ ...seen, [part]: condition })}
+          hint={looksFor[part]}
+        />
+      ))}
+      <Words name="looked over by" value={by} onKeep={setBy} />
+      <Words name="note" value={note} onKeep={setNote} long most={400} />
+      <Choice<'no' | 'yes'>
+        name="loosed without an arrow"
+        value={fired}
+        options={[
+          {
+            value: 'no',
+            text: bow.dryFired === null ? 'never, as far as is known' : `last ${dayText(bow.dryFired, now())}; not since`,
+          },
+          { value: 'yes', text: 'yes, and nobody has looked it over since' },
+        ]}
+        onKeep={setFired}
+        hint="A bow loosed dry is put away until a technician has looked over its limbs, tips and string."
+      />
+    </EntrySheet>
   );
 }

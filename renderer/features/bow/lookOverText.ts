@@ -2,9 +2,7 @@ import { dayText } from '../../../core/findings/index.ts';
 import type { Bow } from '../../../core/model/bow.ts';
 import type { Stamp } from '../../../core/model/common.ts';
 import { together } from '../../../core/model/sentence.ts';
-
-/** The parts of a bow that are looked at, from the limbs inwards. */
-export const bowParts = ['limbs', 'tips', 'bolts', 'string', 'serving'] as const;
+import { bowParts } from '../../../core/safety/index.ts';
 
 /** "today: all sound", "12 March: flaw in the string, serving not looked at". What nobody looked at is said, never taken for sound. */
 export function lookOverText({ lookedOver, lookOver, dryFired }: Bow, today: Stamp): string {

@@ -1,0 +1,63 @@
+import { useState, type ReactNode } from 'react';
+import { useBench } from '../../state/useBench.ts';
+import { Dialog } from '../Dialog.tsx';
+
+interface Props {
+  title: string;
+  /** "Keep 12 readings": the one filled button. */
+  keep: string;
+  /** Whether anything was entered that closing would lose. */
+  changed: boolean;
+  /** Why it cannot be kept as it stands; null when it can. */
+  wrong: string | null;
+  /** Writes it as one Change; what comes back says whether it is kept. */
+  onKeep(): Promise<boolean>;
+  onClose(): void;
+  children: ReactNode;
+}
+
+/** A sheet that is kept as a whole or not at all. Esc asks once before what was typed is lost; Cancel does not. */
+export function EntrySheet({ title, keep, changed, wrong, onKeep, onClose, children }: Props) {
+  const [asked, setAsked] = useState(false);
+  const [tried, setTried] = useState(false);
+  const [failed, setFailed] = useState(false);
+  const said = useBench((state) => state.said);
+  const leave = () => (changed && !asked ? setAsked(true) : onClose());
+  const write = async () => {
+    setTried(true);
+    if (wrong !== null) return;
+    const done = await onKeep();
+    setFailed(!done);
+    if (done) onClose();
+  };
+  const refusal = tried && wrong !== null ? wrong : failed && said?.kind === 'refused' ? said.sentence : null;
+  return (
+    <Dialog
+      title={title}
+      wide
+      onClose={leave}
+      foot={
+        <>
+          <button type="button" className="btn go" onClick={() => void write()}>
+            {keep}
+          </button>
+          <button type="button" className="btn" onClick={onClose}>
+            Cancel
+          </button>
+          {refusal !== null && (
+            <p className="wrong" role="alert">
+              {refusal}
+            </p>
+          )}
+          {refusal === null && asked && (
+            <p className="caution-text" role="alert">
+              What was entered here is not kept yet. Esc once more leaves it; “{keep}” keeps it.
+            </p>
+          )}
+        </>
+      }
+    >
+      <div className="sheet-scroll">{children}</div>
+    </Dialog>
+  );
+}

@@ -1,0 +1,18 @@
+export { EntryTable } from './EntryTable.tsx';
+export { EntrySheet } from './EntrySheet.tsx';
+export { PasteTable } from './PasteTable.tsx';
+export { TableFates } from './TableFates.tsx';
+export {
+  blankCell,
+  figureCell,
+  isBlank,
+  tableColumns,
+  typedCell,
+  withSpare,
+  wordCell,
+  wrongIn,
+  type Cell,
+  type EntryColumn,
+  type EntryRow,
+} from './cells.ts';
+export { pastedCells } from './paste.ts';
