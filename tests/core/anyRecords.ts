@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { FaceId, ShotGroup, limits, type Context, type ShotBundle } from '../../core/model/index.ts';
+import { FaceId, ShotGroup, limits, type Bow, type Context, type ShotBundle } from '../../core/model/index.ts';
 import {
   anyArcher,
   anyArrowSet,
@@ -81,10 +81,17 @@ export const anyShotBundle: fc.Arbitrary<ShotBundle> = fc
     oneHand: mostlyTrue,
     alike: mostlyTrue,
     weighed: mostlyTrue,
+    cared: mostlyTrue,
     distance: anyMeasure('shootingDistance'),
   })
-  .map(({ archer, bow, arrowSet, setup, groups, oneHand, alike, weighed, distance }) => {
+  .map(({ archer, bow: anyCondition, arrowSet: anyDozen, setup, groups, oneHand, alike, weighed, cared, distance }) => {
     const { form } = setup;
+    // Most kit that is shot has no flaw on record and the string that its maker allows, or nearly every set-up would be stopped.
+    const bow: Bow = cared
+      ? { ...anyCondition, lookOver: null, dryFired: null, lowStretch: 'allowed', mostBoltTurns: null }
+      : anyCondition;
+    const sound = anyDozen.arrows.map((arrow) => ({ ...arrow, lookOver: null }));
+    const arrowSet = cared ? { ...anyDozen, arrows: sound } : anyDozen;
     // A reading mostly belongs to this draw and agrees with the mark, or most arrows would be too light for one of the two.
     const settings = weighed ? { ...setup.settings, weightDraw: archer.drawLength } : setup.settings;
     const markedWeight = weighed && settings.weightOnFingers !== null ? null : bow.markedWeight;
