@@ -11,7 +11,7 @@ export const mimeOf: Readonly<Record<FileKind, string>> = {
   csv: 'text/csv',
 };
 
-const LONGEST_NAME = 120;
+const LONGEST_NAME = 200;
 // What one of the systems that the bench runs on does not take in a file's name, and the names that one of them keeps for its devices.
 const forbidden = /[\p{Cc}\p{Cf}\p{Co}\p{Cs}\p{Zl}\p{Zp}<>:"/\\|?*]/gu;
 const devices = /^(con|prn|aux|nul|com\d|lpt\d)(\.|$)/i;
@@ -44,6 +44,6 @@ export function fileName(words: readonly string[], kind: FileKind): string {
     .filter((word) => word !== '')
     .join(' - ')
     .replace(/^[.\s]+/, '');
-  const stem = (/^.{0,50}/su.exec(plain)?.[0] ?? '').replace(/[.\s]+$/, '');
+  const stem = (/^.{0,80}/su.exec(plain)?.[0] ?? '').replace(/[.\s]+$/, '');
   return `${stem === '' ? 'Fistmele' : devices.test(stem) ? `Fistmele ${stem}` : stem}.${kind}`;
 }

@@ -2,7 +2,7 @@ import { useDeferredValue, useMemo, useRef } from 'react';
 import { strokeChanges, strokeOfSetup, type StrokeChange } from '../../../core/bow/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { ok } from '../../../core/model/problem.ts';
-import { textQuantity, type Use } from '../../../core/units/index.ts';
+import { showQuantity, unitOf, type Use } from '../../../core/units/index.ts';
 import { Fraction } from '../../design/index.ts';
 import { ExportLinks } from '../../export/index.ts';
 import { useUnits } from '../../state/useBench.ts';
@@ -142,9 +142,10 @@ function Changes({ changes }: { changes: readonly StrokeChange[] }) {
       <thead>
         <tr>
           <th scope="col">change</th>
-          {columns.map(({ key }) => (
+          {columns.map(({ key, use }) => (
             <th key={key} scope="col">
               {key}
+              <span className="unit">{key === 'time' ? 'ms' : unitOf(use, units)}</span>
             </th>
           ))}
         </tr>
@@ -154,7 +155,7 @@ function Changes({ changes }: { changes: readonly StrokeChange[] }) {
           <tr key={change.change}>
             <th scope="row">{change.change.replace('-', '−')}</th>
             {columns.map(({ key, use }) => (
-              <td key={key}>{textQuantity(change[key], use, units, { signed: true })}</td>
+              <td key={key}>{showQuantity(change[key], use, units, { signed: true }).figure}</td>
             ))}
           </tr>
         ))}

@@ -18,14 +18,16 @@ export interface Lane {
 }
 
 const laneOf: Readonly<Record<LaneName, { readonly title: string; readonly use: Use; readonly height: number }>> = {
-  force: { title: 'force', use: 'weight', height: 92 },
-  speed: { title: 'speed of the arrow', use: 'speed', height: 66 },
+  force: { title: 'force', use: 'weight', height: 116 },
+  speed: { title: 'speed of the arrow', use: 'speed', height: 72 },
   energy: { title: 'where the energy is', use: 'energy', height: 100 },
 };
+/** Over the greatest figure, for what stands beside it; the energy fills its lane, because it is all there is. */
+const headroom: Readonly<Record<LaneName, number>> = { force: 1.06, speed: 1.16, energy: 1 };
 const names: readonly LaneName[] = ['force', 'speed', 'energy'];
 
 /** Pixels: the lane for the readout and the line that says when the arrow leaves; over each lane its title; under the last the axis. */
-export const strokeFrame = { readout: 22, leaves: 20, title: 22, axis: 26, right: 12, room: 24 } as const;
+export const strokeFrame = { readout: 22, leaves: 20, title: 28, axis: 26, right: 12, room: 24 } as const;
 
 const unit = (use: Use, units: UnitChoice) => ({ factor: factorOf(use, units), symbol: unitOf(use, units) });
 
@@ -41,7 +43,7 @@ export function strokeLanes(data: StrokeData, units: UnitChoice): { readonly lan
     const { height, use } = laneOf[name];
     top += strokeFrame.title;
     const bottom = top + height;
-    const y = scaleLinear([0, most[name] * (name === 'energy' ? 1 : 1.06)], [bottom, top]);
+    const y = scaleLinear([0, most[name] * headroom[name]], [bottom, top]);
     const lane = { name, top, bottom, y, unit: unit(use, units) };
     top = bottom;
     return lane;
@@ -51,7 +53,7 @@ export function strokeLanes(data: StrokeData, units: UnitChoice): { readonly lan
     left,
     lanes: bare.map(({ unit: shown, ...lane }) => ({
       ...lane,
-      title: label(laneOf[lane.name].title, left, lane.top - 7, 'start', 'name', 13),
+      title: label(laneOf[lane.name].title, left, lane.top - 8, 'start', 'name', 13),
       up: ticksUp(lane.y, shown, left - 8, strokeFrame.room),
     })),
   };

@@ -5,6 +5,7 @@ import { boxAround, type Box } from '../boxes.ts';
 import { curveBoxes } from '../curveBoxes.ts';
 import { firstFree, label, type Label } from '../labels.ts';
 import { spread } from '../spread.ts';
+import { textWidth } from '../textWidth.ts';
 import { ticksAcross, type Tick } from '../ticks.ts';
 import { energyParts, type EnergyPart, type StrokeData, type StrokeSample } from './data.ts';
 import { strokeFrame, strokeLanes, strokePath, type Lane } from './lanes.ts';
@@ -31,7 +32,8 @@ export interface StrokeMarks {
 const NAME = 13;
 /** From this width on the names at the curves' ends carry their figures [px]. */
 const WIDE = 460;
-const column = { wide: 150, narrow: 58 } as const;
+/** Between the ends of the curves and the plot's edge, but for their names [px]. */
+const AIR = 14;
 const LINE = 16;
 
 /** The stroke at a width: three lanes over one time, each curve named at its end; no two texts touch. */
@@ -39,10 +41,6 @@ export function strokeMarks(data: StrokeData, width: number, units: UnitChoice):
   const { lanes, left } = strokeLanes(data, units);
   const [force, speed, energy] = lanes as [Lane, Lane, Lane];
   const wide = width >= WIDE;
-  const right = width - (wide ? column.wide : column.narrow);
-  const last = Math.max(data.exit.time, data.simple.time, data.samples.at(-1)?.time ?? 0);
-  const x = scaleLinear([0, last], [left, right]);
-  const exit = x(data.exit.time);
   const axisY = energy.bottom;
   const end = data.samples.at(-1);
   const stacked = stack(data.samples);
@@ -66,6 +64,10 @@ export function strokeMarks(data: StrokeData, width: number, units: UnitChoice):
       }),
     );
   }
+  const right = width - AIR - Math.ceil(Math.max(0, ...named.map(({ text }) => textWidth(text, NAME, 'name'))));
+  const last = Math.max(data.exit.time, data.simple.time, data.samples.at(-1)?.time ?? 0);
+  const x = scaleLinear([0, last], [left, right]);
+  const exit = x(data.exit.time);
   const ends = lanes.flatMap((lane) =>
     endLabels(
       named.filter((one) => one.lane === lane),
@@ -75,7 +77,8 @@ export function strokeMarks(data: StrokeData, width: number, units: UnitChoice):
   );
 
   const leaves = `leaves after ${textQuantity(data.exit.time, 'time', units)}`;
-  const leaving = label(leaves, Math.min(exit, right), strokeFrame.readout + 14, 'end', 'name', NAME);
+  const leavesAt = Math.max(Math.min(exit, right), textWidth(leaves, NAME, 'name') + 2);
+  const leaving = label(leaves, leavesAt, strokeFrame.readout + 14, 'end', 'name', NAME);
   const fixed = [leaving, ...lanes.map(({ title }) => title), ...ends.map((one) => one.label)];
   const simple = { x: x(data.simple.time), y: speed.y(data.simple.speed) };
   const beside = simpleLabel(data, simple, speed, x, exit, units);
@@ -129,7 +132,7 @@ function endLabels(named: readonly { readonly text: string; readonly y: number }
   return named.map(({ text, y }, i) => {
     const at = places[i] ?? y;
     return {
-      label: label(text, right + 12, at + 4, 'start', 'name', NAME),
+      label: label(text, right + AIR - 2, at + 4, 'start', 'name', NAME),
       leader: Math.abs(at - y) > 3 ? `M${right + 1} ${y.toFixed(1)}L${right + 9} ${at.toFixed(1)}` : null,
     };
   });
@@ -151,6 +154,6 @@ function simpleLabel(
     ...[9, 16, 30].flatMap((left) => [4, 14].map((down) => label(text, mark.x - left, mark.y + down, 'end', 'name', NAME))),
     ...[18, 30, 42].map((down) => label(text, exit - 6, mark.y + down, 'end', 'name', NAME)),
   ]);
-  const bounds = { left: x(0) + 2, right: x.range()[1] ?? 0, top: lane.top, bottom: lane.bottom - 1 };
+  const bounds = { left: x(0) + 2, right: x.range()[1] ?? 0, top: lane.top - 4, bottom: lane.bottom - 1 };
   return firstFree(places, ({ box }) => [box], obstacles, bounds);
 }

@@ -21,9 +21,9 @@ export function note({ exit }: StrokeData, units: UnitChoice): string {
 
 /** What one number for the bow's moving mass says of the same stroke. */
 export function besideIt({ simple, exit }: StrokeData, units: UnitChoice): string {
-  const slower = Math.round(100 * (exit.time / simple.time - 1));
-  const longer = slower === 0 ? 'the same time' : `a time ${Math.abs(slower)} % ${slower > 0 ? 'shorter' : 'longer'}`;
-  return `One number for the bow’s own mass, ${textQuantity(simple.virtualMass, 'mass', units)}, gives ${textQuantity(simple.time, 'time', units)} and ${textQuantity(simple.speed, 'speed', units)}: ${longer}.`;
+  const shorter = Math.round(100 * (1 - simple.time / exit.time));
+  const differs = shorter === 0 ? 'the same time' : `a time ${Math.abs(shorter)} % ${shorter > 0 ? 'shorter' : 'longer'}`;
+  return `One number for the bow’s own mass, ${textQuantity(simple.virtualMass, 'mass', units)}, gives ${textQuantity(simple.time, 'time', units)} and ${textQuantity(simple.speed, 'speed', units)}: ${differs}.`;
 }
 
 export function saidAt(data: StrokeData, time: number, units: UnitChoice): Said {
