@@ -25,6 +25,8 @@ export const sources = {
     'T. F. Chan, G. H. Golub, R. J. LeVeque, Algorithms for computing the sample variance: analysis and recommendations, The American Statistician 37 (1983) 242-247.',
   'dowell-1971':
     'M. Dowell, P. Jarratt, A modified regula falsi method for computing the root of an equation, BIT 11 (1971) 168-174: the Illinois rule.',
+  'fieller-1954':
+    'E. C. Fieller, Some problems in interval estimation, Journal of the Royal Statistical Society, Series B 16 (1954) 175-185 (from memory): the interval of a ratio.',
   'fritsch-butland-1984':
     'F. N. Fritsch, J. Butland, A method for constructing local monotone piecewise cubic interpolants, SIAM Journal on Scientific and Statistical Computing 5 (1984) 300-304.',
   'goldberg-levine-1946':

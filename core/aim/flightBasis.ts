@@ -33,7 +33,7 @@ export interface FlightBasis {
  * @example flightBasis(exampleBundle).value.eyeHeight // {"value":0.11,"measured":true}
  */
 export function flightBasis(bundle: Bundle): Result<FlightBasis> {
-  const speed = setupSpeed({ ...bundle, settings: bundle.setup.settings });
+  const speed = setupSpeed(bundle);
   if (!speed.ok) return speed;
   const weighed = arrowMass(bundle.arrowSet);
   if (!weighed.ok) return weighed;

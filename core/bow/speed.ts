@@ -2,7 +2,6 @@ import { ok, refuse, type BowKind, type Result } from '../model/index.ts';
 import { given } from '../model/given.ts';
 import { requireNotNegative, requirePositive } from '../model/positive.ts';
 import type { Band } from '../model/band.ts';
-import { storedEnergy } from './energy.ts';
 import { kindFigures } from './kinds.ts';
 
 /** What decides how fast an arrow leaves. */
@@ -38,17 +37,16 @@ export function launchSpeed(figures: LaunchFigures): number {
 /**
  * Estimated launch speed from the bow's kind, with a band; a chronograph always wins.
  *
- * @equation (m + K) v² / 2 = η φ F d with the kind's φ, K and η; the band adds the effects of F, φ, K and η at their ends in squares
- * @param bowKind - which φ, K and η hold [choice]
- * @param weight - F, weight on the fingers, value with low and high [N] [record]
- * @param stroke - d, power stroke [m]
+ * @equation (m + K) v² / 2 = η E with the kind's K and η; the band adds the effects of E, K and η at their ends in squares
+ * @param bowKind - which K and η hold [choice]
+ * @param energy - E, stored energy, value with low and high [J] [record]
  * @param mass - m, arrow [kg]
  * @returns v, value with low and high: an estimate [m/s] [record]
- * @validity refused for a compound and for an arrow mass outside the model's limits; RangeError for a weight or stroke that is not positive and finite
+ * @validity refused for a compound and for an arrow mass outside the model's limits; RangeError for an energy that is not positive and finite
  * @source from memory
- * @example estimatedSpeed('take-down recurve', { value: 180, low: 180, high: 180 }, 0.45, 0.021).value.value // 57.54737179055182
+ * @example estimatedSpeed('take-down recurve', { value: 47.061, low: 47.061, high: 47.061 }, 0.021).value.value // 57.54737179055182
  */
-export function estimatedSpeed(bowKind: BowKind, weight: Band, stroke: number, mass: number): Result<Band> {
+export function estimatedSpeed(bowKind: BowKind, energy: Band, mass: number): Result<Band> {
   const kind = kindFigures[bowKind];
   if (kind === null)
     return refuse(
@@ -58,19 +56,18 @@ export function estimatedSpeed(bowKind: BowKind, weight: Band, stroke: number, m
     );
   const arrow = given('the estimated speed', { arrowMass: mass });
   if (!arrow.ok) return arrow;
-  const inputs = { weight, fullness: kind.fullness, virtualMass: kind.virtualMass, hysteresis: kind.hysteresis };
+  const inputs = { energy, virtualMass: kind.virtualMass, hysteresis: kind.hysteresis };
   const speedAt = (ends: Partial<Record<keyof typeof inputs, 'low' | 'high'>>): number =>
     launchSpeed({
       mass,
-      energy: storedEnergy(weight[ends.weight ?? 'value'], stroke, kind.fullness[ends.fullness ?? 'value']),
+      energy: energy[ends.energy ?? 'value'],
       virtualMass: kind.virtualMass[ends.virtualMass ?? 'value'],
       hysteresis: kind.hysteresis[ends.hysteresis ?? 'value'],
     });
   const value = speedAt({});
   const reach = (slower: 'low' | 'high', faster: 'low' | 'high'): number =>
     Math.hypot(
-      speedAt({ weight: faster }) - value,
-      speedAt({ fullness: faster }) - value,
+      speedAt({ energy: faster }) - value,
       speedAt({ virtualMass: slower }) - value,
       speedAt({ hysteresis: faster }) - value,
     );

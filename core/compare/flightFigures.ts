@@ -1,6 +1,6 @@
 import { pointOnDistance, setSight, type Launch } from '../aim/index.ts';
 import { arrowMass, pointBeyondShaft } from '../arrow/index.ts';
-import { setupSpeed } from '../bow/index.ts';
+import { setupSpeed, type ArrowSpeed } from '../bow/index.ts';
 import { airDensity, dragBand } from '../flight/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
@@ -23,6 +23,12 @@ const plans = [
 ] as const;
 type Key = (typeof plans)[number]['key'];
 
+const speedNotes: Readonly<Record<ArrowSpeed['from'], string>> = {
+  measured: 'measured',
+  fitted: 'from arrows of other masses over the chronograph',
+  estimated: 'estimated from the kind of bow',
+};
+
 /**
  * The figures of the flight: speed, drop below a sight mark, time, point-on distance.
  *
@@ -36,7 +42,7 @@ type Key = (typeof plans)[number]['key'];
  */
 export function flightFigures(bundle: Bundle, units: UnitChoice): readonly DoubtedFigure[] {
   const { archer, bow, arrowSet, setup } = bundle;
-  const speed = setupSpeed({ archer, bow, arrowSet, settings: setup.settings });
+  const speed = setupSpeed(bundle);
   const mass = arrowMass(arrowSet);
   const none = (sentence: string) =>
     plans.map((plan) => ({ ...plan, value: null, half: null, note: sentence, doubts: new Map() }));
@@ -52,7 +58,7 @@ export function flightFigures(bundle: Bundle, units: UnitChoice): readonly Doubt
       ? `${bow.id} ${archer.id} estimated speed`
       : `${setup.id} ${arrowSet.id} measured speed ${speed.value.value}`;
   const notes: Readonly<Record<Key, string>> = {
-    speed: speed.value.from === 'measured' ? 'measured' : 'estimated from the kind of bow',
+    speed: speedNotes[speed.value.from],
     drop: eyeHeight === null ? `eye ${textQuantity(USUAL_EYE, 'setting', units)} over the arrow assumed` : '',
     time: '',
     pointOn: '',

@@ -71,7 +71,7 @@ function expectSoundFindings(bundle: ShotBundle, units: UnitChoice): void {
 
 function expectSoundFlight(bundle: ShotBundle): void {
   const { setup, arrowSet, groups } = bundle;
-  const speed = setupSpeed({ ...bundle, settings: setup.settings });
+  const speed = setupSpeed(bundle);
   const mass = arrowMass(arrowSet);
   sound('speed', speed);
   sound('mass', mass);
@@ -168,7 +168,7 @@ describe('the whole core, on any records that the notebook would take', () => {
           seen.high += Number(reading.vertical !== null);
           seen.changes.add(reading.next.kind);
           seen.suits += Number(suitability({ ...bundle, settings: bundle.setup.settings }).ok);
-          seen.flown += Number(setupSpeed({ ...bundle, settings: bundle.setup.settings }).ok);
+          seen.flown += Number(setupSpeed(bundle).ok);
         },
       ),
       { numRuns: 250, seed: 12 },

@@ -45,7 +45,7 @@ export function basis(picture: AimPicture, without: boolean, units: UnitChoice):
   const speedText =
     speed.from === 'measured'
       ? `a measured speed of ${at}, give or take 1 %`
-      : `a speed estimated from the bow, ${rangeText(speed, 'speed', units)} ${showQuantity(speed.value, 'speed', units).unit}`;
+      : `a speed ${speed.from === 'fitted' ? 'fitted to other arrows over the chronograph' : 'estimated from the bow'}, ${rangeText(speed, 'speed', units)} ${showQuantity(speed.value, 'speed', units).unit}`;
   const assumed = [eyeHeight.measured ? null : 'the eye height', diameter.measured ? null : 'the shaft’s diameter'].filter(
     (one) => one !== null,
   );
