@@ -1,0 +1,98 @@
+import { ok, type Bundle, type Result } from '../../model/index.ts';
+import { defaultPreferences, type UnitChoice } from '../../model/preferences.ts';
+import { textQuantity } from '../../units/index.ts';
+import { kindFigures } from '../kinds.ts';
+import { launchSpeed } from '../speed.ts';
+import { AMO_ADDS } from '../stroke.ts';
+import { looseFromCurve } from '../timeOnString.ts';
+import { virtualMassOf } from '../virtualMass.ts';
+import { limbBowOf, type BundleBow } from './limbBowOf.ts';
+import { runStroke, type StrokeRun } from './runStroke.ts';
+import { tipMassFor } from './tipMassFor.ts';
+
+/** The stroke of a set-up, beside what one number says of it. */
+export interface SetupStroke extends StrokeRun {
+  /** What was not measured, ready to read. */
+  readonly assumed: readonly string[];
+  /** By the one-number virtual mass: time to brace height [s], speed [m/s], K [kg]. */
+  readonly simple: { readonly time: number; readonly speed: number; readonly virtualMass: number };
+}
+
+interface Simple {
+  /** K [kg]. */
+  readonly virtualMass: number;
+  /** η E over the stored energy [-]. */
+  readonly share: number;
+  readonly from: 'chronograph' | 'kind';
+}
+
+/** Speeds off a chronograph where they make sense, else the kind's figures. */
+function simpleOf(bundle: Bundle, { curve }: BundleBow): Simple {
+  const fitted = virtualMassOf(bundle);
+  if (fitted.ok && fitted.value.credible && fitted.value.virtualMass.value > 0 && fitted.value.returned.value > 0)
+    return {
+      virtualMass: fitted.value.virtualMass.value,
+      share: Math.min(1, fitted.value.returned.value / curve.energy.value),
+      from: 'chronograph',
+    };
+  const kind = kindFigures[bundle.bow.bowKind];
+  return { virtualMass: kind?.virtualMass.value ?? 0, share: kind?.hysteresis.value ?? 1, from: 'kind' };
+}
+
+/**
+ * The limbs' mass: where arrows were chronographed, the one with which the model leaves this arrow at the speed that they say.
+ *
+ * @equation as tipMassFor, v from (m + K) v²/2 = η E
+ * @param bundle - the set-up with its records [record]
+ * @param units - the person's choice of units, for the sentences [record]
+ * @returns the model's bow with its limb mass, what was assumed, and K with η E/E [record]
+ * @validity as limbBowOf; speeds that fit no limb mass leave the kind's, and that is said
+ * @source own derivation
+ * @example fittedBowOf(exampleBundle, defaultPreferences.units).value.simple.from // "kind"
+ */
+export function fittedBowOf(bundle: Bundle, units: UnitChoice): Result<BundleBow & { readonly simple: Simple }> {
+  const found = limbBowOf(bundle, units);
+  if (!found.ok) return found;
+  const simple = simpleOf(bundle, found.value);
+  const { bow, curve, assumed } = found.value;
+  const { virtualMass, share } = simple;
+  const fitted =
+    simple.from === 'chronograph'
+      ? tipMassFor(bow, launchSpeed({ mass: bow.arrowMass, energy: curve.energy.value, virtualMass, hysteresis: share }))
+      : null;
+  const tipMass = fitted?.ok === true ? fitted.value : bow.tipMass;
+  const mass = textQuantity(tipMass, 'mass', { ...units, mass: 'g' });
+  const said =
+    fitted === null
+      ? `Each limb is taken to weigh ${mass} at its tip, as is usual for a ${bundle.bow.bowKind} of this weight: no speed was measured that would tell it.`
+      : fitted.ok
+        ? `Each limb is given ${mass} at its tip, with which the model gives back the speed that the chronographed arrows say.`
+        : `The chronographed speeds fit no limbs of this model: each limb is taken to weigh ${mass} at its tip, as is usual for a ${bundle.bow.bowKind}. Look at speeds, force-draw readings and string again.`;
+  return ok({ bow: { ...bow, tipMass }, curve, assumed: [...assumed, said], simple });
+}
+
+const TOO_TIGHT =
+  'The tension late in the stroke comes out too high: a real limb bends along its whole length, and this one is stiff beyond one hinge.';
+
+/**
+ * The stroke of a set-up with limb inertia and an elastic string, beside the one-number virtual mass.
+ *
+ * @equation as runStroke; limbs and string by limbBowOf, the limb mass fitted to chronographed arrows where they make sense; simple by looseFromCurve with K and η
+ * @param bundle - the set-up with its records [record]
+ * @param units - the person's choice of units, for the sentences [record]
+ * @returns the run, what was assumed, and time [s], speed [m/s] and K [kg] of the simple model [record]
+ * @validity finger-shot bows; a compound is refused, and so is whatever is missing or cannot be, with a sentence. The simple time ends at brace height, the stroke's past it
+ * @source own derivation
+ * @example strokeOfSetup(exampleBundle).value.exit.time > strokeOfSetup(exampleBundle).value.simple.time // true
+ */
+export function strokeOfSetup(bundle: Bundle, units: UnitChoice = defaultPreferences.units): Result<SetupStroke> {
+  const found = fittedBowOf(bundle, units);
+  if (!found.ok) return found;
+  const { bow, curve, assumed, simple } = found.value;
+  const run = runStroke(bow);
+  if (!run.ok) return run;
+  const { brace, stroke } = curve;
+  const { virtualMass, share } = simple;
+  const loose = looseFromCurve((draw) => curve.force(brace + AMO_ADDS + draw).value, stroke, bow.arrowMass + virtualMass, share);
+  return ok({ ...run.value, assumed: [...assumed, TOO_TIGHT], simple: { ...loose, virtualMass } });
+}
