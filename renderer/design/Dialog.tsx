@@ -8,12 +8,12 @@ interface Props {
   children: ReactNode;
   /** Buttons at the foot; without them there is just "Close". */
   foot?: ReactNode;
-  /** For tables: as wide as the window lets it, its middle scrolling between title and buttons. */
-  wide?: boolean;
+  /** For tables: title and buttons stay, what lies between them scrolls; "wide" for many columns. */
+  size?: 'tall' | 'wide';
 }
 
 /** A sheet over the work. The browser's own <dialog> keeps the focus inside, answers Esc, and gives the focus back. */
-export function Dialog({ title, onClose, children, foot, wide = false }: Props) {
+export function Dialog({ title, onClose, children, foot, size }: Props) {
   const element = useRef<HTMLDialogElement>(null);
   const id = useId();
   useEffect(() => {
@@ -29,7 +29,7 @@ export function Dialog({ title, onClose, children, foot, wide = false }: Props) 
   return createPortal(
     <dialog
       ref={element}
-      className={wide ? 'sheet wide' : 'sheet'}
+      className={size === undefined ? 'sheet' : `sheet tall ${size}`}
       aria-labelledby={id}
       onCancel={(event) => {
         event.preventDefault();

@@ -1,5 +1,6 @@
 import { useId, useState, type ReactNode } from 'react';
 import { Fraction } from './Fraction.tsx';
+import './sheetRow.css';
 
 interface Props {
   name: string;
@@ -25,14 +26,16 @@ export function SheetRow({ name, text, field, hint, sheet }: Props) {
         <button
           id={id}
           type="button"
-          className="btn"
+          className="btn sheet-row"
           data-field={field}
           aria-labelledby={`${id}-name ${id}`}
           aria-haspopup="dialog"
           aria-describedby={hint === undefined ? undefined : `${id}-hint`}
           onClick={() => setOpen(true)}
         >
-          <Fraction>{text}</Fraction>
+          <span>
+            <Fraction>{text}</Fraction>
+          </span>
         </button>
         {hint !== undefined && (
           <p id={`${id}-hint`} className="hint">

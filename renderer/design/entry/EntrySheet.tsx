@@ -13,11 +13,13 @@ interface Props {
   /** Writes it as one Change; what comes back says whether it is kept. */
   onKeep(): Promise<boolean>;
   onClose(): void;
+  /** For tables of many columns. */
+  wide?: boolean;
   children: ReactNode;
 }
 
 /** A sheet that is kept as a whole or not at all. Esc asks once before what was typed is lost; Cancel does not. */
-export function EntrySheet({ title, keep, changed, wrong, onKeep, onClose, children }: Props) {
+export function EntrySheet({ title, keep, changed, wrong, onKeep, onClose, wide = false, children }: Props) {
   const [asked, setAsked] = useState(false);
   const [tried, setTried] = useState(false);
   const [failed, setFailed] = useState(false);
@@ -34,7 +36,7 @@ export function EntrySheet({ title, keep, changed, wrong, onKeep, onClose, child
   return (
     <Dialog
       title={title}
-      wide
+      size={wide ? 'wide' : 'tall'}
       onClose={leave}
       foot={
         <>

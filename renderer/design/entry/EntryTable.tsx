@@ -1,4 +1,5 @@
 import { useId, useRef, useState, type ClipboardEvent, type KeyboardEvent } from 'react';
+import { together } from '../../../core/model/sentence.ts';
 import type { TableRead } from '../../../core/tables/index.ts';
 import { useUnits } from '../../state/useBench.ts';
 import { headOf, settledCell, typedCell, withSpare, wordCell, wrongIn, type EntryColumn, type EntryRow } from './cells.ts';
@@ -22,8 +23,8 @@ interface Props<K extends string> {
   rowName?(row: EntryRow<K>, index: number): string;
   /** Enter goes on to the next cell of the row, or down the column. */
   enter?: 'across' | 'down';
-  /** Something to say of a row that can be kept all the same. */
-  remark?(index: number): string | null;
+  /** What there is to say of a row that can be kept all the same. */
+  remarks?(index: number): readonly string[];
 }
 
 /**
@@ -40,7 +41,7 @@ export function EntryTable<K extends string>({
   onPasted,
   rowName = (_, index) => `row ${index + 1}`,
   enter = 'across',
-  remark,
+  remarks: remarksOf,
 }: Props<K>) {
   const units = useUnits();
   const table = useRef<HTMLTableElement>(null);
@@ -105,10 +106,11 @@ export function EntryTable<K extends string>({
       return sentence === null ? [] : [{ index, place, sentence, where: `${column.name}, ${rowName(row, index)}` }];
     }),
   );
-  const remarks = rows.flatMap((row, index) => {
-    const sentence = remark?.(index) ?? null;
-    return sentence === null ? [] : [{ index, sentence, where: rowName(row, index) }];
-  });
+  const remarks = rows.map((row, index) => ({ where: rowName(row, index), sentences: remarksOf?.(index) ?? [] }));
+  /** What holds for several rows is said once. */
+  const spoken = new Map<string, string[]>();
+  for (const { where, sentences } of remarks)
+    for (const sentence of sentences) spoken.set(sentence, [...(spoken.get(sentence) ?? []), where]);
 
   return (
     <>
@@ -127,7 +129,7 @@ export function EntryTable<K extends string>({
         </thead>
         <tbody>
           {rows.map((row, index) => (
-            <tr key={index} className={remarks.some((one) => one.index === index) ? 'remarked' : undefined}>
+            <tr key={index} className={(remarks[index]?.sentences.length ?? 0) > 0 ? 'remarked' : undefined}>
               {columns.map((column, place) => {
                 const at = { row: index, column: place };
                 const wrong = wrongs.findIndex((one) => one.index === index && one.place === place);
@@ -172,16 +174,16 @@ export function EntryTable<K extends string>({
           ))}
         </tbody>
       </table>
-      {wrongs.length + remarks.length > 0 && (
+      {wrongs.length + spoken.size > 0 && (
         <ul className="entry-remarks">
           {wrongs.map(({ where, sentence }, i) => (
             <li key={where} id={`${id}-${i}`} className="wrong">
               {where}: {sentence}
             </li>
           ))}
-          {remarks.map(({ where, sentence }) => (
-            <li key={where} className="caution-text">
-              {where}: {sentence}
+          {[...spoken].map(([sentence, where]) => (
+            <li key={sentence} className="caution-text">
+              {together(where)}: {sentence}
             </li>
           ))}
         </ul>

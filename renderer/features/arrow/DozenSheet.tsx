@@ -47,6 +47,7 @@ export function DozenSheet({ bundle, onClose }: { bundle: Bundle; onClose(): voi
   return (
     <EntrySheet
       title="Numbered arrows"
+      wide
       keep={count === 0 ? 'Keep no arrows' : `Keep ${count} ${count === 1 ? 'arrow' : 'arrows'}`}
       changed={rows !== start}
       wrong={wrong}

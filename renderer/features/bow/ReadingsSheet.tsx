@@ -33,10 +33,9 @@ export function ReadingsSheet({ bundle, onClose }: { bundle: Bundle; onClose(): 
   const { readings, rowOf, wrong } = readingsOf(rows, datum, units);
   const drawn = forceDrawOf({ ...bundle, bow: { ...bow, forceDraw: [...readings], forceDrawBrace: brace } }, units);
   const flags = drawn.ok ? drawn.value.flags : [];
-  const remark = (row: number): string | null => {
-    const sentences = flags.filter(({ index }) => rowOf[index] === row).map(({ sentence }) => sentence);
-    return sentences.length === 0 ? null : [...new Set(sentences)].join(' ');
-  };
+  const remarks = (row: number): readonly string[] => [
+    ...new Set(flags.filter(({ index }) => rowOf[index] === row).map(({ sentence }) => sentence)),
+  ];
   const [first] = readings;
   const count = readings.length;
   const change = (next: readonly ReadingRow[]) => {
@@ -99,7 +98,7 @@ export function ReadingsSheet({ bundle, onClose }: { bundle: Bundle; onClose(): 
         most={MOST_READINGS}
         onChange={change}
         onPasted={setRead}
-        remark={remark}
+        remarks={remarks}
       />
       <PasteTable holds="draw, force, and letting down or which way, if it was read" onRead={onRead} />
       <TableFates read={read} />
