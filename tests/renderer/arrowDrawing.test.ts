@@ -6,11 +6,16 @@ import { defaultPreferences, type UnitChoice } from '../../core/model/preference
 import { unmeasured } from '../../core/model/unmeasured.ts';
 import { grain, inch } from '../../core/units/exact.ts';
 import { arrowLayout } from '../../renderer/drawing/arrow/layout.ts';
+import { detail, detailWidths, nockEnd } from '../../renderer/drawing/arrow/nockEnd.ts';
+import { arrowPicture } from '../../renderer/drawing/arrow/picture.ts';
+import { shaftSection } from '../../renderer/drawing/arrow/section.ts';
+import { spineTester } from '../../renderer/drawing/arrow/tester.ts';
 import { touches, type Box } from '../../renderer/plots/boxes.ts';
 import { anyArrowSet, anyUnits } from '../core/anyEquipment.ts';
 
 /** The drawing's width at 1280 and at 1024 px, with and without a scroll bar, and a little either side [px]. */
 const widths = [788, 773, 752, 737, 720];
+const detailPages = [788, 773, 752, 737];
 
 interface Named {
   readonly name: string;
@@ -31,7 +36,10 @@ function boxesOf(arrowSet: ArrowSet, units: UnitChoice, width: number): readonly
 function complaints(arrowSet: ArrowSet, units: UnitChoice, width: number): string[] {
   const boxes = boxesOf(arrowSet, units, width);
   expect(boxes.length).toBeGreaterThanOrEqual(9);
-  const height = arrowLayout(arrowSet, units, width).height;
+  return amiss(boxes, width, arrowLayout(arrowSet, units, width).height);
+}
+
+function amiss(boxes: readonly Named[], width: number, height: number): string[] {
   const outside = boxes.filter(
     ({ box }) => box.left < -0.01 || box.right > width + 0.01 || box.top < -0.01 || box.bottom > height,
   );
@@ -39,6 +47,35 @@ function complaints(arrowSet: ArrowSet, units: UnitChoice, width: number): strin
     boxes.slice(i + 1).flatMap((b) => (touches(a.box, b.box) ? [`${a.name} touches ${b.name}`] : [])),
   );
   return [...outside.map(({ name }) => `${name} leaves the drawing`), ...touching].map((what) => `${width} px: ${what}`);
+}
+
+/** The three details, each on a plate of its own; their widths at 1280 and at 1024 px. */
+function detailComplaints(arrowSet: ArrowSet, units: UnitChoice, page: number): string[] {
+  const widths = detailWidths(page);
+  const picture = arrowPicture(arrowSet);
+  const tester = spineTester(arrowSet, units, widths.spine, null);
+  const section = shaftSection(arrowSet, picture, units, widths.section);
+  const nock = nockEnd(arrowSet, picture, units, widths.nock);
+  return [
+    ...amiss(
+      [{ name: 'deflection', box: tester.deflection.box }, ...tester.labels.map(({ text, box }) => ({ name: text, box }))],
+      tester.width,
+      detail.height,
+    ),
+    ...amiss(
+      [
+        { name: 'outer diameter', box: section.diameter.box },
+        ...(section.wall === null ? [] : [{ name: 'wall', box: section.wall.box }]),
+      ],
+      section.width,
+      detail.height,
+    ),
+    ...amiss(
+      Object.entries(nock.fields).map(([name, { box }]) => ({ name, box })),
+      nock.width,
+      detail.height,
+    ),
+  ];
 }
 
 const blank: ArrowSet = { ...exampleBundle.arrowSet, ...unmeasured.arrowSet };
@@ -80,6 +117,32 @@ describe('the drawn arrow', () => {
       }),
       { numRuns: 500, seed: 20260621 },
     );
+  });
+
+  it.each(extremes)('keeps the details’ texts apart and inside: %s', (_name, arrowSet) => {
+    const found = detailPages.flatMap((page) =>
+      [defaultPreferences.units, metric].flatMap((units) => detailComplaints(arrowSet, units, page)),
+    );
+    expect(found).toEqual([]);
+  });
+
+  it('keeps the details’ texts apart and inside, whatever the record holds', () => {
+    fc.assert(
+      fc.property(anyArrowSet, anyUnits, fc.constantFrom(...detailPages), (arrowSet, units, page) => {
+        expect(detailComplaints(arrowSet, units, page)).toEqual([]);
+      }),
+      { numRuns: 500, seed: 20260623 },
+    );
+  });
+
+  it('shows the front of centre of ordinary arrows beside their balance point', () => {
+    // Common practice: from 7 % on a wooden arrow to 16 % on a light barrelled one; F1435 counts it from the middle of the shaft.
+    for (const share of [0.07, 0.1, 0.13, 0.16]) {
+      const length = 28.5 * inch;
+      const balance = length / 2 + share * length;
+      const { dimensions } = arrowLayout({ ...filled, length, balance }, defaultPreferences.units, 752);
+      expect(dimensions.foc.map(({ text }) => text)).toEqual([`${(100 * share).toFixed(1)} %`, 'front of centre']);
+    }
   });
 
   it('draws every arrow to scale over its width, and says the scale', () => {

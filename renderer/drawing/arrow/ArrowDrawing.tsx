@@ -26,6 +26,8 @@ export function ArrowDrawing({ layout, figures }: Props) {
   const { picture, scale, dimensions, masses, massY, arrowY, height, shapes } = layout;
   const balanceAt = picture.balance === null ? null : scale.at(picture.balance.at);
   const said = useMemo(() => describe(layout), [layout]);
+  // A small dot beside a large one is drawn over it, so that both are seen.
+  const largestFirst = useMemo(() => [...masses].sort((a, b) => b.radius - a.radius), [masses]);
   return (
     <div className="arrow-drawing" style={{ width: scale.width, height }}>
       <svg width={scale.width} height={height} role="img" aria-label={said}>
@@ -56,7 +58,7 @@ export function ArrowDrawing({ layout, figures }: Props) {
           d={`M${scale.at(0)} ${massY}H${scale.at(picture.length)}`}
           style={{ strokeWidth: layout.shaftStroke }}
         />
-        {masses.map(({ part, x, radius, leader, more }) => (
+        {largestFirst.map(({ part, x, radius, leader, more }) => (
           <g key={part.name}>
             <path className="leader-line" d={leader} />
             {part.name === 'shaft' ? (

@@ -22,6 +22,8 @@ interface NockEndProps {
   figures: Readonly<Record<'vaneFromThroat' | 'vaneLength' | 'vaneCount', FigureProps>>;
 }
 
+const spotOf = ({ box, anchor, lines }: NockEndProps['layout']['fields']['vaneCount']) => ({ box, anchor, lines });
+
 /** The nock end enlarged: the fletching's place, length and number. */
 export function NockEndDetail({ layout, material, known, figures }: NockEndProps) {
   const { fields, spans } = layout;
@@ -32,9 +34,9 @@ export function NockEndDetail({ layout, material, known, figures }: NockEndProps
       said={`The nock end, ${layout.ratio}: where the fletching begins, how long it is, how many vanes it has.`}
       fields={
         <>
-          <DimensionFigure {...figures.vaneFromThroat} {...fields.vaneFromThroat} />
-          <DimensionFigure {...figures.vaneLength} {...fields.vaneLength} />
-          <DimensionFigure {...figures.vaneCount} {...fields.vaneCount} />
+          <DimensionFigure {...figures.vaneFromThroat} {...spotOf(fields.vaneFromThroat)} />
+          <DimensionFigure {...figures.vaneLength} {...spotOf(fields.vaneLength)} />
+          <DimensionFigure {...figures.vaneCount} {...spotOf(fields.vaneCount)} />
         </>
       }
     >

@@ -9,7 +9,21 @@ import { arrowScale } from './scale.ts';
 import { nockPath, vanePath } from './shapes.ts';
 
 /** Heights all details share: what is drawn lies about the first, its figures stand about the second; px. */
-export const detail = { middle: 38, figures: 102, height: 134 } as const;
+export const detail = { middle: 38, figures: 102, height: 150 } as const;
+
+/** Between two details, and the share of the page that each takes [px, -]. */
+const GUTTER = 28;
+const shares = { spine: 0.31, section: 0.29, nock: 0.4 } as const;
+
+/** How wide each detail is on a page. */
+export function detailWidths(page: number): Readonly<Record<keyof typeof shares, number>> {
+  const room = page - 2 * GUTTER;
+  return {
+    spine: Math.floor(room * shares.spine),
+    section: Math.floor(room * shares.section),
+    nock: Math.floor(room * shares.nock),
+  };
+}
 
 /** Beyond the fletching the detail shows this much more of the shaft [m]. */
 const BEYOND = 0.016;
@@ -30,7 +44,7 @@ export function nockEnd(arrowSet: ArrowSet, picture: ArrowPicture, units: UnitCh
   const half = Math.min(THICKEST, picture.diameter * scale.perMetre) / 2;
   const ends = { throat: scale.at(0), from: scale.at(from), to: scale.at(to), cut: width - 3 };
   const sides = picture.vaneCount > 1 ? [-1, 1] : [-1];
-  const lane3 = lanes(arrowSet, units, width, ends);
+
   const dimension = (a: number, b: number): Span => ({
     axis: 'across',
     from: a,
@@ -51,22 +65,22 @@ export function nockEnd(arrowSet: ArrowSet, picture: ArrowPicture, units: UnitCh
     vanes: sides.map((side) => vanePath(ends.from, ends.to, y + side * half, side * TALLEST)),
     edgeVane: picture.vaneCount % 2 === 0 ? null : `M${ends.from} ${y}H${ends.to}`,
     spans: { vaneFromThroat: dimension(ends.throat, ends.from), vaneLength: dimension(ends.from, ends.to) },
-    fields: lane3,
+    fields: fieldsOf(arrowSet, units, width, ends),
   };
 }
 
-function lanes(
+function fieldsOf(
   arrowSet: ArrowSet,
   units: UnitChoice,
   width: number,
   ends: { readonly throat: number; readonly from: number; readonly to: number },
-): Readonly<Record<NockFigure, FieldSpot & { readonly leader: string | null }>> {
-  const rows: readonly { readonly field: NockFigure; readonly name: string; readonly at: number }[] = [
-    { field: 'vaneFromThroat', name: 'throat to fletching', at: (ends.throat + ends.from) / 2 },
-    { field: 'vaneLength', name: 'fletching length', at: (ends.from + ends.to) / 2 },
-    { field: 'vaneCount', name: 'vanes', at: width },
+): Readonly<Record<NockFigure, FieldSpot & { readonly lines: readonly string[]; readonly leader: string | null }>> {
+  const rows: readonly { readonly field: NockFigure; readonly name: readonly string[]; readonly at: number }[] = [
+    { field: 'vaneFromThroat', name: ['throat to', 'fletching'], at: (ends.throat + ends.from) / 2 },
+    { field: 'vaneLength', name: ['fletching', 'length'], at: (ends.from + ends.to) / 2 },
+    { field: 'vaneCount', name: ['vanes'], at: width },
   ];
-  const sizes = rows.map(({ field, name }) => figureSize(figureText(field, arrowSet[field], units), [name]));
+  const sizes = rows.map(({ field, name }) => figureSize(figureText(field, arrowSet[field], units), name));
   const places = lane(
     rows.map(({ at }, i) => ({ at, size: sizes[i]?.width ?? 0 })),
     0,
@@ -78,7 +92,7 @@ function lanes(
     const box = figureBox(sizes[i] ?? figureSize('', []), at, detail.figures, 'middle');
     const from = rows[i]?.at ?? at;
     const leader = i === 2 ? null : `M${from} ${LINE + 3}L${at} ${box.top + 1}`;
-    return { box, anchor: 'middle', leader } as const;
+    return { box, anchor: 'middle', lines: rows[i]?.name ?? [], leader } as const;
   };
   return { vaneFromThroat: spot(0), vaneLength: spot(1), vaneCount: spot(2) };
 }

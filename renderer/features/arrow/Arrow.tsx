@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { DimensionFigure } from '../../drawing/dimension/DimensionFigure.tsx';
-import { Fraction, Mark, useSize } from '../../design/index.ts';
+import { Fraction, useSize } from '../../design/index.ts';
 import { ArrowDrawing } from '../../drawing/arrow/ArrowDrawing.tsx';
 import { arrowLayout } from '../../drawing/arrow/layout.ts';
 import { Bends } from '../../plots/modes/Bends.tsx';
@@ -9,13 +9,14 @@ import { useBundle, useUnits } from '../../state/useBench.ts';
 import { HeadWithSwitch } from '../frame/FormSwitch.tsx';
 import { useFormKind } from '../frame/formKind.ts';
 import { Headline } from '../frame/Headline.tsx';
+import { useFindings } from '../frame/useFindings.ts';
 import { ArrowForm } from './ArrowForm.tsx';
 import { assumedFigures } from './assumed.ts';
 import { arrowFollows, bendsOf, bendsTitle, drawnSentence, spineFacts, suitabilityOf, suitsSentence } from './derive.ts';
 import { Dozen } from './dozen/Dozen.tsx';
 import { Facts } from './Facts.tsx';
 import { ShaftDetails } from './ShaftDetails.tsx';
-import { useArrowFields } from './useArrowFields.ts';
+import { fieldLevels, useArrowFields } from './useArrowFields.ts';
 import { Wants } from './Wants.tsx';
 import './arrow.css';
 
@@ -66,7 +67,9 @@ function ArrowBody({ bundle, answer, layout, plain }: BodyProps) {
   const { picture, scale } = layout;
   const { width } = scale;
   const assumed = useMemo(() => assumedFigures(arrowSet, picture), [arrowSet, picture]);
-  const fields = useArrowFields(arrowSet, assumed);
+  const findings = useFindings();
+  const levels = useMemo(() => fieldLevels(findings), [findings]);
+  const fields = useArrowFields(arrowSet, assumed, levels);
   const follows = useMemo(() => arrowFollows(bundle, units), [bundle, units]);
   const bends = useMemo(() => bendsOf(arrowSet, units), [arrowSet, units]);
   const spine = useMemo(() => spineFacts(arrowSet, units), [arrowSet, units]);
@@ -97,11 +100,6 @@ function ArrowBody({ bundle, answer, layout, plain }: BodyProps) {
           </div>
         )}
       </Facts>
-      {follows.disagrees !== null && (
-        <p className="note">
-          <Mark level="caution" /> <Fraction>{follows.disagrees}</Fraction>
-        </p>
-      )}
       {follows.missing !== null && (
         <p className="note faint">
           <Fraction>{follows.missing}</Fraction>

@@ -1,7 +1,7 @@
 import type { ArrowSet } from '../../../core/model/arrowSet.ts';
 import type { FigureProps } from '../../design/index.ts';
 import { NockEndDetail, SectionDetail, TesterDetail } from '../../drawing/arrow/Details.tsx';
-import { nockEnd } from '../../drawing/arrow/nockEnd.ts';
+import { detailWidths, nockEnd } from '../../drawing/arrow/nockEnd.ts';
 import type { ArrowPicture } from '../../drawing/arrow/picture.ts';
 import { shaftSection } from '../../drawing/arrow/section.ts';
 import { spineTester } from '../../drawing/arrow/tester.ts';
@@ -17,17 +17,13 @@ interface Props {
   width: number;
 }
 
-/** Between two details, and the share of the width that each takes. */
-const GUTTER = 32;
-const shares = { spine: 0.36, section: 0.25, nock: 0.39 } as const;
-
 /** What is too small to stand on the arrow itself: the shaft on its tester, cut across, and its nock end. */
 export function ShaftDetails({ arrowSet, picture, fields, width }: Props) {
   const units = useUnits();
-  const room = width - 2 * GUTTER;
-  const tester = spineTester(arrowSet, units, Math.floor(room * shares.spine), fields.deflection.assumed ?? null);
-  const section = shaftSection(arrowSet, picture, units, Math.floor(room * shares.section));
-  const nock = nockEnd(arrowSet, picture, units, Math.floor(room * shares.nock));
+  const widths = detailWidths(width);
+  const tester = spineTester(arrowSet, units, widths.spine, fields.deflection.assumed ?? null);
+  const section = shaftSection(arrowSet, picture, units, widths.section);
+  const nock = nockEnd(arrowSet, picture, units, widths.nock);
   return (
     <div className="shaft-details">
       <div style={{ width: tester.width }}>

@@ -19,15 +19,12 @@ export interface Fact {
 }
 
 interface Follows {
-  /** What the parts come to [kg]: what the whole arrow is taken to weigh until it is on a scale. */
-  readonly together: number | null;
   readonly facts: readonly Fact[];
-  /** What is missing, assumed, or does not agree, one sentence each. */
+  /** What is missing, or was assumed, ready to read. */
   readonly missing: string | null;
-  readonly disagrees: string | null;
 }
 
-/** What follows from the arrow's parts: its mass against the bow, how it turns, how long it is. */
+/** What follows from the arrow’s parts: its mass against the bow, how it turns, how long it is. */
 export function arrowFollows({ archer, bow, arrowSet, setup }: Bundle, units: UnitChoice): Follows {
   const build = buildArrow(arrowSet, units);
   const mass = arrowMass(arrowSet);
@@ -47,10 +44,8 @@ export function arrowFollows({ archer, bow, arrowSet, setup }: Bundle, units: Un
       { name: 'whole length', text: textQuantity(build.value.wholeLength, 'length', units), note: 'throat to tip' },
     );
   return {
-    together: build.ok ? build.value.mass : null,
     facts,
     missing: build.ok ? build.value.assumes : build.problem.sentence,
-    disagrees: build.ok ? build.value.disagrees : null,
   };
 }
 

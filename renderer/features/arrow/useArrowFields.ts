@@ -1,4 +1,5 @@
 import { readSpine } from '../../../core/arrow/index.ts';
+import type { Finding } from '../../../core/findings/finding.ts';
 import type { ArrowSet } from '../../../core/model/arrowSet.ts';
 import type { Measure } from '../../../core/model/limits.ts';
 import type { FigureProps } from '../../design/index.ts';
@@ -72,14 +73,27 @@ const specs: Readonly<Record<ArrowField, Spec>> = {
   },
 };
 
+/** A figure as the drawing shows it: in the colour of the finding that it can mend. */
+type DrawnFigure = FigureProps & { readonly level: 'caution' | 'stop' | undefined };
+type Levels = Readonly<Partial<Record<string, 'caution' | 'stop'>>>;
+
+/** The grave findings by the field that mends each; the first is the worst. */
+export function fieldLevels(findings: readonly Finding[]): Levels {
+  const levels: Partial<Record<string, 'caution' | 'stop'>> = {};
+  for (const { level, action } of findings)
+    if ((level === 'caution' || level === 'stop') && action?.kind === 'go') levels[action.field] ??= level;
+  return levels;
+}
+
 /** Every figure of the arrow with how it is kept: the same on the drawing and in the plain form. */
 export function useArrowFields(
   arrowSet: ArrowSet,
   assumed: Partial<Record<ArrowField, number | null>>,
-): Readonly<Record<ArrowField, FigureProps>> {
+  levels: Levels,
+): Readonly<Record<ArrowField, DrawnFigure>> {
   const edit = useEdits();
   const units = useUnits();
-  const entry = (field: ArrowField): FigureProps => {
+  const entry = (field: ArrowField): DrawnFigure => {
     const { measure, name, label, hint } = specs[field];
     return {
       measure,
@@ -88,12 +102,13 @@ export function useArrowFields(
       onKeep: (value) => edit.arrowSet(label, { [field]: value }),
       assumed: assumed[field] ?? undefined,
       field: `arrowSet.${field}`,
+      level: levels[`arrowSet.${field}`],
       ...(hint === undefined ? {} : { hint }),
     };
   };
   const fields = Object.fromEntries((Object.keys(specs) as ArrowField[]).map((field) => [field, entry(field)])) as Record<
     ArrowField,
-    FigureProps
+    DrawnFigure
   >;
   const wood = arrowSet.convention === '26 in, 2 lb';
   return {

@@ -30,17 +30,20 @@ export function moveMarks(
   const end = scale.at(actsLike);
   const direction = end < start ? -1 : 1;
   const width = textWidth(acts, 12, 'text');
-  const room = direction < 0 ? end - 8 - width >= scale.left : end + 8 + width <= scale.right;
-  const ahead = direction < 0 ? label(acts, end - 8, y + 4, 'end', 'text', 12) : label(acts, end + 8, y + 4, 'start', 'text', 12);
-  // Without room before the tip it stands behind the tail.
-  const behind =
-    direction < 0 ? label(acts, start + 9, y + 4, 'start', 'text', 12) : label(acts, start - 9, y + 4, 'end', 'text', 12);
+  const beside = (x: number, side: 1 | -1) => label(acts, x + side * 9, y + 4, side < 0 ? 'end' : 'start', 'text', 12);
+  const roomBeside = (x: number, side: 1 | -1) => (side < 0 ? x - 9 - width >= scale.left : x + 9 + width <= scale.right);
+  // Before the tip; without room there behind the tail; without any it breaks the arrow, which is a long one then.
+  const text = roomBeside(end, direction)
+    ? beside(end, direction)
+    : roomBeside(start, direction === 1 ? -1 : 1)
+      ? beside(start, direction === 1 ? -1 : 1)
+      : label(acts, (start + end) / 2, y + 4, 'middle', 'text', 12);
   return {
     from: start,
     to: end,
     head: Math.abs(end - start) >= 9 ? `M${end} ${y}l${-direction * 7.5} -1.9v3.8z` : null,
     name: label(name, 0, y + 4, 'start', 'text', 13),
-    acts: room ? ahead : behind,
+    acts: text,
     ends: label(ends, scale.width, y + 4, 'end', 'text', 12),
   };
 }
