@@ -50,6 +50,8 @@ export function BowDrawing({ bow, texts, figures, width, height, corner }: Props
         <text className="name" x={behind.x} y="34" textAnchor={behind.anchor}>
           from behind
         </text>
+        <SideView bow={bow} layout={layout} />
+        <BehindView bow={bow} layout={layout} />
         {band !== null && (
           <g className="maker-band">
             <rect x={band.left} y={band.top} width={band.right - band.left} height={band.bottom - band.top} />
@@ -67,8 +69,6 @@ export function BowDrawing({ bow, texts, figures, width, height, corner }: Props
             />
           </g>
         )}
-        <SideView bow={bow} layout={layout} />
-        <BehindView bow={bow} layout={layout} />
         {spans.map((which) => (
           <DimensionLine key={which} span={dimensions[which]} measured={bow.measured[which]} />
         ))}

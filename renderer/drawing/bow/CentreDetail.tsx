@@ -1,12 +1,12 @@
 import { useId } from 'react';
-import type { FigureProps } from '../../design/index.ts';
+import type { DrawnFigure } from './BowDrawing.tsx';
 import { DimensionFigure, DimensionLine } from '../dimension/index.ts';
 import { pathOf } from '../path.ts';
 import type { CentreDetail as Marks } from './details.ts';
 import type { DrawnBow } from './drawn.ts';
 
 /** B: the shaft from behind beside the string's line, with what it leans on cut and hatched. */
-export function CentreDetail({ marks, figure, bow }: { marks: Marks; figure: FigureProps; bow: DrawnBow }) {
+export function CentreDetail({ marks, figure, bow }: { marks: Marks; figure: DrawnFigure; bow: DrawnBow }) {
   const hatch = useId();
   const { width, height, string, read, meets, radius, middle, line, x } = marks;
   const [wall, top, bottom] = marks.wall;
@@ -22,7 +22,7 @@ export function CentreDetail({ marks, figure, bow }: { marks: Marks; figure: Fig
       <svg width={width} height={height} aria-hidden="true">
         <defs>
           <pattern id={hatch} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-            <path className="hatch" d="M0 0V6" />
+            <path className="cut-line" d="M0 0V6" />
           </pattern>
         </defs>
         {bow.pass === 'rest and button' ? (

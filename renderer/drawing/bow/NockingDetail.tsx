@@ -1,10 +1,10 @@
 import { DimensionFigure, DimensionLine } from '../dimension/index.ts';
 import { pathOf } from '../path.ts';
-import type { FigureProps } from '../../design/index.ts';
+import type { DrawnFigure } from './BowDrawing.tsx';
 import type { NockingDetail as Marks } from './details.ts';
 
 /** A: what a bow square shows at the string. */
-export function NockingDetail({ marks, figure, measured }: { marks: Marks; figure: FigureProps; measured: boolean }) {
+export function NockingDetail({ marks, figure, measured }: { marks: Marks; figure: DrawnFigure; measured: boolean }) {
   const { width, height, k, string, shaftTop, shaftBottom, square, x, leader, squareName } = marks;
   const mm = k / 1000;
   const at = (places: readonly (readonly [number, number])[], closed = false) =>
@@ -36,7 +36,7 @@ export function NockingDetail({ marks, figure, measured }: { marks: Marks; figur
         <path
           className="centre-line"
           d={at([
-            [line - 12, square],
+            [line - 5, square],
             [width, square],
           ])}
         />

@@ -1,9 +1,9 @@
 import type { Hand } from '../../../core/model/archer.ts';
 import type { Box } from '../../plots/boxes.ts';
-import { figureBox, figureSize } from '../dimension/figureBox.ts';
+import { figureBox } from '../dimension/figureBox.ts';
 import { TAIL, type Span } from '../dimension/lines.ts';
 import type { DrawnBow } from './drawn.ts';
-import type { Standing } from './layout.ts';
+import { sizeOf, type FigureText, type Standing } from './layout.ts';
 
 /** A detail drawn larger than the bow: its places are px on its own little sheet. */
 interface Detail {
@@ -54,15 +54,10 @@ function scaleFor(size: number, room: number): { k: number; scale: string } {
   return { k: times * PX_PER_METRE, scale };
 }
 
-interface Texts {
-  readonly text: string;
-  readonly name: readonly string[];
-}
-
 /** A: the nocked arrow at the string, and how far its underside is above square. */
-export function nockingDetail(bow: DrawnBow, texts: Texts, width: number): NockingDetail {
+export function nockingDetail(bow: DrawnBow, texts: FigureText, width: number): NockingDetail {
   const { k, scale } = scaleFor(Math.max(bow.shaft, bow.shaft + Math.max(0, bow.nocking), -bow.nocking), 76);
-  const own = figureSize(texts.text, texts.name);
+  const own = sizeOf(texts);
   const string = width * 0.84;
   const shaftTop = 24 + Math.max(0, -bow.nocking * k - bow.shaft * k);
   const shaftBottom = shaftTop + bow.shaft * k;
@@ -95,11 +90,11 @@ export function nockingDetail(bow: DrawnBow, texts: Texts, width: number): Nocki
 }
 
 /** B: the shaft from behind where its centre shot is read, and the string's line through the limbs. */
-export function centreDetail(bow: DrawnBow, rest: number, texts: Texts, width: number): CentreDetail {
+export function centreDetail(bow: DrawnBow, rest: number, texts: FigureText, width: number): CentreDetail {
   const share = bow.datum === 'button' ? 1 : Math.min(1, rest / bow.arrow);
   const reach = Math.max(Math.abs(bow.centre), 0.002) + bow.shaft / 2;
   const { k, scale } = scaleFor(reach, Math.min(52, width * 0.27));
-  const own = figureSize(texts.text, texts.name);
+  const own = sizeOf(texts);
   const string = width * 0.6;
   const radius = (bow.shaft / 2) * k;
   const read = string - bow.centre * k;

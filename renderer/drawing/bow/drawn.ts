@@ -102,3 +102,9 @@ function limbs(upper: number | null, lower: number | null, root: number, tiller:
   if (lower !== null) return [lower + tiller, lower];
   return [root + tiller / 2, root - tiller / 2];
 }
+
+const names = ['length', 'string', 'brace', 'upper', 'lower', 'nocking', 'centre', 'arrow', 'shaft', 'vane', 'vaneFrom'] as const;
+
+/** Only the figures: what the drawing follows. */
+export const figuresOf = (bow: DrawnFigures): Record<(typeof names)[number], number> =>
+  Object.fromEntries(names.map((name) => [name, bow[name]])) as Record<(typeof names)[number], number>;

@@ -40,9 +40,16 @@ export interface BowLayout {
   readonly band: Box | null;
 }
 
+export interface FigureText {
+  readonly text: string;
+  readonly name: readonly string[];
+  /** A finding's mark stands beside it. */
+  readonly marked: boolean;
+}
+
 export interface BowTexts {
   /** What each figure says, and its name line by line. */
-  readonly figures: Readonly<Record<OnDrawing, { readonly text: string; readonly name: readonly string[] }>>;
+  readonly figures: Readonly<Record<OnDrawing, FigureText>>;
 }
 
 const PX_PER_METRE = 96 / inch;
@@ -58,6 +65,14 @@ const EDGE = 20;
 /** The arrow's point keeps so far from the edge [px]. */
 const MARGIN = 8;
 const LANE_GAP = 3;
+
+/** Under a figure that begins or ends at its line the name is set in as far as the figure is [px]. */
+const SET_IN = 6;
+
+export function sizeOf({ text, name, marked }: FigureText): FigureSize {
+  const size = figureSize(text, name, marked);
+  return { ...size, width: Math.max(size.field, size.width + SET_IN) };
+}
 
 /** The largest usual scale at which the whole bow and its arrow stay on the sheet. */
 function scaleFor(bow: DrawnBow, shape: BowShape, wide: number, high: number): number {
@@ -78,7 +93,7 @@ export function bowLayout(bow: DrawnBow, texts: BowTexts, width: number, height:
   const y0 = HEAD + (height - HEAD - FOOT) / 2 + ((shape.top + shape.bottom) / 2) * k;
   const X = (u: number) => xs - u * k;
   const Y = (v: number) => y0 - v * k;
-  const size = (which: OnDrawing): FigureSize => figureSize(texts.figures[which].text, texts.figures[which].name);
+  const size = (which: OnDrawing): FigureSize => sizeOf(texts.figures[which]);
 
   // The column right of the string. A is a key letter, and stands in the same lane.
   const column = ['upper', 'A', 'brace', 'lower', 'tiller'] as const;

@@ -1,5 +1,5 @@
 import './dimension.css';
-import { Fraction, useFigure, type FigureProps } from '../../design/index.ts';
+import { Fraction, Mark, useFigure, type FigureProps } from '../../design/index.ts';
 import type { Box } from '../../plots/boxes.ts';
 
 interface Props extends FigureProps {
@@ -21,13 +21,14 @@ export function DimensionFigure({ box, anchor, lines, level, ...figure }: Props)
       <div className="figure-box">
         <input className={built ? 'figure built' : 'figure'} {...input} />
         {/* The field is as wide as what it says: its rule ends where the figure does. */}
-        <span className={text === '' ? 'figure-shown pencilled' : 'figure-shown'} aria-hidden="true">
+        <span className={text === '' ? 'figure-shown pencilled' : 'figure-shown'} aria-hidden="true" data-export-text="">
           <Fraction>{text === '' ? pencil : text}</Fraction>
         </span>
+        {level !== undefined && <Mark level={level} />}
       </div>
       <label htmlFor={id}>
         {(lines ?? [figure.name]).map((line, index) => (
-          <span key={line}>
+          <span key={line} data-export-text="">
             {index > 0 && ' '}
             {line}
           </span>

@@ -29,9 +29,12 @@ export function figureText(measure: Measure, value: number | null, units: UnitCh
   return unitOf(use, units) === '' ? 'not yet' : `not yet, ${unitOf(use, units)}`;
 }
 
-/** How much room a figure takes on the drawing, with its name in one or more lines under it. */
-export function figureSize(text: string, name: readonly string[]): FigureSize {
-  const field = Math.ceil(textWidth(text, FIGURE, 'strong')) + 2 * PAD;
+/** A mark of a finding beside the figure [px]. */
+const MARK = 18;
+
+/** How much room a figure takes on the drawing, with its name in one or more lines under it, and the mark of a finding beside it. */
+export function figureSize(text: string, name: readonly string[], marked = false): FigureSize {
+  const field = Math.ceil(textWidth(text, FIGURE, 'strong')) + 2 * PAD + (marked ? MARK : 0);
   const names = name.map((line) => Math.ceil(textWidth(line, NAME, 'name')) + 2);
   return {
     width: Math.max(field, ...names),

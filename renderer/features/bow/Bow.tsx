@@ -1,29 +1,47 @@
+import type { Bundle } from '../../../core/model/bundle.ts';
+import { useSize } from '../../design/index.ts';
 import { useBundle } from '../../state/useBench.ts';
-import { ArcherForm } from './ArcherForm.tsx';
-import { BowForm } from './BowForm.tsx';
-import { SettingsForm } from './SettingsForm.tsx';
+import { useFormKind } from '../frame/formKind.ts';
+import { HeadWithSwitch } from '../frame/FormSwitch.tsx';
 import { Headline } from '../frame/Headline.tsx';
+import { useFindings } from '../frame/useFindings.ts';
+import { DrawingForm } from './DrawingForm.tsx';
+import { PlainForm } from './PlainForm.tsx';
+import { useBowFields } from './useBowFields.ts';
 import './bow.css';
 
-/** Everything a tape, a square and a bow scale can say of this archer and this bow, as a plain form; the findings stand beside it. */
+/** Everything a tape, a square and a bow scale can say of this archer and this bow: on the drawing, or row by row. */
 export function Bow() {
   const bundle = useBundle();
-  if (bundle === null) return null;
+  return bundle === null ? null : <BowPage bundle={bundle} />;
+}
+
+function BowPage({ bundle }: { bundle: Bundle }) {
+  const kind = useFormKind();
+  const findings = useFindings();
+  const fields = useBowFields(bundle);
+  const [body, room] = useSize();
   return (
     <>
-      <Headline
-        screen="bow"
-        clear="Nothing measured on this bow is out of range"
-        note="Enter keeps a figure, Esc gives the old one back. Any unit may follow a number: 8 3/4 in, 222 mm, 38 lb."
-      />
-      <div className="body two-columns">
-        <div className="form">
-          <SettingsForm bundle={bundle} />
-        </div>
-        <div className="form">
-          <BowForm bundle={bundle} />
-          <ArcherForm bundle={bundle} />
-        </div>
+      <HeadWithSwitch>
+        <Headline
+          screen="bow"
+          clear="Nothing measured on this bow is out of range"
+          note={
+            kind === 'drawing'
+              ? 'Every figure on the drawing is a field. Grey is drawn, not measured.'
+              : 'Enter keeps a figure, Esc gives the old one back. Any unit may follow a number: 8 3/4 in, 222 mm, 38 lb.'
+          }
+        />
+      </HeadWithSwitch>
+      <div className="body" ref={body}>
+        {kind === 'plain form' ? (
+          <PlainForm bundle={bundle} fields={fields} />
+        ) : (
+          room !== null && (
+            <DrawingForm bundle={bundle} fields={fields} findings={findings} width={room.width - 48} height={room.height - 24} />
+          )
+        )}
       </div>
     </>
   );

@@ -1,0 +1,46 @@
+import { useMemo } from 'react';
+import type { Bundle } from '../../../core/model/bundle.ts';
+import type { DrawnFigure } from '../../drawing/bow/BowDrawing.tsx';
+import { CentreDetail } from '../../drawing/bow/CentreDetail.tsx';
+import { centreDetail, nockingDetail } from '../../drawing/bow/details.ts';
+import type { DrawnBow } from '../../drawing/bow/drawn.ts';
+import { bowShape } from '../../drawing/bow/geometry.ts';
+import { NockingDetail } from '../../drawing/bow/NockingDetail.tsx';
+import { useUnits } from '../../state/useBench.ts';
+import { Datum } from './choices.tsx';
+import { textOf } from './drawnFigures.ts';
+
+interface Props {
+  bundle: Bundle;
+  bow: DrawnBow;
+  nocking: DrawnFigure;
+  centre: DrawnFigure;
+  width: number;
+}
+
+/** The two places that a bow drawn whole is too small to show: where the nock stands, and where the shaft stands beside the string. */
+export function Details({ bundle, bow, nocking, centre, width }: Props) {
+  const units = useUnits();
+  const rest = useMemo(() => bowShape(bow).rest[0], [bow]);
+  const a = nockingDetail(bow, textOf(nocking, units), width);
+  const b = centreDetail(bow, rest, textOf(centre, units), width);
+  return (
+    <>
+      <section className="bow-detail">
+        <h3>
+          <b>A</b> <i>nocking point, at the string</i> <span>{a.scale}</span>
+        </h3>
+        <NockingDetail marks={a} figure={nocking} measured={bow.measured.nocking} />
+      </section>
+      <section className="bow-detail">
+        <h3>
+          <b>B</b> <i>centre shot, from behind</i> <span>{b.scale}</span>
+        </h3>
+        <CentreDetail marks={b} figure={centre} bow={bow} />
+        <div className="compact">
+          <Datum bundle={bundle} />
+        </div>
+      </section>
+    </>
+  );
+}

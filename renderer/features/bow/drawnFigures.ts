@@ -1,0 +1,50 @@
+import type { Finding } from '../../../core/findings/finding.ts';
+import type { UnitChoice } from '../../../core/model/preferences.ts';
+import type { DrawnFigure } from '../../drawing/bow/BowDrawing.tsx';
+import type { DrawnBow } from '../../drawing/bow/drawn.ts';
+import type { FigureText, OnDrawing } from '../../drawing/bow/layout.ts';
+import { figureText } from '../../drawing/dimension/figureBox.ts';
+import type { FigureProps } from '../../design/index.ts';
+import type { BowFields } from './useBowFields.ts';
+
+type OnSheet = OnDrawing | 'nocking' | 'centre';
+
+/** The figures of the drawing and of its two details: which field each is, what is drawn until it is measured, and how its name is written. */
+export function drawnFigures(
+  { settings, bow, arrowLength }: BowFields,
+  drawn: DrawnBow,
+  findings: readonly Finding[],
+): Readonly<Record<OnSheet, DrawnFigure>> {
+  const figure = (props: FigureProps, assumed?: number, lines: readonly string[] = [props.name]): DrawnFigure => ({
+    ...props,
+    lines,
+    assumed,
+    level: levelOf(props.field, findings),
+  });
+  return {
+    upper: figure(settings.tillerUpper, drawn.upper, ['upper limb', 'to string']),
+    brace: figure(settings.braceHeight, drawn.brace),
+    lower: figure(settings.tillerLower, drawn.lower, ['lower limb', 'to string']),
+    tiller: figure(settings.tiller),
+    string: figure(settings.stringLength, drawn.string),
+    length: figure(bow.length, drawn.length),
+    arrow: figure(arrowLength, drawn.arrow),
+    nocking: figure(settings.nockingPoint, drawn.nocking),
+    centre: figure(settings.centreShot, drawn.centre),
+  };
+}
+
+/** The worst that the findings say of a field, when it calls for something. */
+function levelOf(field: string | undefined, findings: readonly Finding[]): 'caution' | 'stop' | undefined {
+  const found = findings.find(
+    ({ level, action }) => (level === 'stop' || level === 'caution') && action?.kind === 'go' && action.field === field,
+  );
+  return found?.level === 'stop' || found?.level === 'caution' ? found.level : undefined;
+}
+
+/** What a figure says and how its name is written, for the room that it takes. */
+export const textOf = ({ measure, value, assumed, lines, level }: DrawnFigure, units: UnitChoice): FigureText => ({
+  text: figureText(measure, value, units, assumed ?? null),
+  name: lines,
+  marked: level !== undefined,
+});
