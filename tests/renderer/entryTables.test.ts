@@ -1,11 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import {
-  defaultPreferences,
-  type ForceReading,
-  type NumberedArrow,
-  type Stamp,
-  type UnitChoice,
-} from '../../core/model/index.ts';
+import { defaultPreferences, type ForceReading, type UnitChoice } from '../../core/model/index.ts';
 import {
   figureCell,
   isBlank,
