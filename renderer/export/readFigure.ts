@@ -33,25 +33,27 @@ export function readFigure(figure: Element): Pick<Drawn, 'width' | 'height' | 'c
 
 const fixed = (value: number): number => Number(value.toFixed(2));
 
+/** Whether it shows just now does not matter: a field at rest may leave it to another element to say the same. */
 function overText(element: Element, style: CSSStyleDeclaration, frame: DOMRect): XmlNode | null {
   const given = element.getAttribute('data-export-text') ?? '';
-  const text = given !== '' ? given : element instanceof HTMLInputElement ? element.value : (element.textContent ?? '');
+  const text = (given !== '' ? given : element instanceof HTMLInputElement ? element.value : (element.textContent ?? '')).trim();
   const box = element.getBoundingClientRect();
-  if (text.trim() === '' || box.width === 0 || style.display === 'none' || style.visibility === 'hidden') return null;
+  if (text === '' || box.width === 0 || style.display === 'none') return null;
   const size = Number.parseFloat(style.fontSize);
-  const { end, middle } = { end: style.textAlign === 'right' || style.textAlign === 'end', middle: style.textAlign === 'center' };
-  const x = (end ? box.right : middle ? (box.left + box.right) / 2 : box.left) - frame.left;
+  const [left, right] = [box.left + Number.parseFloat(style.paddingLeft), box.right - Number.parseFloat(style.paddingRight)];
+  const anchor = { right: 'end', end: 'end', center: 'middle' }[style.textAlign] ?? 'start';
+  const x = anchor === 'end' ? right : anchor === 'middle' ? (left + right) / 2 : left;
   return xml(
     'text',
     {
       ...looks(style, 'letters'),
       fill: plainFill(style.color),
       stroke: undefined,
-      'text-anchor': end ? 'end' : middle ? 'middle' : undefined,
-      x: fixed(x),
+      'text-anchor': anchor,
+      x: fixed(x - frame.left),
       y: fixed((box.top + box.bottom) / 2 - frame.top + 0.34 * size),
     },
-    [text.trim()],
+    [text],
   );
 }
 

@@ -94,6 +94,9 @@ export function readSvg(live: Element, copy: Element): XmlNode | null {
     attributes['textLength'] = live.getComputedTextLength().toFixed(2);
     attributes['lengthAdjust'] = 'spacingAndGlyphs';
   }
+  // It has no attribute of its own in SVG.
+  const features = kind === 'letters' ? style.getPropertyValue('font-feature-settings') : 'normal';
+  if (features !== 'normal' && features !== '') attributes['style'] = `font-feature-settings:${features.replaceAll('"', "'")}`;
   return xml(name === 'svg' ? 'g' : name, attributes, childrenOf(live, copy, kind === 'letters'));
 }
 

@@ -7,7 +7,7 @@ import { defaultPreferences, type UnitChoice } from '../../core/model/preference
 import { grain } from '../../core/units/exact.ts';
 import { speedAt, speedMassData, type SpeedMassData } from '../../renderer/plots/speedMass/data.ts';
 import { speedMassMarks } from '../../renderer/plots/speedMass/marks.ts';
-import { headline, note, saidAt, table } from '../../renderer/plots/speedMass/words.ts';
+import { beneath, headline, note, saidAt, table } from '../../renderer/plots/speedMass/words.ts';
 import { expectApart, textsOf } from './labelsApart.ts';
 
 const inches = defaultPreferences.units;
@@ -98,7 +98,7 @@ describe('The plot of speed against arrow mass', () => {
   });
 
   it('takes the example set-up’s own figures, slower for every heavier arrow', () => {
-    const data = speedMassData(exampleBundle);
+    const data = speedMassData(exampleBundle, inches);
     if (!data.ok) throw new Error(data.problem.sentence);
     const speeds = data.value.samples.map(({ value }) => value);
     expect(speeds.length).toBeGreaterThan(30);
@@ -112,16 +112,15 @@ describe('The plot of speed against arrow mass', () => {
 
   it('gives no speed to an arrow under the floor, and a sentence where the bow says too little', () => {
     const light: Bundle = { ...exampleBundle, arrowSet: { ...exampleBundle.arrowSet, weighed: 150 * grain } };
-    const data = speedMassData(light);
+    const data = speedMassData(light, inches);
     expect(data.ok && data.value.arrow.speed).toBeNull();
-    const unknown = speedMassData({ ...exampleBundle, archer: { ...exampleBundle.archer, drawLength: null } });
+    const unknown = speedMassData({ ...exampleBundle, archer: { ...exampleBundle.archer, drawLength: null } }, inches);
     expect(!unknown.ok && unknown.problem.sentence).toMatch(/\.$/);
   });
 
   it('says what the fit is worth', () => {
-    expect(note({ ...usual, fit }, metric)).toBe(
-      'Virtual mass 6 g, 95 % 5 to 7 g, from 3 arrows. Speeds alone cannot tell stored energy from its loss.',
-    );
+    expect(note({ ...usual, fit }, metric)).toBe('Virtual mass 6 g, 95 % 5 to 7 g, from 3 arrows.');
+    expect(beneath({ ...usual, fit })).toEqual(['Speeds alone cannot tell stored energy from its loss.']);
     const doubtful = { ...fit, credible: false, why: 'a virtual mass of 138 g is more than the arrow’s own.' };
     expect(note({ ...usual, fit: doubtful }, metric)).toMatch(/^Flagged, not used: a virtual mass of 138 g/);
     expect(note(usual, metric)).toMatch(/^Estimated from the kind of bow/);

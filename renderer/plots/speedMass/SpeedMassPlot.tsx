@@ -9,12 +9,13 @@ import { ReadAlong } from '../readAlong/ReadAlong.tsx';
 import { Refused } from '../readAlong/Refused.tsx';
 import { speedAt, speedMassData, type SpeedMassData } from './data.ts';
 import { speedMassMarks, type SpeedMassMarks } from './marks.ts';
-import { headline, note, saidAt, sentence, table } from './words.ts';
+import { beneath, headline, note, saidAt, sentence, table } from './words.ts';
 import './speedMass.css';
 
 /** How fast arrows of any mass leave this bow: what the chronograph read, the fit or estimate with its band, and where the arrow is too light. */
 export function SpeedMassPlot({ bundle, width }: { bundle: Bundle; width: number }) {
-  const result = useMemo(() => speedMassData(bundle), [bundle]);
+  const units = useUnits();
+  const result = useMemo(() => speedMassData(bundle, units), [bundle, units]);
   if (!result.ok) return <Refused title="Speed against arrow mass" problem={result.problem} />;
   return <Drawn data={result.value} width={width} />;
 }
@@ -52,10 +53,18 @@ function Drawn({ data, width }: { data: SpeedMassData; width: number }) {
           <Scene marks={marks} estimated={data.from === 'estimated'} />
         </ReadAlong>
       </div>
+      {beneath(data).map((one) => (
+        <p key={one} className="note">
+          <Fraction>{one}</Fraction>
+        </p>
+      ))}
       <ExportLinks figure={figure} of="speed and mass" {...words} table={() => table(data, units)} />
     </div>
   );
 }
+
+/** The ends of a shorter interval would fill in its dot [px]. */
+const LEAST_BAR = 14;
 
 function Scene({ marks, estimated }: { marks: SpeedMassMarks; estimated: boolean }) {
   const hatch = useId();
@@ -103,13 +112,13 @@ function Scene({ marks, estimated }: { marks: SpeedMassMarks; estimated: boolean
         <>
           <path
             className="arrow-interval"
-            d={`M${arrow.x} ${arrow.low}V${arrow.high}M${arrow.x - 4} ${arrow.low}h8M${arrow.x - 4} ${arrow.high}h8`}
+            d={`M${arrow.x} ${arrow.low}V${arrow.high}${arrow.low - arrow.high < LEAST_BAR ? '' : `M${arrow.x - 4} ${arrow.low}h8M${arrow.x - 4} ${arrow.high}h8`}`}
           />
           <circle className="arrow-dot" cx={arrow.x} cy={arrow.y} r="4" />
         </>
       )}
       {marks.labels.map((label) => (
-        <Lettered key={label.text} label={label} />
+        <Lettered key={label.text} label={label} halo />
       ))}
     </>
   );

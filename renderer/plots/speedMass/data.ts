@@ -1,8 +1,9 @@
 import type { VirtualMass } from '../../../core/bow/index.ts';
 import { arrowMass } from '../../../core/arrow/index.ts';
-import { forceDrawOf, heavierWeight, speedFor, virtualMassOf } from '../../../core/bow/index.ts';
+import { forceDrawOf, heavierWeight, speedByMass, virtualMassOf } from '../../../core/bow/index.ts';
 import type { Band } from '../../../core/model/band.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
+import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { ok, type Result } from '../../../core/model/problem.ts';
 import type { SpeedReading } from '../../../core/model/readings.ts';
 import { leastMassPerWeight, massPerWeightCheck } from '../../../core/safety/index.ts';
@@ -29,12 +30,14 @@ export interface SpeedMassData {
 
 const PIECES = 40;
 
-export function speedMassData(bundle: Bundle): Result<SpeedMassData> {
+export function speedMassData(bundle: Bundle, units: UnitChoice): Result<SpeedMassData> {
   const { archer, arrowSet, bow, setup } = bundle;
   const mass = arrowMass(arrowSet);
   if (!mass.ok) return mass;
   const arrow = mass.value.mass;
-  const here = speedFor(bundle, arrow);
+  const speeds = speedByMass(bundle);
+  if (!speeds.ok) return speeds;
+  const here = speeds.value(arrow);
   if (!here.ok) return here;
   const weight = heavierWeight(bow, archer, setup.settings);
   const limit = leastMassPerWeight(bow);
@@ -47,12 +50,12 @@ export function speedMassData(bundle: Bundle): Result<SpeedMassData> {
   const start = least === null ? low : Math.max(low, least.mass);
   const samples = Array.from({ length: PIECES + 1 }, (_, i) => start + ((high - start) * i) / PIECES).flatMap(
     (one): SpeedSample[] => {
-      const speed = speedFor(bundle, one);
+      const speed = speeds.value(one);
       return speed.ok ? [{ mass: one, value: speed.value.value, low: speed.value.low, high: speed.value.high }] : [];
     },
   );
   const curve = forceDrawOf(bundle);
-  const fit = virtualMassOf(bundle);
+  const fit = virtualMassOf(bundle, units);
   return ok({
     samples,
     from: here.value.from,

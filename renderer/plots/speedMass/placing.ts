@@ -59,6 +59,8 @@ export function placeLabels(data: SpeedMassData, marks: Drawn, units: UnitChoice
       place([6, 22, 40, 60].map((up) => [label(text, tooLight.x + 7, window.bottom - up, 'start', 'name', NAME)])),
     );
   }
+  if (tooLight !== null && tooLight.x - window.left > 62)
+    placed.push(label('too light', (window.left + tooLight.x) / 2, window.top + 18, 'middle', 'name', NAME));
   const last = data.samples.at(-1);
   if (last !== undefined) {
     const text = data.from === 'estimated' ? 'estimate' : '95 %';

@@ -18,11 +18,15 @@ export function note(data: SpeedMassData, units: UnitChoice): string {
   const { fit } = data;
   if (fit === null)
     return 'Estimated from the kind of bow. Arrows of two masses or more over a chronograph give the bow’s own virtual mass.';
-  if (!fit.credible) return `Flagged, not used: ${fit.why ?? 'the fit is not credible.'} ${fit.cannotSeparate}`;
+  if (!fit.credible) return `Flagged, not used: ${fit.why ?? 'the fit is not credible.'}`;
   const { value, low, high } = fit.virtualMass;
   const range = `${showQuantity(low, 'mass', units).figure} to ${textQuantity(high, 'mass', units)}`;
-  return `Virtual mass ${textQuantity(value, 'mass', units)}, 95 % ${range}, from ${fit.readings} arrows. ${fit.cannotSeparate}`;
+  return `Virtual mass ${textQuantity(value, 'mass', units)}, 95 % ${range}, from ${fit.readings} arrows.`;
 }
+
+/** What the speeds alone leave open, and what else the fit rests on: sentences for under the plot. */
+export const beneath = ({ fit, arrow }: SpeedMassData): readonly string[] =>
+  fit === null || arrow.speed === null ? [] : [fit.cannotSeparate, ...fit.notes];
 
 const leastFrom = {
   maker: 'the bow maker’s figure',

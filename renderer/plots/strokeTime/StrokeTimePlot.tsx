@@ -16,13 +16,14 @@ import './strokeTime.css';
 
 /** From the loose to the exit: forces, speed, and where the energy goes. Typing never waits for it; the last answer stands in grey meanwhile. */
 export function StrokeTimePlot({ bundle, width }: { bundle: Bundle; width: number }) {
+  const units = useUnits();
   const later = useDeferredValue(bundle);
   const result = useMemo(() => {
-    const stroke = strokeOfSetup(later);
+    const stroke = strokeOfSetup(later, units);
     if (!stroke.ok) return stroke;
     const changes = strokeChanges(later);
     return ok(strokeData(stroke.value, changes.ok ? changes.value : []));
-  }, [later]);
+  }, [later, units]);
   if (!result.ok) return <Refused title="The stroke" problem={result.problem} />;
   return <Drawn data={result.value} width={width} stale={later !== bundle} />;
 }
@@ -31,7 +32,7 @@ function Drawn({ data, width, stale }: { data: StrokeData; width: number; stale:
   const units = useUnits();
   const figure = useRef<HTMLDivElement>(null);
   const marks = useMemo(() => strokeMarks(data, width, units), [data, width, units]);
-  const words = { title: headline(data, units), note: note(data, units), sentence: sentence(data, units) };
+  const words = { title: headline(data), note: note(data, units), sentence: sentence(data, units) };
   return (
     <div className={stale ? 'stroke-time computing' : 'stroke-time'} aria-busy={stale}>
       <h2 className="plate">{words.title}</h2>
@@ -102,7 +103,7 @@ function Scene({ marks }: { marks: StrokeMarks }) {
         <path key={part} className={part === 'arrow' ? 'curve' : 'plot-edge'} d={edge} />
       ))}
       <path className="exit-line" d={`M${marks.exit} ${window.top - 16}V${window.bottom}`} />
-      <path className="tension" d={marks.tension} />
+      <path className="curve" d={marks.tension} />
       <path className="curve" d={marks.thrust} />
       <path className="curve" d={marks.speed} />
       <path className="simple-mark" d={`M${marks.simple.x} ${marks.simple.y - 5}l5 5l-5 5l-5 -5z`} />
@@ -119,7 +120,7 @@ function Scene({ marks }: { marks: StrokeMarks }) {
 function Moment({ data, marks, at }: { data: StrokeData; marks: StrokeMarks; at: number }) {
   const sample = sampleAt(data.samples, at);
   if (sample === null) return null;
-  const values = { force: [sample.tension, sample.thrust], speed: [sample.speed], energy: [sample.energy.arrow] };
+  const values = { thrust: [sample.thrust], tension: [sample.tension], speed: [sample.speed], energy: [sample.energy.arrow] };
   return marks.lanes.flatMap((lane) =>
     values[lane.name].map((value, i) => (
       <circle key={`${lane.name} ${i}`} className="read-dot" cx={marks.x(sample.time)} cy={lane.y(value)} r="3.4" />
@@ -137,6 +138,9 @@ const columns: readonly { readonly key: 'speed' | 'energy' | 'time' | 'weight'; 
 /** What a turn of the string or an inch of draw would do, by the same model. */
 function Changes({ changes }: { changes: readonly StrokeChange[] }) {
   const units = useUnits();
+  // Differences line up on their tenths; a time with fixed decimals would be shown in whole seconds.
+  const shown = (value: number, use: Use) =>
+    showQuantity(value, use, units, use === 'time' ? { signed: true } : { signed: true, digits: 1 }).figure;
   return (
     <table className="stroke-changes">
       <thead>
@@ -155,7 +159,7 @@ function Changes({ changes }: { changes: readonly StrokeChange[] }) {
           <tr key={change.change}>
             <th scope="row">{change.change.replace('-', '−')}</th>
             {columns.map(({ key, use }) => (
-              <td key={key}>{showQuantity(change[key], use, units, { signed: true }).figure}</td>
+              <td key={key}>{shown(change[key], use)}</td>
             ))}
           </tr>
         ))}

@@ -5,7 +5,7 @@ import { label, type Label } from '../labels.ts';
 import { ticksUp, widthUp, type Tick } from '../ticks.ts';
 import type { StrokeData, StrokeSample } from './data.ts';
 
-export type LaneName = 'force' | 'speed' | 'energy';
+export type LaneName = 'thrust' | 'tension' | 'speed' | 'energy';
 
 /** One quantity over the time that all lanes share. */
 export interface Lane {
@@ -18,13 +18,14 @@ export interface Lane {
 }
 
 const laneOf: Readonly<Record<LaneName, { readonly title: string; readonly use: Use; readonly height: number }>> = {
-  force: { title: 'force', use: 'weight', height: 116 },
+  thrust: { title: 'thrust on the arrow', use: 'weight', height: 64 },
+  tension: { title: 'tension of the string', use: 'weight', height: 72 },
   speed: { title: 'speed of the arrow', use: 'speed', height: 72 },
   energy: { title: 'where the energy is', use: 'energy', height: 100 },
 };
 /** Over the greatest figure, for what stands beside it; the energy fills its lane, because it is all there is. */
-const headroom: Readonly<Record<LaneName, number>> = { force: 1.06, speed: 1.16, energy: 1 };
-const names: readonly LaneName[] = ['force', 'speed', 'energy'];
+const headroom: Readonly<Record<LaneName, number>> = { thrust: 1.06, tension: 1.06, speed: 1.16, energy: 1 };
+const names: readonly LaneName[] = ['thrust', 'tension', 'speed', 'energy'];
 
 /** Pixels: the lane for the readout and the line that says when the arrow leaves; over each lane its title; under the last the axis. */
 export const strokeFrame = { readout: 22, leaves: 20, title: 28, axis: 26, right: 12, room: 24 } as const;
@@ -34,7 +35,8 @@ const unit = (use: Use, units: UnitChoice) => ({ factor: factorOf(use, units), s
 /** The lanes one under another, and how far from the left their time begins. */
 export function strokeLanes(data: StrokeData, units: UnitChoice): { readonly lanes: readonly Lane[]; readonly left: number } {
   const most: Readonly<Record<LaneName, number>> = {
-    force: Math.max(max(data.samples, ({ tension, thrust }) => Math.max(tension, thrust)) ?? 1, 1),
+    thrust: Math.max(max(data.samples, ({ thrust }) => thrust) ?? 1, 1),
+    tension: Math.max(max(data.samples, ({ tension }) => tension) ?? 1, 1),
     speed: Math.max(max(data.samples, ({ speed }) => speed) ?? 1, data.simple.speed, 1),
     energy: Math.max(data.work, 0.1),
   };

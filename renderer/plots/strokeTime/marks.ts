@@ -36,10 +36,10 @@ const WIDE = 460;
 const AIR = 14;
 const LINE = 16;
 
-/** The stroke at a width: three lanes over one time, each curve named at its end; no two texts touch. */
+/** The stroke at a width: four lanes over one time, each curve named at its end; no two texts touch. */
 export function strokeMarks(data: StrokeData, width: number, units: UnitChoice): StrokeMarks {
   const { lanes, left } = strokeLanes(data, units);
-  const [force, speed, energy] = lanes as [Lane, Lane, Lane];
+  const [thrust, tension, speed, energy] = lanes as [Lane, Lane, Lane, Lane];
   const wide = width >= WIDE;
   const axisY = energy.bottom;
   const end = data.samples.at(-1);
@@ -49,12 +49,7 @@ export function strokeMarks(data: StrokeData, width: number, units: UnitChoice):
   if (end !== undefined) {
     const with_ = (name: string, figure: string) => (wide ? `${name}, ${figure}` : name);
     named.push(
-      {
-        text: wide ? `string tension, ${textQuantity(end.tension, 'weight', units)}` : 'tension',
-        lane: force,
-        y: force.y(end.tension),
-      },
-      { text: wide ? 'thrust on the arrow' : 'thrust', lane: force, y: force.y(end.thrust) },
+      { text: textQuantity(end.tension, 'weight', units), lane: tension, y: tension.y(end.tension) },
       { text: textQuantity(data.exit.speed, 'speed', units), lane: speed, y: speed.y(end.speed) },
       ...stacked.flatMap(({ part, tops, grounds }) => {
         const share = end.energy[part];
@@ -87,10 +82,10 @@ export function strokeMarks(data: StrokeData, width: number, units: UnitChoice):
     height: axisY + strokeFrame.axis,
     x,
     lanes,
-    window: { left, right, top: force.top, bottom: axisY },
+    window: { left, right, top: thrust.top, bottom: axisY },
     across: ticksAcross(x, { factor: 0.001, symbol: 'ms' }, axisY, width),
-    tension: strokePath(data.samples, x, force.y, (sample) => sample.tension),
-    thrust: strokePath(data.samples, x, force.y, (sample) => sample.thrust),
+    tension: strokePath(data.samples, x, tension.y, (sample) => sample.tension),
+    thrust: strokePath(data.samples, x, thrust.y, (sample) => sample.thrust),
     speed: strokePath(data.samples, x, speed.y, (sample) => sample.speed),
     energy: stacked.map(({ part, tops, grounds }) => ({
       part,

@@ -5,8 +5,8 @@ import type { Said } from '../readAlong/words.ts';
 import { energyParts, sampleAt, type StrokeData } from './data.ts';
 
 /** The finding: what reaches the arrow of what the bow stored. */
-export function headline({ exit, work }: StrokeData, units: UnitChoice): string {
-  return `${Math.round(100 * exit.efficiency)} % of ${textQuantity(work, 'energy', units)} goes with the arrow`;
+export function headline({ exit }: StrokeData): string {
+  return `${Math.round(100 * exit.efficiency)} % of the energy goes with the arrow`;
 }
 
 /** How far the model can be trusted, where it can be read. */
@@ -46,7 +46,7 @@ export function sentence(data: StrokeData, units: UnitChoice): string {
     energy === null
       ? ''
       : ` At the exit ${textQuantity(energy.arrow, 'energy', units)} are in the arrow, ${textQuantity(energy.limbs, 'energy', units)} in the limbs, ${textQuantity(energy.string, 'energy', units)} in the string, and ${textQuantity(energy.lost, 'energy', units)} are lost; the string pulls ${textQuantity(tension, 'weight', units)}.`;
-  return `The stroke against time. ${headline(data, units)}. ${note(data, units)}${left}`;
+  return `The stroke against time. ${headline(data)}. ${note(data, units)}${left}`;
 }
 
 /** The stroke moment by moment, in the shown units. */

@@ -1,0 +1,84 @@
+import fs from 'node:fs';
+import type { Download, Page } from 'playwright/test';
+import { expect, test } from './bench.ts';
+
+/** The demo's archer who read the bow on a scale. */
+async function openTobin(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Open the demo bench' }).click();
+  await page
+    .locator('.rack')
+    .getByRole('button', { name: /^Tobin/ })
+    .first()
+    .click();
+  await page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name: 'Bow', exact: true }).click();
+}
+
+async function saved(page: Page, link: string): Promise<Download> {
+  const arriving = page.waitForEvent('download');
+  await page.getByRole('button', { name: link, exact: true }).click();
+  return arriving;
+}
+
+const textOf = async (download: Download) => fs.readFileSync(await download.path(), 'utf8');
+
+test('a plot is saved as an SVG that stands on its own, black on white in the dark too', async ({ bench, page, context }) => {
+  expect(bench.notebook).not.toBe('');
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await openTobin(page);
+  const download = await saved(page, 'Save force and draw as SVG');
+  expect(download.suggestedFilename()).toMatch(/^demo - Tobin.* - force and draw\.svg$/);
+  const text = await textOf(download);
+  // Read by the browser's own XML reader, on a page of its own: the bench's policy lets nobody parse markup.
+  const reader = await context.newPage();
+  const read = await reader.evaluate((given) => {
+    const parsed = new DOMParser().parseFromString(given, 'image/svg+xml');
+    const colours = [...parsed.querySelectorAll('[fill], [stroke]')].flatMap((element) => [
+      element.getAttribute('fill'),
+      element.getAttribute('stroke'),
+    ]);
+    return {
+      broken: parsed.querySelector('parsererror')?.textContent ?? null,
+      root: parsed.documentElement.localName,
+      width: parsed.documentElement.getAttribute('width'),
+      title: parsed.querySelector('title')?.textContent,
+      desc: parsed.querySelector('desc')?.textContent,
+      texts: [...parsed.querySelectorAll('text')].map((element) => element.textContent),
+      dots: parsed.querySelectorAll('circle').length,
+      leftOver: parsed.querySelectorAll('[class], [tabindex], [role="slider"], .hit, script, foreignObject').length,
+      colours: [...new Set(colours.filter((colour) => colour !== null))],
+    };
+  }, text);
+  expect(read).toMatchObject({ broken: null, root: 'svg', leftOver: 0 });
+  expect(read.width).toMatch(/^\d+(\.\d+)?mm$/);
+  expect(read.title).toMatch(/J stored/);
+  expect(read.desc).toMatch(/^Force against draw\. /);
+  expect(read.texts.join(' ')).toMatch(/on the fingers/);
+  expect(read.dots).toBeGreaterThan(6);
+  expect(read.colours).toContain('#ffffff');
+  expect(read.colours).toContain('#000000');
+  expect(text).not.toMatch(/var\(|url\(http|href="http/);
+});
+
+test('a plot is saved as a picture at twice its size', async ({ bench, page }) => {
+  expect(bench.notebook).not.toBe('');
+  await openTobin(page);
+  const svg = await textOf(await saved(page, 'Save stroke as SVG'));
+  const [, width = '0', height = '0'] = /viewBox="0 0 (\d+) (\d+)"/.exec(svg) ?? [];
+  const png = fs.readFileSync(await (await saved(page, 'Save stroke as PNG')).path());
+  // PNG specification: eight bytes of signature, then IHDR with width and height as big-endian 32-bit numbers.
+  expect([...png.subarray(0, 8)]).toEqual([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
+  expect([png.readUInt32BE(16), png.readUInt32BE(20)]).toEqual([2 * Number(width), 2 * Number(height)]);
+});
+
+test('the readings and the curve are saved as a table', async ({ bench, page }) => {
+  expect(bench.notebook).not.toBe('');
+  await openTobin(page);
+  const text = await textOf(await saved(page, 'Save force and draw as CSV'));
+  const [head = '', ...rows] = text.split('\r\n').filter((row) => row !== '');
+  expect(head).toBe('what,"draw, AMO (in)",force (lb),low (lb),high (lb),remark');
+  const drawn = rows.filter((row) => row.startsWith('"read, drawing"')).map((row) => row.split(',').slice(2, 4).map(Number));
+  expect(drawn.length).toBeGreaterThan(6);
+  for (const pair of drawn) expect(pair.every((figure) => Number.isFinite(figure) && figure > 0)).toBe(true);
+  expect(rows.filter((row) => row.startsWith('curve,')).length).toBeGreaterThan(50);
+  await expect(page.getByRole('status').filter({ hasText: /Saved as demo - Tobin/ })).toBeVisible();
+});
