@@ -1,5 +1,5 @@
 import { bandOver, atCorners, flightBasis, setSight } from '../aim/index.ts';
-import { kindFigures } from '../bow/index.ts';
+import { kindFigures, virtualMassOf } from '../bow/index.ts';
 import { trajectory } from '../flight/index.ts';
 import type { Band } from '../model/band.ts';
 import { ok, refuse, type Bundle, type Result } from '../model/index.ts';
@@ -32,11 +32,11 @@ const FROM_STRAIGHTNESS =
 /**
  * What the spread of a numbered set does to its group at one distance.
  *
- * @equation v(m) = v₀ √((m₀ + K)/(m + K)), k(m) = k₀ m₀/m; height of the lightest over the heaviest on the line that the mean arrow's mark asks for; low and high over the ends of v₀, k₀ and K
+ * @equation v(m) = v₀ √((m₀ + K)/(m + K)), K of a credible virtualMassOf else the kind's, k(m) = k₀ m₀/m; height of the lightest over the heaviest on the line that the mean arrow's mark asks for; low and high over the ends of v₀, k₀ and K
  * @param bundle - the set-up with its records [record]
  * @param distance - R, from the eye [m]
  * @returns the height between lightest and heaviest and the standard deviation of the height, with their bands [m], and what can be said of spine and straightness [record]
- * @validity level ground, still air, arrows that differ in mass alone; the bow gives each arrow the same energy but for its virtual mass; refused for a compound, for fewer than two weighed arrows, out of reach, and where the flight lacks a figure
+ * @validity level ground, still air, arrows that differ in mass alone; the bow gives each arrow the same energy but for its virtual mass; refused for a compound without chronographed arrows of several masses, for fewer than two weighed arrows, out of reach, and where the flight lacks a figure
  * @source klopsteg-1943
  * @example spreadAtTarget(exampleBundle, 30).problem.code // "no arrows"
  */
@@ -51,9 +51,13 @@ export function spreadAtTarget(bundle: Bundle, distance: number): Result<SpreadA
   const heavy = weighed.find(({ mass }) => mass === spread?.high);
   if (spread?.sd == null || light === undefined || heavy === undefined)
     return refuse('too few', 'Weigh two arrows of the set or more.', 'arrows');
-  const kind = kindFigures[bundle.bow.bowKind];
-  if (kind === null)
-    return refuse('compound', 'How the speed of a compound falls with the mass of the arrow is not reckoned.', 'bowKind');
+  const carried = virtualMass(bundle);
+  if (carried === null)
+    return refuse(
+      'compound',
+      'How the speed of this compound falls with the mass of the arrow is not known. Shoot arrows of two masses or more over the chronograph.',
+      'chronograph',
+    );
   const basis = flightBasis(bundle);
   if (!basis.ok) return basis;
   const { speed, drag, mass: known, eyeHeight } = basis.value;
@@ -76,9 +80,9 @@ export function spreadAtTarget(bundle: Bundle, distance: number): Result<SpreadA
       : ok(high - low);
   };
   const ends = [speed.low, speed.high].flatMap((v) =>
-    [drag.low, drag.high].flatMap((k) => [kind.virtualMass.low, kind.virtualMass.high].map((virtual) => ({ v, k, virtual }))),
+    [drag.low, drag.high].flatMap((k) => [carried.low, carried.high].map((virtual) => ({ v, k, virtual }))),
   );
-  const heights = atCorners({ value: { v: speed.value, k: drag.value, virtual: kind.virtualMass.value }, corners: ends }, apart);
+  const heights = atCorners({ value: { v: speed.value, k: drag.value, virtual: carried.value }, corners: ends }, apart);
   if (!heights.ok) return heights;
   const fromMass = bandOver(heights.value, (height) => height);
   // Over the small differences within a set the height goes with the mass.
@@ -93,4 +97,11 @@ export function spreadAtTarget(bundle: Bundle, distance: number): Result<SpreadA
     fromSpine: FROM_SPINE,
     fromStraightness: FROM_STRAIGHTNESS,
   });
+}
+
+/** What rides with the arrow, as the bow's own chronographed arrows have it, else as its kind does [kg]. */
+function virtualMass(bundle: Bundle): Band | null {
+  const fitted = virtualMassOf(bundle);
+  const found = fitted.ok && fitted.value.credible ? fitted.value.virtualMass : kindFigures[bundle.bow.bowKind]?.virtualMass;
+  return found === undefined ? null : { ...found, low: Math.max(0, found.low) };
 }
