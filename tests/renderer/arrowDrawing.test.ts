@@ -5,6 +5,7 @@ import { exampleBundle } from '../../core/model/example.ts';
 import { defaultPreferences, type UnitChoice } from '../../core/model/preferences.ts';
 import { unmeasured } from '../../core/model/unmeasured.ts';
 import { grain, inch } from '../../core/units/exact.ts';
+import type { Marked } from '../../renderer/drawing/arrow/dimensions.ts';
 import { arrowLayout } from '../../renderer/drawing/arrow/layout.ts';
 import { detail, detailWidths, nockEnd } from '../../renderer/drawing/arrow/nockEnd.ts';
 import { arrowPicture } from '../../renderer/drawing/arrow/picture.ts';
@@ -15,6 +16,9 @@ import { anyArrowSet, anyUnits } from '../core/anyEquipment.ts';
 
 /** The drawing's width at 1280 and at 1024 px, with and without a scroll bar, and a little either side [px]. */
 const widths = [788, 773, 752, 737, 720];
+/** No finding asks for a figure; and one asks for each that any finding can. */
+const unmarked: Marked = new Set();
+const allMarked: Marked = new Set(['length', 'balance', 'pointMass']);
 const detailPages = [788, 773, 752, 737];
 
 interface Named {
@@ -22,8 +26,8 @@ interface Named {
   readonly box: Box;
 }
 
-function boxesOf(arrowSet: ArrowSet, units: UnitChoice, width: number): readonly Named[] {
-  const { dimensions, masses } = arrowLayout(arrowSet, units, width);
+function boxesOf(arrowSet: ArrowSet, units: UnitChoice, width: number, marked: Marked): readonly Named[] {
+  const { dimensions, masses } = arrowLayout(arrowSet, units, width, marked);
   return [
     { name: 'length', box: dimensions.length.box },
     { name: 'balance point', box: dimensions.balance.box },
@@ -33,10 +37,10 @@ function boxesOf(arrowSet: ArrowSet, units: UnitChoice, width: number): readonly
   ];
 }
 
-function complaints(arrowSet: ArrowSet, units: UnitChoice, width: number): string[] {
-  const boxes = boxesOf(arrowSet, units, width);
+function complaints(arrowSet: ArrowSet, units: UnitChoice, width: number, marked = unmarked): string[] {
+  const boxes = boxesOf(arrowSet, units, width, marked);
   expect(boxes.length).toBeGreaterThanOrEqual(9);
-  return amiss(boxes, width, arrowLayout(arrowSet, units, width).height);
+  return amiss(boxes, width, arrowLayout(arrowSet, units, width, unmarked).height);
 }
 
 function amiss(boxes: readonly Named[], width: number, height: number): string[] {
@@ -53,7 +57,7 @@ function amiss(boxes: readonly Named[], width: number, height: number): string[]
 function detailComplaints(arrowSet: ArrowSet, units: UnitChoice, page: number): string[] {
   const widths = detailWidths(page);
   const picture = arrowPicture(arrowSet);
-  const tester = spineTester(arrowSet, units, widths.spine, null);
+  const tester = spineTester(arrowSet, units, widths.spine, null, false);
   const section = shaftSection(arrowSet, picture, units, widths.section);
   const nock = nockEnd(arrowSet, picture, units, widths.nock);
   return [
@@ -112,8 +116,8 @@ describe('the drawn arrow', () => {
 
   it('lets no two texts touch, whatever the record holds', () => {
     fc.assert(
-      fc.property(anyArrowSet, anyUnits, fc.constantFrom(...widths), (arrowSet, units, width) => {
-        expect(complaints(arrowSet, units, width)).toEqual([]);
+      fc.property(anyArrowSet, anyUnits, fc.constantFrom(...widths), fc.boolean(), (arrowSet, units, width, marked) => {
+        expect(complaints(arrowSet, units, width, marked ? allMarked : unmarked)).toEqual([]);
       }),
       { numRuns: 500, seed: 20260621 },
     );
@@ -140,14 +144,14 @@ describe('the drawn arrow', () => {
     for (const share of [0.07, 0.1, 0.13, 0.16]) {
       const length = 28.5 * inch;
       const balance = length / 2 + share * length;
-      const { dimensions } = arrowLayout({ ...filled, length, balance }, defaultPreferences.units, 752);
+      const { dimensions } = arrowLayout({ ...filled, length, balance }, defaultPreferences.units, 752, unmarked);
       expect(dimensions.foc.map(({ text }) => text)).toEqual([`${(100 * share).toFixed(1)} %`, 'front of centre']);
     }
   });
 
   it('draws every arrow to scale over its width, and says the scale', () => {
     // 96 px are an inch of a page at true size (CSS); the example is 28 in and its point and nock stand 27 mm beyond.
-    const { scale, shapes } = arrowLayout(exampleBundle.arrowSet, defaultPreferences.units, 752);
+    const { scale, shapes } = arrowLayout(exampleBundle.arrowSet, defaultPreferences.units, 752, unmarked);
     const inchPx = scale.at(2 * inch) - scale.at(inch);
     expect(Number(scale.ratio.slice(4))).toBeCloseTo(96 / inchPx, 1);
     expect(scale.at(28 * inch) - scale.at(0)).toBeCloseTo(28 * inchPx, 6);
@@ -156,7 +160,7 @@ describe('the drawn arrow', () => {
 
   it('makes the area of a dot go with its grains', () => {
     const radiusOf = (pointMass: number): number => {
-      const { masses } = arrowLayout({ ...exampleBundle.arrowSet, pointMass }, defaultPreferences.units, 788);
+      const { masses } = arrowLayout({ ...exampleBundle.arrowSet, pointMass }, defaultPreferences.units, 788, unmarked);
       return masses.find(({ part }) => part.name === 'point')?.radius ?? 0;
     };
     expect((radiusOf(200 * grain) / radiusOf(50 * grain)) ** 2).toBeCloseTo(4, 9);
@@ -165,7 +169,7 @@ describe('the drawn arrow', () => {
   it('keeps the labels of the masses in the order of their places', () => {
     fc.assert(
       fc.property(anyArrowSet, anyUnits, (arrowSet, units) => {
-        const { masses } = arrowLayout(arrowSet, units, 752);
+        const { masses } = arrowLayout(arrowSet, units, 752, unmarked);
         const xs = masses.map(({ x }) => x);
         const lefts = masses.map(({ box }) => (box.left + box.right) / 2);
         expect(xs).toEqual([...xs].sort((a, b) => a - b));

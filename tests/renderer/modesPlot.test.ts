@@ -10,10 +10,11 @@ import { bendMarks } from '../../renderer/plots/modes/marks.ts';
 import { anyUnits } from '../core/anyEquipment.ts';
 
 const { units } = defaultPreferences;
+const unmarked = new Set<string>();
 
 describe('the drawn bends', () => {
   it('share the arrow’s own length with the drawing above them', () => {
-    const { scale } = arrowLayout(exampleBundle.arrowSet, units, 788);
+    const { scale } = arrowLayout(exampleBundle.arrowSet, units, 788, unmarked);
     const bends = bendsOf(exampleBundle.arrowSet, units);
     expect(bends.ok).toBe(true);
     if (!bends.ok) return;
@@ -36,7 +37,7 @@ describe('the drawn bends', () => {
     fc.assert(
       fc.property(arrow, anyUnits, fc.constantFrom(788, 752, 737), (figures, chosen, width) => {
         const arrowSet = { ...exampleBundle.arrowSet, ...figures, weighed: null };
-        const { scale } = arrowLayout(arrowSet, chosen, width);
+        const { scale } = arrowLayout(arrowSet, chosen, width, unmarked);
         const bends = bendsOf(arrowSet, chosen);
         expect(bends.ok).toBe(true);
         if (!bends.ok) return;

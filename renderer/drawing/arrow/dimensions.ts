@@ -6,6 +6,9 @@ import type { Span } from '../dimension/lines.ts';
 import type { ArrowPicture } from './picture.ts';
 import type { ArrowScale } from './scale.ts';
 
+/** The fields of the record that a finding’s mark stands beside: it takes room. */
+export type Marked = ReadonlySet<string>;
+
 /** A figure's field on the drawing. */
 export interface FieldSpot {
   readonly box: Box;
@@ -36,14 +39,15 @@ const gapOf = (box: Box, size: FigureSize): readonly [number, number] => {
 export function arrowDimensions(
   picture: ArrowPicture,
   texts: { readonly length: string; readonly balance: string; readonly foc: string | null },
+  marked: Marked,
   scale: ArrowScale,
   arrowTop: number,
 ): ArrowDimensions {
   const [throat, end] = [scale.at(0), scale.at(picture.length)];
   const middle = (throat + end) / 2;
-  const lengthSize = figureSize(texts.length, ['length']);
+  const lengthSize = figureSize(texts.length, ['length'], marked.has('length'));
   const lengthBox = figureBox(lengthSize, middle, lengthY, 'middle');
-  const balanceSize = figureSize(texts.balance, ['balance point']);
+  const balanceSize = figureSize(texts.balance, ['balance point'], marked.has('balance'));
   const chain: Box = { left: middle - 4, right: middle + 4, top: balanceY - 10, bottom: arrowTop + 40 };
   const extension: Box = { left: end - 4, right: end + 4, top: 0, bottom: arrowTop };
   const at = picture.balance === null ? null : scale.at(picture.balance.at);

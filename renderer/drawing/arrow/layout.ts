@@ -3,7 +3,7 @@ import type { ArrowSet } from '../../../core/model/arrowSet.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { textQuantity } from '../../../core/units/index.ts';
 import { figureText } from '../dimension/figureBox.ts';
-import { arrowDimensions } from './dimensions.ts';
+import { arrowDimensions, type Marked } from './dimensions.ts';
 import { massMarks, shaftStroke, type MassText } from './masses.ts';
 import { arrowPicture, type ArrowPicture } from './picture.ts';
 import { arrowScale } from './scale.ts';
@@ -14,28 +14,35 @@ const arrowY = 110;
 const massY = 156;
 const HEIGHT = 234;
 
-/** Where everything of the drawing stands at a width: pure, so that a test can hold every box against every other. */
-export function arrowLayout(arrowSet: ArrowSet, units: UnitChoice, width: number) {
-  const picture = arrowPicture(arrowSet);
+/**
+ * Where everything of the drawing stands at a width: pure, so that a test can hold every box against every other. What is drawn may still be on its
+ * way to what is written.
+ */
+export function arrowLayout(arrowSet: ArrowSet, units: UnitChoice, width: number, marked: Marked, drawn: ArrowSet = arrowSet) {
+  const picture = arrowPicture(drawn);
+  const measured = drawn === arrowSet ? picture : arrowPicture(arrowSet);
   const scale = arrowScale(picture, width);
   const shapes = arrowShapes(picture, scale, arrowY);
-  const { balance } = picture;
+  const { balance } = measured;
   const dimensions = arrowDimensions(
     picture,
     {
       length: figureText('arrowLength', arrowSet.length, units),
-      balance: figureText('balance', arrowSet.balance, units, assumedBalance(picture)),
+      balance: figureText('balance', arrowSet.balance, units, assumedBalance(measured)),
       foc: balance === null ? null : percent(balance.foc),
     },
+    marked,
     scale,
     arrowY - shapes.halfThick,
   );
   return {
     picture,
+    /** The same without the movement: what is said and assumed rests on it. */
+    measured,
     scale,
     shapes,
     dimensions,
-    masses: massMarks(picture, massTexts(arrowSet, picture, units), scale, massY),
+    masses: massMarks(picture, massTexts(arrowSet, measured, units, marked), scale, massY),
     shaftStroke: shaftStroke(picture, scale),
     arrowY,
     massY,
@@ -55,26 +62,39 @@ export function assumedDensity(arrowSet: ArrowSet, { parts, length }: ArrowPictu
 
 const percent = (share: number): string => `${(100 * share).toFixed(1).replace('-', '\u2212')} %`;
 
-function massTexts(arrowSet: ArrowSet, picture: ArrowPicture, units: UnitChoice): Readonly<Record<PartName, MassText>> {
+function massTexts(
+  arrowSet: ArrowSet,
+  picture: ArrowPicture,
+  units: UnitChoice,
+  marked: Marked,
+): Readonly<Record<PartName, MassText>> {
   const shaft = picture.parts.find(({ name }) => name === 'shaft')?.mass ?? null;
   const { fletchingMass, vaneCount } = arrowSet;
   const each =
     fletchingMass === null || vaneCount === null
       ? null
       : `${vaneCount} of ${textQuantity(fletchingMass / vaneCount, 'mass', units)}`;
-  const text = (figure: string, name: string, more: string | null = null): MassText => ({ figure, name, more });
+  const text = (field: Measured, name: string, assumed: number | null = null, more: string | null = null): MassText => ({
+    figure: figureText(field, arrowSet[field], units, assumed),
+    name,
+    more,
+    marked: marked.has(field),
+  });
   return {
-    nock: text(figureText('nockMass', arrowSet.nockMass, units), 'nock'),
+    nock: text('nockMass', 'nock'),
     // Most arrows have neither: a blank counts as none, and is shown as that.
-    pin: text(figureText('pinMass', arrowSet.pinMass, units, 0), 'pin'),
-    wrap: text(figureText('wrapMass', arrowSet.wrapMass, units, 0), 'wrap'),
-    fletching: text(figureText('fletchingMass', fletchingMass, units), 'fletching', each),
+    pin: text('pinMass', 'pin', 0),
+    wrap: text('wrapMass', 'wrap', 0),
+    fletching: text('fletchingMass', 'fletching', null, each),
     shaft: text(
-      figureText('linearDensity', arrowSet.linearDensity, units, assumedDensity(arrowSet, picture)),
+      'linearDensity',
       'shaft’s mass',
+      assumedDensity(arrowSet, picture),
       shaft === null ? null : `${textQuantity(shaft, 'mass', units)} in all`,
     ),
-    insert: text(figureText('insertMass', arrowSet.insertMass, units), 'insert'),
-    point: text(figureText('pointMass', arrowSet.pointMass, units), 'point'),
+    insert: text('insertMass', 'insert'),
+    point: text('pointMass', 'point'),
   };
 }
+
+type Measured = 'nockMass' | 'pinMass' | 'wrapMass' | 'fletchingMass' | 'linearDensity' | 'insertMass' | 'pointMass';

@@ -13,6 +13,8 @@ export interface MassText {
   readonly figure: string;
   readonly name: string;
   readonly more: string | null;
+  /** Whether a finding’s mark stands beside the figure. */
+  readonly marked: boolean;
 }
 
 export interface MassMark extends FieldSpot {
@@ -43,8 +45,8 @@ export function massMarks(
 ): readonly MassMark[] {
   const parts = [...picture.parts].sort((a, b) => a.at - b.at);
   const sizes = parts.map((part) => {
-    const { figure, name, more } = texts[part.name];
-    const size = figureSize(figure, [name]);
+    const { figure, name, more, marked } = texts[part.name];
+    const size = figureSize(figure, [name], marked);
     return { ...size, wide: Math.max(size.width, more === null ? 0 : Math.ceil(textWidth(more, 12, 'text')) + 2) };
   });
   const wishes = parts.map((part, i) => ({ at: scale.at(part.at), size: sizes[i]?.wide ?? 0 }));

@@ -14,13 +14,13 @@ const words: Readonly<Record<ArrowSet['convention'], { readonly span: string; re
 const LONGEST = Math.max(...Object.values(testers).map(({ span }) => span));
 
 /** The shaft on its tester: two supports, the load at mid-span, and the sag that is the spine. The sag is drawn for the eye. */
-export function spineTester(arrowSet: ArrowSet, units: UnitChoice, width: number, assumed: number | null) {
+export function spineTester(arrowSet: ArrowSet, units: UnitChoice, width: number, assumed: number | null, marked: boolean) {
   const { span } = testers[arrowSet.convention];
   const middle = width / 2;
   const reach = (width / 2 - 16) * (span / LONGEST);
   const [left, right] = [middle - reach, middle + reach];
   const [line, sag] = [30, 24];
-  const size = figureSize(figureText('deflection', arrowSet.deflection, units, assumed), ['deflection']);
+  const size = figureSize(figureText('deflection', arrowSet.deflection, units, assumed), ['deflection'], marked);
   const x = middle + 44;
   const box = figureBox(size, x, detail.figures, 'middle');
   // A beam on two supports under a load at mid-span follows a cubic on either side.

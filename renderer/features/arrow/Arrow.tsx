@@ -8,6 +8,7 @@ import { Bends } from '../../plots/modes/Bends.tsx';
 import { useBundle, useUnits } from '../../state/useBench.ts';
 import { HeadWithSwitch } from '../frame/FormSwitch.tsx';
 import { useFormKind } from '../frame/formKind.ts';
+import { useSayDrawn } from '../frame/drawnAt.ts';
 import { Headline } from '../frame/Headline.tsx';
 import { useFindings } from '../frame/useFindings.ts';
 import { ArrowForm } from './ArrowForm.tsx';
@@ -17,6 +18,7 @@ import { Dozen } from './dozen/Dozen.tsx';
 import { Facts } from './Facts.tsx';
 import { ShaftDetails } from './ShaftDetails.tsx';
 import { fieldLevels, useArrowFields } from './useArrowFields.ts';
+import { useDrawnSet } from './useDrawnSet.ts';
 import { Wants } from './Wants.tsx';
 import './arrow.css';
 
@@ -33,7 +35,14 @@ function ArrowPage({ bundle }: { bundle: Bundle }) {
   const plain = useFormKind() === 'plain form';
   const answer = useMemo(() => suitabilityOf(bundle), [bundle]);
   const width = room?.width ?? null;
-  const layout = useMemo(() => (width === null ? null : arrowLayout(arrowSet, units, width)), [arrowSet, units, width]);
+  const findings = useFindings();
+  const levels = useMemo(() => fieldLevels(findings), [findings]);
+  const drawn = useDrawnSet(arrowSet);
+  const layout = useMemo(
+    () => (width === null ? null : arrowLayout(arrowSet, units, width, new Set(Object.keys(levels)), drawn)),
+    [arrowSet, units, width, levels, drawn],
+  );
+  useSayDrawn(plain || layout === null ? null : `${layout.scale.ratio}; dots by area`);
   return (
     <>
       <HeadWithSwitch>
@@ -48,7 +57,9 @@ function ArrowPage({ bundle }: { bundle: Bundle }) {
         />
       </HeadWithSwitch>
       <div className="body">
-        <div ref={place}>{layout !== null && <ArrowBody bundle={bundle} answer={answer} layout={layout} plain={plain} />}</div>
+        <div ref={place}>
+          {layout !== null && <ArrowBody bundle={bundle} answer={answer} layout={layout} levels={levels} plain={plain} />}
+        </div>
       </div>
     </>
   );
@@ -58,17 +69,16 @@ interface BodyProps {
   bundle: Bundle;
   answer: ReturnType<typeof suitabilityOf>;
   layout: ReturnType<typeof arrowLayout>;
+  levels: ReturnType<typeof fieldLevels>;
   plain: boolean;
 }
 
-function ArrowBody({ bundle, answer, layout, plain }: BodyProps) {
+function ArrowBody({ bundle, answer, layout, levels, plain }: BodyProps) {
   const units = useUnits();
   const { arrowSet } = bundle;
-  const { picture, scale } = layout;
+  const { picture, measured, scale } = layout;
   const { width } = scale;
-  const assumed = useMemo(() => assumedFigures(arrowSet, picture), [arrowSet, picture]);
-  const findings = useFindings();
-  const levels = useMemo(() => fieldLevels(findings), [findings]);
+  const assumed = useMemo(() => assumedFigures(arrowSet, measured), [arrowSet, measured]);
   const fields = useArrowFields(arrowSet, assumed, levels);
   const follows = useMemo(() => arrowFollows(bundle, units), [bundle, units]);
   const bends = useMemo(() => bendsOf(arrowSet, units), [arrowSet, units]);
@@ -115,7 +125,15 @@ function ArrowBody({ bundle, answer, layout, plain }: BodyProps) {
           </p>
         )}
       </section>
-      {!plain && <ShaftDetails arrowSet={arrowSet} picture={picture} fields={fields} width={width} />}
+      {!plain && (
+        <ShaftDetails
+          arrowSet={arrowSet}
+          picture={picture}
+          fields={fields}
+          width={width}
+          marked={levels.deflection !== undefined}
+        />
+      )}
       <Facts facts={spine.facts} />
       {spine.missing !== null && (
         <p className="note faint">

@@ -15,13 +15,15 @@ interface Props {
   picture: ArrowPicture;
   fields: Readonly<Record<ArrowField, FigureProps>>;
   width: number;
+  /** Whether a finding’s mark stands beside the deflection. */
+  marked: boolean;
 }
 
 /** What is too small to stand on the arrow itself: the shaft on its tester, cut across, and its nock end. */
-export function ShaftDetails({ arrowSet, picture, fields, width }: Props) {
+export function ShaftDetails({ arrowSet, picture, fields, width, marked }: Props) {
   const units = useUnits();
   const widths = detailWidths(width);
-  const tester = spineTester(arrowSet, units, widths.spine, fields.deflection.assumed ?? null);
+  const tester = spineTester(arrowSet, units, widths.spine, fields.deflection.assumed ?? null, marked);
   const section = shaftSection(arrowSet, picture, units, widths.section);
   const nock = nockEnd(arrowSet, picture, units, widths.nock);
   return (

@@ -130,13 +130,10 @@ export function suitsSentence(answer: Result<Suitability>, units: UnitChoice): s
   return `This shaft suits the bow: ${text(measured)}, where ${text(needed.low)} to ${text(needed.high)} is wanted`;
 }
 
-const thicker: Readonly<Record<number, string>> = {
-  1: '',
-  1.5: ', half as thick again',
-  2: ', twice as thick',
-  3: ', three times as thick',
-};
+const thicker: Readonly<Record<number, string>> = { 1.5: 'half as thick again', 2: 'twice as thick', 3: 'three times as thick' };
 
-/** How the drawing stands to the arrow, and what the sizes of its dots say. */
-export const drawnSentence = ({ ratio, thickness }: Pick<ArrowScale, 'ratio' | 'thickness'>): string =>
-  `Drawn ${ratio}${thicker[thickness] ?? ''}; the area of a dot, and of the shaft’s line, is its mass.`;
+/** What the drawing exaggerates, and what the sizes of its dots say; the scale stands in the title block. */
+export function drawnSentence({ thickness }: Pick<ArrowScale, 'thickness'>): string {
+  const drawn = thicker[thickness] === undefined ? '' : `The shaft is drawn ${thicker[thickness]} as to scale. `;
+  return `${drawn}The area of a dot, and of the shaft’s line, is its mass.`;
+}

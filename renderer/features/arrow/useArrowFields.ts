@@ -73,15 +73,19 @@ const specs: Readonly<Record<ArrowField, Spec>> = {
   },
 };
 
+const arrowFields = Object.keys(specs) as readonly ArrowField[];
+
 /** A figure as the drawing shows it: in the colour of the finding that it can mend. */
 type DrawnFigure = FigureProps & { readonly level: 'caution' | 'stop' | undefined };
-type Levels = Readonly<Partial<Record<string, 'caution' | 'stop'>>>;
+type Levels = Readonly<Partial<Record<ArrowField, 'caution' | 'stop'>>>;
 
-/** The grave findings by the field that mends each; the first is the worst. */
+/** The grave findings by the figure that mends each; the first is the worst. */
 export function fieldLevels(findings: readonly Finding[]): Levels {
-  const levels: Partial<Record<string, 'caution' | 'stop'>> = {};
-  for (const { level, action } of findings)
-    if ((level === 'caution' || level === 'stop') && action?.kind === 'go') levels[action.field] ??= level;
+  const levels: Partial<Record<ArrowField, 'caution' | 'stop'>> = {};
+  for (const { level, action } of findings) {
+    const field = arrowFields.find((one) => action?.kind === 'go' && action.field === `arrowSet.${one}`);
+    if (field !== undefined && (level === 'caution' || level === 'stop')) levels[field] ??= level;
+  }
   return levels;
 }
 
@@ -102,14 +106,11 @@ export function useArrowFields(
       onKeep: (value) => edit.arrowSet(label, { [field]: value }),
       assumed: assumed[field] ?? undefined,
       field: `arrowSet.${field}`,
-      level: levels[`arrowSet.${field}`],
+      level: levels[field],
       ...(hint === undefined ? {} : { hint }),
     };
   };
-  const fields = Object.fromEntries((Object.keys(specs) as ArrowField[]).map((field) => [field, entry(field)])) as Record<
-    ArrowField,
-    DrawnFigure
-  >;
+  const fields = Object.fromEntries(arrowFields.map((field) => [field, entry(field)])) as Record<ArrowField, DrawnFigure>;
   const wood = arrowSet.convention === '26 in, 2 lb';
   return {
     ...fields,

@@ -2,6 +2,7 @@ import { textQuantity } from '../../../core/units/index.ts';
 import { Fraction, Mark } from '../../design/index.ts';
 import { timeText } from '../../state/clock.ts';
 import { useBench, useBundle, useUnits } from '../../state/useBench.ts';
+import { useDrawnAt } from './drawnAt.ts';
 
 /** Under the work, as on a drawing: who, what, and whether it is kept. */
 export function TitleBlock() {
@@ -10,6 +11,7 @@ export function TitleBlock() {
   const said = useBench((state) => state.said);
   const pending = useBench((state) => state.pending);
   const book = useBench((state) => state.book);
+  const drawn = useDrawnAt();
   const bow = bundle?.bow;
   const bowText =
     bow === undefined
@@ -40,6 +42,12 @@ export function TitleBlock() {
           <dt>arrows</dt>
           <dd>{bundle === null ? 'not named yet' : bundle.arrowSet.name}</dd>
         </div>
+        {drawn !== null && (
+          <div className="drawn">
+            <dt>drawn</dt>
+            <dd>{drawn}</dd>
+          </div>
+        )}
         <div className="kept">
           <dt>kept</dt>
           <dd>

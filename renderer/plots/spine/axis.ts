@@ -21,8 +21,10 @@ export function spineScale(deflections: readonly number[], width: number, perUni
   const left = nameWidth;
   const right = width - saysWidth;
   const x = scaleLinear([Math.max(0, least - margin), most + margin], [left, right]).nice(6);
-  const values = x.ticks(Math.max(3, Math.floor((right - left) / 70)));
-  const format = x.tickFormat(5);
+  const count = Math.max(3, Math.floor((right - left) / 70));
+  const values = x.ticks(count);
+  // As many decimals as these ticks need, or two of them would read alike.
+  const format = x.tickFormat(count);
   return {
     left,
     right,
