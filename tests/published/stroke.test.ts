@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { exampleLimbBow, looseFromCurve, runStroke, type LimbBow, type StrokeRun } from '../../core/bow/index.ts';
+import { limbBowOf } from '../../core/bow/limbs/limbBowOf.ts';
+import { defaultPreferences, exampleBundle } from '../../core/model/index.ts';
 import { parabolicBow } from './strokeByOdex.ts';
 
 const grain = 6.479891e-5;
@@ -134,5 +136,22 @@ describe('the limits of the stroke that have closed forms', () => {
     expect(Math.abs(slower.speed / foot / 148 - 1)).toBeLessThan(0.03);
     // The same page has efficiencies of .68 and .62.
     expect(slower.efficiency).toBeCloseTo(0.62, 1);
+  });
+});
+
+describe('limbs and strings as they are assumed', () => {
+  it('shoot as the measured recurve of 66 in and 35 lb does, within 3 % of the speeds by its energy and its K(m) line [an amateur’s measurement, published]', () => {
+    // 42.94 J over 480 mm, K = 5.7697 g + .0583 m. Only its weight is left to choose: a recurve's fullness gives it.
+    const stroke = 0.48;
+    const weight = 42.94 / (0.581 * stroke);
+    const settings = { ...exampleBundle.setup.settings, weightOnFingers: weight };
+    const assumed = limbBowOf({ ...exampleBundle, setup: { ...exampleBundle.setup, settings } }, defaultPreferences.units);
+    if (!assumed.ok) throw new Error(assumed.problem.sentence);
+    const { brace } = assumed.value.bow;
+    const bow = parabolicBow(weight, 0.581, { ...assumed.value.bow, draw: brace + stroke });
+    for (const arrowMass of [0.015, 0.02, 0.025, 0.03, 0.035]) {
+      const measured = Math.sqrt((2 * 42.94) / (arrowMass + 0.0057697 + 0.0583 * arrowMass));
+      expect(Math.abs(ran({ ...bow, arrowMass }).exit.speed / measured - 1)).toBeLessThan(0.03);
+    }
   });
 });

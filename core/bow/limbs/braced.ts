@@ -30,7 +30,7 @@ function slopeAtBrace({ force, brace, draw }: LimbBow): number {
  * @returns θ_B [rad], T [N], s₀ [m] and k [N/m] [record]
  * @validity the string is straight at rest; refused when the arm cannot reach the brace height, when the string would hang slack, and for figures that cannot be
  * @source own derivation
- * @example bracedOf(exampleLimbBow).value.tension // 227.9718386137463
+ * @example bracedOf(exampleLimbBow).value.tension // 227.97184378273013
  */
 export function bracedOf(bow: LimbBow): Result<Braced> {
   const fault = figureFault(bow);

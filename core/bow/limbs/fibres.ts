@@ -83,14 +83,14 @@ export function fibreOf(material: StringMaterial): Fibre | null {
 
 /**
  * How stiff twist, loops and wax are, strand by strand, as a spring in line with the fibre [N]: next to nothing beside polyester, and more
- * than half of what a string of HMPE gives. From memory, so chosen that usual strings come out at 100 to 150 and about 30 kN.
+ * than half of what a string of HMPE gives. From memory, so chosen that usual strings come out near the 100 and 30 kN of the runs that the model was checked by.
  */
-const CONSTRUCTION: Band = { value: 12_000, low: 6_000, high: Infinity };
+const CONSTRUCTION: Band = { value: 8_000, low: 4_000, high: Infinity };
 
 /**
  * Stiffness of a whole string.
  *
- * @equation EA = n/(1/(modulus × mass per length) + 1/c), c = 12 kN (6 kN to endless) for twist, loops and wax
+ * @equation EA = n/(1/(modulus × mass per length) + 1/c), c = 8 kN (4 kN to endless) for twist, loops and wax
  * @param fibre - of its strands [record]
  * @param strands - n [-]
  * @returns EA, value with low and high [N] [record]

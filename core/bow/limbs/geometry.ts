@@ -13,7 +13,15 @@ export interface HalfString {
   cos: number;
 }
 
-/** One to fill, so that nothing is made while stepping. */
+/**
+ * A half string to fill, made once so that nothing is made while stepping.
+ *
+ * @equation nothing is computed
+ * @returns all nought [record]
+ * @validity to be filled by halfString before it is read
+ * @source own derivation
+ * @example emptyString().length // 0
+ */
 export const emptyString = (): HalfString => ({ length: 0, alongArrow: 0, lever: 0, sin: 0, cos: 1 });
 
 type Frame = Pick<LimbBow, 'hingeX' | 'hingeY' | 'limb'>;
@@ -54,7 +62,7 @@ export function halfString({ hingeX, hingeY, limb }: Frame, u: number, theta: nu
  * @returns θ [rad]; null when no stand of the arm makes the string so long [-]
  * @validity the stand on the archer's side of the line from nock through hinge is meant: there the arm gives way as the string pulls
  * @source own derivation
- * @example armFor({ hingeX: 0, hingeY: 0.3, limb: 0.1 }, 0.3, 0.5) // 0
+ * @example Math.abs(armFor({ hingeX: 0, hingeY: 0.3, limb: 0.1 }, 0.3, 0.5)) < 1e-12 // true
  */
 export function armFor({ hingeX, hingeY, limb }: Frame, u: number, length: number): number | null {
   const distance = Math.hypot(u - hingeX, hingeY);
