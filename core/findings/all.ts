@@ -26,6 +26,7 @@ import { partsAgainstWholeFinding } from './partsAgainstWhole.ts';
 import { pointAheadFinding } from './pointAhead.ts';
 import { rangeCautionFinding } from './rangeCaution.ts';
 import { speedsFinding } from './speeds.ts';
+import { strandsFinding } from './strands.ts';
 import { stringAgeFinding } from './stringAge.ts';
 import { stringFibreFinding } from './stringFibre.ts';
 import { suitabilityFinding } from './suitability.ts';
@@ -78,6 +79,7 @@ function checksOf(bundle: Bundle, options: FindingOptions, known: Known): readon
       handFinding(bundle),
       compoundShaftFinding(bundle),
       stringFibreFinding(bundle),
+      strandsFinding(bundle, units, known),
       boltsFinding(bundle, units),
       compoundPassFinding(bundle),
       screen === 'groups' ? rangeCautionFinding(units) : null,
@@ -134,13 +136,14 @@ const tellers: Readonly<Record<Stop, Finder>> = {
   hand: handFinding,
   compoundShaft: compoundShaftFinding,
   stringFibre: stringFibreFinding,
+  strands: strandsFinding,
   bolts: boltsFinding,
 };
 
 /**
  * The findings that can hurt someone: no change is advised and no verdict shown while one of them is a stop.
  *
- * @equation as standingStops of the safety room: a flaw, a dry fire, an arrow too short or too light, the wrong hand, wood on a compound, a fibre or bolts that the maker does not allow
+ * @equation as standingStops of the safety room: a flaw, a dry fire, an arrow too short or too light, the wrong hand, wood on a compound, a string that may break, a fibre or bolts that the maker does not allow
  * @param bundle - the set-up with its records [record]
  * @param units - the person's choice of units [record]
  * @returns those that stop, in the order of the list [list]

@@ -26,6 +26,7 @@ export { capital, goTo, HAIR, rangeText, ruleOf, sourceWords, standing, whyRule 
 export { pointAheadFinding } from './pointAhead.ts';
 export { rangeCautionFinding } from './rangeCaution.ts';
 export { speedsFinding } from './speeds.ts';
+export { strandsFinding } from './strands.ts';
 export { stringAgeFinding } from './stringAge.ts';
 export { stringFibreFinding } from './stringFibre.ts';
 export { suitabilityFinding } from './suitability.ts';

@@ -1,5 +1,5 @@
 import { arrowMass, buildArrow, type ArrowBuild, type ArrowMass } from '../arrow/index.ts';
-import { drawWeight, heavierWeight, type DrawWeight } from '../bow/index.ts';
+import { drawWeight, heavierWeight, stringFigures, type DrawWeight, type StringFigures } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import type { Result } from '../model/problem.ts';
@@ -10,6 +10,7 @@ export interface Known {
   readonly weight: () => Result<DrawWeight>;
   readonly heavier: () => Result<DrawWeight>;
   readonly build: () => Result<ArrowBuild>;
+  readonly string: () => Result<StringFigures>;
 }
 
 function once<T>(work: () => T): () => T {
@@ -28,11 +29,13 @@ function once<T>(work: () => T): () => T {
  * @source own derivation
  * @example knownOf(exampleBundle, defaultPreferences.units).weight().ok // true
  */
-export function knownOf({ archer, bow, arrowSet, setup }: Bundle, units: UnitChoice): Known {
+export function knownOf(bundle: Bundle, units: UnitChoice): Known {
+  const { archer, bow, arrowSet, setup } = bundle;
   return {
     mass: once(() => arrowMass(arrowSet)),
     weight: once(() => drawWeight(bow, archer, setup.settings)),
     heavier: once(() => heavierWeight(bow, archer, setup.settings)),
     build: once(() => buildArrow(arrowSet, units)),
+    string: once(() => stringFigures(bundle)),
   };
 }

@@ -74,15 +74,16 @@ export function ruleOf(
   const known = [value, low, high].filter((figure) => figure !== null);
   const [least, most] = [Math.min(...known), Math.max(...known)];
   const range = low !== null && high !== null ? high - low : Math.abs(most - least) || Math.abs(most) || factor;
-  const unit = unitOf(use, units);
+  const symbol = unitOf(use, units);
+  const unit = symbol === '' ? '' : ` ${symbol}`;
   return {
     value: value / factor,
     low: low === null ? null : low / factor,
     high: high === null ? null : high / factor,
     min: (least - 0.4 * range) / factor,
     max: (most + 0.4 * range) / factor,
-    lowText: low === null ? '' : plain(low, use, units, false) + (high === null ? ` ${unit} least` : ''),
-    highText: high === null ? '' : `${plain(high, use, units, signed)} ${unit}${low === null ? ' most' : ''}`,
+    lowText: low === null ? '' : plain(low, use, units, false) + (high === null ? `${unit} least` : ''),
+    highText: high === null ? '' : `${plain(high, use, units, signed)}${unit}${low === null ? ' most' : ''}`,
   };
 }
 

@@ -12,7 +12,7 @@ import { goTo, rangeText, whyRule } from './parts.ts';
  * @equation as virtualMassOf of the bow room: flagged and not used where it is not credible
  * @param bundle - the set-up with its records [record]
  * @param units - the person's choice of units [record]
- * @returns the finding; null without speeds, or while they cannot be judged [record]
+ * @returns the finding; null without speeds; unknown while they cannot be judged [record]
  * @validity as virtualMassOf
  * @source klopsteg-1943
  * @example speedsFinding(exampleBundle, defaultPreferences.units) // null
@@ -20,18 +20,21 @@ import { goTo, rangeText, whyRule } from './parts.ts';
 export function speedsFinding(bundle: Bundle, units: UnitChoice): Finding | null {
   const count = bundle.setup.chronograph.length;
   if (count === 0) return null;
-  const found = virtualMassOf(bundle);
-  if (!found.ok) return null;
+  const found = virtualMassOf(bundle, units);
+  const go = goTo('Shoot again', 'bow', 'setup.chronograph');
+  if (!found.ok) return untold(count, found.problem.sentence, go);
   const { virtualMass, credible, why, readings, cannotSeparate, notes } = found.value;
   const text = (si: number) => textQuantity(si, 'mass', units);
-  const band = rangeText(virtualMass.low, virtualMass.high, 'mass', units, false);
+  // A fit that settles nothing has no ends.
+  const ends = [virtualMass.low, virtualMass.high].every(Number.isFinite);
+  const band = ends ? rangeText(virtualMass.low, virtualMass.high, 'mass', units, false) : 'no ends';
   const speeds = `${readings} ${readings === 1 ? 'speed' : 'speeds'}`;
   return {
     id: 'speeds',
     level: credible ? 'ok' : 'caution',
     title: credible ? `Virtual mass ${text(virtualMass.value)} from ${speeds}` : `${speeds}: flagged, not used`,
     detail: credible
-      ? (notes[0] ?? `Between ${band}.`)
+      ? (notes[0] ?? (ends ? `It may be ${band}.` : 'These speeds leave its ends open.'))
       : (why ?? 'They ask for a virtual mass that no bow has. Shoot them again.'),
     rule: null,
     short: { figure: credible ? text(virtualMass.value) : String(readings), word: credible ? 'virtual' : 'speeds' },
@@ -44,6 +47,17 @@ export function speedsFinding(bundle: Bundle, units: UnitChoice): Finding | null
       ],
       sources['klopsteg-1943'],
     ),
-    action: credible ? null : goTo('Shoot again', 'bow', 'setup.chronograph'),
+    action: credible ? null : go,
   };
 }
+
+const untold = (count: number, detail: string, action: Finding['action']): Finding => ({
+  id: 'speeds',
+  level: 'unknown',
+  title: `${count} ${count === 1 ? 'speed' : 'speeds'}: no virtual mass out of ${count === 1 ? 'it' : 'them'} yet`,
+  detail,
+  rule: null,
+  short: { figure: String(count), word: 'speeds' },
+  why: whyRule('Speeds over the chronograph', detail, [['', 'speeds', String(count)]], sources['klopsteg-1943']),
+  action,
+});

@@ -1,16 +1,6 @@
-import type { Bow, Settings, StringMaterial } from '../model/index.ts';
+import { fibreOf } from '../bow/limbs/fibres.ts';
+import type { Bow, Settings } from '../model/index.ts';
 import type { SafetyLevel } from './level.ts';
-
-/** Fibres that hardly stretch, so that limbs stop with a jerk; null where the name alone does not tell. Common practice. */
-const lowStretch: Readonly<Record<StringMaterial, boolean | null>> = {
-  polyester: false,
-  linen: false,
-  HMPE: true,
-  'HMPE and LCP': true,
-  LCP: true,
-  aramid: true,
-  other: null,
-};
 
 /** Bows of wood alone, mostly: their makers seldom mean them for a string that hardly stretches. */
 const allWood: readonly Bow['bowKind'][] = ['longbow', 'self bow'];
@@ -30,9 +20,9 @@ export function stringFibreCheck(
   bow: Pick<Bow, 'bowKind' | 'lowStretch'>,
   { stringMaterial }: Pick<Settings, 'stringMaterial'>,
 ): SafetyLevel {
-  const hard = stringMaterial === null ? null : lowStretch[stringMaterial];
-  if (hard === null) return 'unknown';
-  if (!hard || bow.lowStretch === 'allowed') return 'in range';
+  const fibre = stringMaterial === null ? null : fibreOf(stringMaterial);
+  if (fibre === null) return 'unknown';
+  if (!fibre.lowStretch || bow.lowStretch === 'allowed') return 'in range';
   if (bow.lowStretch === 'not allowed') return 'stop';
   return allWood.includes(bow.bowKind) ? 'caution' : 'unknown';
 }

@@ -1,5 +1,5 @@
 import { arrowMass } from '../arrow/index.ts';
-import { heavierWeight } from '../bow/index.ts';
+import { heavierWeight, stringFigures } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import { arrowsCondition } from './arrowsCondition.ts';
 import { boltsCheck } from './bolts.ts';
@@ -12,7 +12,16 @@ import { pointAheadCheck } from './pointAhead.ts';
 
 /** What can stop a set-up; the findings have the same ids. */
 export type Stop =
-  'lookOver.bow' | 'dryFired' | 'arrowFlaws' | 'pointAhead' | 'arrowMass' | 'hand' | 'compoundShaft' | 'stringFibre' | 'bolts';
+  | 'lookOver.bow'
+  | 'dryFired'
+  | 'arrowFlaws'
+  | 'pointAhead'
+  | 'arrowMass'
+  | 'hand'
+  | 'compoundShaft'
+  | 'stringFibre'
+  | 'strands'
+  | 'bolts';
 
 /**
  * What stands against shooting a set-up at all, by the checks of this room.
@@ -29,6 +38,7 @@ export function standingStops(bundle: Bundle): readonly Stop[] {
   const { settings } = setup;
   const condition = bowCondition(bow);
   const mass = arrowMass(arrowSet);
+  const string = stringFigures(bundle);
   const weight = heavierWeight(bow, archer, settings);
   const reach = { arrowLength: arrowSet.length, drawLength: archer.drawLength, measured: settings.pointAhead };
   const checks: readonly (readonly [Stop, boolean])[] = [
@@ -40,6 +50,7 @@ export function standingStops(bundle: Bundle): readonly Stop[] {
     ['hand', handCheck(archer, bow) === 'stop'],
     ['compoundShaft', compoundShaftCheck(bow, arrowSet) === 'stop'],
     ['stringFibre', stringFibreCheck(bow, settings) === 'stop'],
+    ['strands', string.ok && string.value.holds === 'beyond its strength'],
     ['bolts', boltsCheck(bow, settings).level === 'stop'],
   ];
   return checks.filter(([, stops]) => stops).map(([stop]) => stop);

@@ -3,7 +3,7 @@ import type { UnitChoice } from '../model/preferences.ts';
 import { ok, refuse, type Result } from '../model/problem.ts';
 import { standingStops } from '../safety/index.ts';
 import type { FigureBand } from './column.ts';
-import { changedFigures, neededText } from './cost.ts';
+import { changedFigures, neededText, todayOf, type Today } from './cost.ts';
 import { weightDoubt, type Doubt } from './doubt.ts';
 import type { Move } from './move.ts';
 import { movedBundle } from './moved.ts';
@@ -95,7 +95,8 @@ export function whatWouldCentre(bundle: Bundle, units: UnitChoice): Result<reado
   const found = answer.value;
   if (found.verdict === 'cannot tell') return refuse('cannot tell', found.why ?? TOO_WIDE);
   const weaker = found.margin.value < 0;
-  const moves = waysOf(bundle, found, weaker, units).flatMap((way) => movesOf(bundle, found, way, units));
+  const today = todayOf(bundle);
+  const moves = waysOf(bundle, found, weaker, units).flatMap((way) => movesOf(bundle, today, found, way, units));
   return ok(
     found.verdict === 'in range'
       ? moves.filter(({ stopped, reaches }) => stopped === null && reaches === 'middle')
@@ -103,7 +104,7 @@ export function whatWouldCentre(bundle: Bundle, units: UnitChoice): Result<reado
   );
 }
 
-function movesOf(bundle: Bundle, found: Suitability, way: Way, units: UnitChoice): readonly Move[] {
+function movesOf(bundle: Bundle, today: Today, found: Suitability, way: Way, units: UnitChoice): readonly Move[] {
   const { column, margin } = found;
   const move = (to: number, reaches: Move['reaches'], stopped: string | null, further: string | null = null): Move => ({
     what: way.what,
@@ -113,7 +114,7 @@ function movesOf(bundle: Bundle, found: Suitability, way: Way, units: UnitChoice
     actsLike: (margin.measured * way.figureAt(to)) / column.figure,
     reaches,
     cost: sentences(
-      changedFigures(bundle, movedBundle(bundle, { what: way.what, to }), units),
+      changedFigures(today, movedBundle(bundle, { what: way.what, to }), way.what === 'weight' ? to / way.from : 1, units),
       stopped === null ? afterwards[way.what] : null,
       further === null ? null : `No further: ${lowered(further)}`,
     ),

@@ -1,5 +1,5 @@
 import { arrowMass, buildArrow, deflectionOf, stiffnessOf, woodPounds } from '../arrow/index.ts';
-import { drawWeight, speedFor } from '../bow/index.ts';
+import { speedByMass, type SpeedByMass } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { showQuantity, textQuantity, type Use } from '../units/index.ts';
@@ -11,39 +11,65 @@ const fromTo = (from: number, to: number, use: Use, units: UnitChoice): string =
 
 const percent = (share: number): string => (100 * share).toFixed(1).replace('-', '\u2212');
 
-/** Speed after over speed before: the arrow's mass by this bow's own virtual mass, more weight by the energy, which goes with it. */
-function speedShare(before: Bundle, after: Bundle, masses: readonly [number, number]): number | null {
-  const [was, is] = [speedFor(before, masses[0]), speedFor(before, masses[1])];
-  if (!was.ok || !is.ok) return null;
-  const weight = ({ archer, bow, setup }: Bundle) => drawWeight(bow, archer, setup.settings);
-  const [pulled, pulls] = [weight(before), weight(after)];
-  const turned = pulled.ok && pulls.ok ? Math.sqrt(pulls.value.value / pulled.value.value) : 1;
-  return (is.value.value / was.value.value) * turned;
+/** The arrow as it is, worked out once for all moves; null where it is not known. */
+export interface Today {
+  readonly mass: number | null;
+  readonly foc: number | null;
+  /** Of any arrow mass; null where it is not known. */
+  readonly speeds: SpeedByMass | null;
+}
+
+const massOf = ({ arrowSet }: Bundle): number | null => {
+  const mass = arrowMass(arrowSet);
+  return mass.ok ? mass.value.mass : null;
+};
+const focOf = ({ arrowSet }: Bundle): number | null => {
+  const build = buildArrow(arrowSet);
+  return build.ok ? build.value.foc : null;
+};
+const speedOf = ({ speeds }: Today, mass: number | null): number | null => {
+  const speed = mass === null || speeds === null ? null : speeds(mass);
+  return speed?.ok === true ? speed.value.value : null;
+};
+
+/**
+ * The figures that moves are told against.
+ *
+ * @equation mass, front-of-centre from the parts, and speed against mass by the bow's own virtual mass
+ * @param bundle - the set-up with its records [record]
+ * @returns the arrow's mass [kg], front-of-centre [-] and speed [m/s] by mass, each null where it is not known [record]
+ * @validity as arrowMass, buildArrow and speedByMass
+ * @source own derivation
+ * @example todayOf(exampleBundle).mass // 0.02112444466
+ */
+export function todayOf(bundle: Bundle): Today {
+  const speeds = speedByMass(bundle);
+  return { mass: massOf(bundle), foc: focOf(bundle), speeds: speeds.ok ? speeds.value : null };
 }
 
 /**
  * What a move does to the arrow's mass, its front-of-centre and its speed.
  *
- * @equation figures before and after, each left out where it is not known or does not change
- * @param before - the set-up as it is [record]
+ * @equation figures before and after, each left out where it is not known or does not change; more weight quickens by the root of its share
+ * @param today - the arrow as it is, from todayOf [record]
  * @param after - the set-up after the move [record]
+ * @param pull - draw weight after over draw weight before [-]
  * @param units - the person's choice of units [record]
  * @returns the figures as one sentence, empty when none is known [text]
- * @validity the speed by speedFor of the bow room, with the energy in proportion to the weight
+ * @validity the speed by speedByMass of the bow room, with the energy in proportion to the weight
  * @source own derivation
- * @example changedFigures(exampleBundle, exampleBundle, defaultPreferences.units) // ""
+ * @example changedFigures(todayOf(exampleBundle), exampleBundle, 1, defaultPreferences.units) // ""
  */
-export function changedFigures(before: Bundle, after: Bundle, units: UnitChoice): string {
+export function changedFigures(today: Today, after: Bundle, pull: number, units: UnitChoice): string {
   const parts: string[] = [];
-  const [was, is] = [arrowMass(before.arrowSet), arrowMass(after.arrowSet)];
-  if (was.ok && is.ok && was.value.mass !== is.value.mass)
-    parts.push(`arrow ${fromTo(was.value.mass, is.value.mass, 'mass', units)}`);
-  const [built, rebuilt] = [buildArrow(before.arrowSet), buildArrow(after.arrowSet)];
-  if (built.ok && rebuilt.ok && percent(built.value.foc) !== percent(rebuilt.value.foc))
-    parts.push(`front of centre ${percent(built.value.foc)} to ${percent(rebuilt.value.foc)} %`);
-  const share = was.ok && is.ok ? speedShare(before, after, [was.value.mass, is.value.mass]) : null;
-  if (share !== null && Math.abs(share - 1) > 0.0005)
-    parts.push(`about ${percent(Math.abs(share - 1))} % ${share < 1 ? 'slower' : 'faster'}`);
+  const [mass, foc] = [massOf(after), focOf(after)];
+  const other = mass !== today.mass;
+  if (other && mass !== null && today.mass !== null) parts.push(`arrow ${fromTo(today.mass, mass, 'mass', units)}`);
+  if (foc !== null && today.foc !== null && percent(foc) !== percent(today.foc))
+    parts.push(`front of centre ${percent(today.foc)} to ${percent(foc)} %`);
+  const [was, is] = [speedOf(today, today.mass), speedOf(today, mass)];
+  const share = (was === null || is === null ? 1 : is / was) * Math.sqrt(pull);
+  if (Math.abs(share - 1) > 0.0005) parts.push(`about ${percent(Math.abs(share - 1))} % ${share < 1 ? 'slower' : 'faster'}`);
   const text = parts.join(', ');
   return text === '' ? '' : `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 }
