@@ -29,8 +29,17 @@ export function notRising(points: readonly ReadPoint[], units: UnitChoice): read
   });
 }
 
-/** Places of a longest run that never falls; of two as long, the one whose later entries come earlier. */
-function longestRun(values: readonly number[]): ReadonlySet<number> {
+/**
+ * A longest run of values that never falls, out of a list.
+ *
+ * @equation the most places i < j < … with v_i ≤ v_j ≤ …; of two as many, the one whose later entries come earlier
+ * @param values - the values, in order [list]
+ * @returns their places [list]
+ * @validity finite values
+ * @source own derivation
+ * @example [...longestRun([1, 5, 2, 3])] // [3,2,0]
+ */
+export function longestRun(values: readonly number[]): ReadonlySet<number> {
   const length: number[] = [];
   const before: number[] = [];
   for (const [i, value] of values.entries()) {

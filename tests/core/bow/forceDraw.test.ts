@@ -1,0 +1,384 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { forceDrawOf } from '../../../core/bow/index.ts';
+import { exampleBundle, type Bundle, type ForceReading } from '../../../core/model/index.ts';
+import { bowRead, inch, pound, readingsOf, steadyRows, valueOf } from './readings.ts';
+
+const drawn = (bundle: Bundle) => valueOf(forceDrawOf(bundle));
+const withReadings = (forceDraw: readonly ForceReading[]): Bundle => {
+  const bundle = bowRead([]);
+  return { ...bundle, bow: { ...bundle.bow, forceDraw: [...forceDraw] } };
+};
+const codes = (bundle: Bundle) => drawn(bundle).flags.map(({ index, code }) => [index, code]);
+
+/** Any table that a person might type: in no order, rising or not, with draws twice over and below the brace height. */
+const anyReadings = fc.array(
+  fc.record<ForceReading>({
+    draw: fc.integer({ min: 32, max: 128 }).map((quarters) => (quarters / 4) * inch),
+    force: fc.double({ min: 0, max: 60, noNaN: true }).map((lb) => lb * pound),
+    way: fc.constantFrom('draw', 'draw', 'draw', 'let-down'),
+  }),
+  { maxLength: 24 },
+);
+const risingReadings = fc
+  .tuple(
+    fc.uniqueArray(fc.integer({ min: 11, max: 30 }), { minLength: 2, maxLength: 12 }),
+    fc.array(fc.double({ min: 0.2, max: 4, noNaN: true }), { minLength: 12, maxLength: 12 }),
+  )
+  .map(([draws, steps]) => {
+    let force = 0;
+    return [...draws]
+      .sort((a, b) => a - b)
+      .map((drawIn, i): ForceReading => {
+        force += (steps[i] ?? 1) * pound;
+        return { draw: drawIn * inch, force, way: 'draw' };
+      });
+  });
+
+describe('a force-draw curve through readings', () => {
+  it('begins with nothing at the brace height and goes through every reading, without a band there', () => {
+    let curves = 0;
+    fc.assert(
+      fc.property(risingReadings, (readings) => {
+        const found = forceDrawOf(withReadings(readings));
+        if (!found.ok || found.value.from !== 'readings') return;
+        curves++;
+        const { force, brace, used } = found.value;
+        expect(force(brace + 1.75 * inch)).toEqual({ value: 0, low: 0, high: 0 });
+        expect(used.length).toBe(readings.length);
+        for (const reading of readings) {
+          const there = force(reading.draw);
+          for (const end of [there.value, there.low, there.high]) expect(end / reading.force).toBeCloseTo(1, 9);
+        }
+      }),
+    );
+    expect(curves).toBeGreaterThan(50);
+  });
+
+  it('rises wherever the readings rise, and its slope is never negative', () => {
+    fc.assert(
+      fc.property(risingReadings, (readings) => {
+        const found = forceDrawOf(withReadings(readings));
+        if (!found.ok) return;
+        const { force, slope } = found.value;
+        let before = 0;
+        for (let drawIn = 10; drawIn <= 30; drawIn += 0.1) {
+          const { value, low, high } = force(drawIn * inch);
+          expect(value).toBeGreaterThanOrEqual(before - 1e-9);
+          expect(low).toBeLessThanOrEqual(value + 1e-9);
+          expect(high).toBeGreaterThanOrEqual(value - 1e-9);
+          expect(slope(drawIn * inch)).toBeGreaterThanOrEqual(-1e-6);
+          before = value;
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it('stores energy that is never negative, inside its band, whatever is typed', () => {
+    let curves = 0;
+    fc.assert(
+      fc.property(anyReadings, (readings) => {
+        const found = forceDrawOf(withReadings(readings));
+        if (!found.ok) {
+          expect(found.problem.sentence).toMatch(/\.$/);
+          return;
+        }
+        curves++;
+        const { energy, weight, fullness, loss, perLength, smoothness } = found.value;
+        for (const { low, value, high } of [energy, weight]) {
+          expect(low).toBeGreaterThanOrEqual(0);
+          expect(low).toBeLessThanOrEqual(value);
+          expect(high).toBeGreaterThanOrEqual(value);
+        }
+        expect([fullness, perLength, smoothness].every(Number.isFinite)).toBe(true);
+        expect(smoothness).toBeGreaterThanOrEqual(0);
+        expect(smoothness).toBeLessThanOrEqual(1);
+        if (loss !== null) expect(loss.energy).toBeGreaterThanOrEqual(0);
+      }),
+    );
+    expect(curves).toBeGreaterThan(50);
+  });
+
+  it('does not depend on the order in which the readings were noted', () => {
+    fc.assert(
+      fc.property(
+        anyReadings.chain((readings) =>
+          fc.tuple(fc.constant(readings), fc.shuffledSubarray(readings, { minLength: readings.length })),
+        ),
+        ([readings, shuffled]) => {
+          const [one, other] = [withReadings(readings), withReadings(shuffled)].map((bundle) => forceDrawOf(bundle));
+          if (one?.ok !== true || other?.ok !== true) {
+            expect(one?.ok).toBe(other?.ok);
+            return;
+          }
+          expect(other.value.energy).toEqual(one.value.energy);
+          expect(other.value.weight).toEqual(one.value.weight);
+          expect(other.value.loss).toEqual(one.value.loss);
+          expect(other.value.stacksFrom).toBe(one.value.stacksFrom);
+          const told = (flags: typeof one.value.flags) => flags.map(({ code, sentence }) => `${code} ${sentence}`).sort();
+          expect(told(other.value.flags)).toEqual(told(one.value.flags));
+        },
+      ),
+    );
+  });
+
+  it('scales with the unit of force: twice the pull is twice the energy, and the shape stays', () => {
+    fc.assert(
+      fc.property(risingReadings, fc.double({ min: 0.3, max: 2, noNaN: true }), (readings, factor) => {
+        const one = forceDrawOf(withReadings(readings));
+        const other = forceDrawOf(withReadings(readings.map((reading) => ({ ...reading, force: reading.force * factor }))));
+        if (!one.ok || !other.ok || one.value.from !== 'readings') return;
+        expect(other.value.energy.value / one.value.energy.value).toBeCloseTo(factor, 9);
+        expect(other.value.energy.high / one.value.energy.high).toBeCloseTo(factor, 9);
+        expect(other.value.perLength).toBeCloseTo(one.value.perLength * factor, 6);
+        expect(other.value.fullness).toBeCloseTo(one.value.fullness, 9);
+        expect(other.value.smoothness).toBeCloseTo(one.value.smoothness, 9);
+      }),
+    );
+  });
+
+  it('is a straight line through readings on a line, which stores half of weight times stroke', () => {
+    // Brace height 8.5 in is 10.25 in as a draw; 2 lb an inch from there.
+    const line = drawn(bowRead([12, 15, 19, 24, 28].map((drawIn) => [drawIn, 2 * (drawIn - 10.25)] as const)));
+    expect(line.fullness).toBeCloseTo(0.5, 9);
+    expect((line.perLength * inch) / pound).toBeCloseTo(2, 9);
+    expect(line.smoothness).toBeCloseTo(1, 9);
+    expect(line.stacksFrom).toBeNull();
+    expect([line.energy.low / line.energy.value, line.energy.high / line.energy.value]).toEqual([
+      expect.closeTo(0.99, 9),
+      expect.closeTo(1.01, 9),
+    ]);
+  });
+
+  it('stacks from where every further inch adds half as much again as the easiest', () => {
+    // 2 lb an inch to 25 in, 4 lb an inch from there.
+    const rows = Array.from({ length: 18 }, (_, i) => {
+      const drawIn = 11 + i;
+      return [drawIn, 2 * (drawIn - 10.25) + 2 * Math.max(0, drawIn - 25)] as const;
+    });
+    const { stacksFrom, growth, smoothness } = drawn(bowRead(rows));
+    expect((stacksFrom ?? 0) / inch).toBeGreaterThan(24.4);
+    expect((stacksFrom ?? 0) / inch).toBeLessThan(25.6);
+    expect((growth.least * inch) / pound).toBeCloseTo(2, 1);
+    expect(Math.abs((growth.most * inch) / pound / 4 - 1)).toBeLessThan(0.03);
+    expect(smoothness).toBeCloseTo(0.5, 1);
+  });
+});
+
+describe('what is odd about readings', () => {
+  it('is nothing where they rise from the brace height to full draw', () => {
+    expect(codes(bowRead(steadyRows))).toEqual([]);
+    expect(drawn(bowRead(steadyRows)).notes).toEqual([]);
+  });
+
+  it('names the one reading that stands against all the others, keeps it, and widens the band by the contradiction', () => {
+    const rows = steadyRows.map((row, i) => (i === 4 ? ([20, 31.8] as const) : row));
+    const odd = drawn(bowRead(rows));
+    expect(odd.flags.map(({ index, code }) => [index, code])).toEqual([[4, 'not rising']]);
+    expect(odd.flags[0]?.sentence).toContain('31.8 lb at 20 in is more than 24.8 lb at 22 in');
+    expect(odd.used).toContain(4);
+    const there = odd.force(20 * inch);
+    expect(there.value / pound).toBeCloseTo(31.8, 9);
+    // Without it there would be about 21.8 lb there; if it is right, there is no less than 31.8 lb farther out.
+    expect(there.low / pound).toBeLessThan(21.9);
+    expect(odd.force(24 * inch).high / pound).toBeCloseTo(31.8, 9);
+    const even = drawn(bowRead(steadyRows));
+    expect(odd.energy.high - odd.energy.low).toBeGreaterThan(3 * (even.energy.high - even.energy.low));
+    expect(odd.energy.low).toBeLessThan(even.energy.value);
+  });
+
+  it('of two readings that fall names the later, and never more rows than stand in the way', () => {
+    expect(codes(bowRead([...steadyRows.slice(0, 8), [27, 30.2], [28, 34]]))).toEqual([[8, 'not rising']]);
+  });
+
+  it('takes the mean of one draw read twice and says by how much they differ', () => {
+    const twice = drawn(bowRead([...steadyRows, [20, 22.4]]));
+    expect(twice.force(20 * inch).value / pound).toBeCloseTo(22.1, 9);
+    expect(twice.force(20 * inch).low / pound).toBeCloseTo(21.8, 9);
+    expect(twice.force(20 * inch).high / pound).toBeCloseTo(22.4, 9);
+    expect(twice.flags.map(({ index, code }) => [index, code])).toEqual([
+      [4, 'same draw'],
+      [9, 'same draw'],
+    ]);
+    expect(twice.flags[0]?.sentence).toContain('21.8 lb to 22.4 lb');
+    expect(codes(bowRead([...steadyRows, [20, 21.8]]))).toEqual([]);
+  });
+
+  it('leaves out what was read at or below the brace height, and says why', () => {
+    const low = drawn(bowRead([[10, 1], [10.25, 0], ...steadyRows]));
+    expect(low.flags.map(({ index, code }) => [index, code])).toEqual([
+      [0, 'below brace'],
+      [1, 'below brace'],
+    ]);
+    expect(low.used).toEqual([2, 3, 4, 5, 6, 7, 8, 9, 10]);
+    expect(low.energy).toEqual(drawn(bowRead(steadyRows)).energy);
+  });
+
+  it('counts no energy beyond full draw, where readings only shape the end', () => {
+    const beyond = drawn(bowRead([...steadyRows, [30, 38]]));
+    expect(beyond.flags.map(({ index, code }) => [index, code])).toEqual([[9, 'beyond full draw']]);
+    expect(Math.abs(beyond.energy.value / drawn(bowRead(steadyRows)).energy.value - 1)).toBeLessThan(0.002);
+  });
+
+  it('draws on past the last reading with a band that holds a curve going soft or stacking, and says how far', () => {
+    const short = drawn(bowRead(steadyRows.slice(0, 7)));
+    expect(short.notes.join(' ')).toContain('The readings end at 24 in, 4 in short of full draw');
+    expect(short.weight.low / pound).toBeLessThan(34);
+    expect(short.weight.high / pound).toBeGreaterThan(34);
+    expect(short.weight.high / short.weight.low).toBeGreaterThan(1.1);
+    expect(short.energy.high / short.energy.low).toBeGreaterThan(1.03);
+    expect(forceDrawOf(bowRead(steadyRows.slice(0, 2))).ok).toBe(true);
+    expect(drawn(bowRead(steadyRows.slice(0, 2))).from).toBe('marked weight');
+  });
+
+  it('refuses figures that no scale shows, and readings without any force', () => {
+    for (const bad of [Number.NaN, -1, Number.POSITIVE_INFINITY])
+      for (const key of ['draw', 'force'] as const) {
+        const [first, ...rest] = readingsOf(steadyRows);
+        if (first === undefined) throw new Error('There are rows.');
+        expect(forceDrawOf(withReadings([{ ...first, [key]: bad }, ...rest])).ok).toBe(false);
+      }
+    const slack = forceDrawOf(bowRead(steadyRows.map(([drawIn]) => [drawIn, 0] as const)));
+    expect(slack.ok ? '' : slack.problem.sentence).toContain('no force');
+  });
+});
+
+describe('letting down', () => {
+  const down = steadyRows.map(([drawIn, forceLb]) => [drawIn, 0.94 * forceLb, 'let-down'] as const);
+
+  it('keeps the share that lies between the curves: 6 % where every force is 6 % less', () => {
+    const { loss, energy } = drawn(bowRead([...steadyRows, ...down]));
+    expect(loss?.share).toBeCloseTo(0.06, 9);
+    expect(loss?.energy).toBeCloseTo(0.06 * energy.value, 9);
+  });
+
+  it('keeps nothing where both curves are one, and nothing is told of a single reading', () => {
+    const same = steadyRows.map(([drawIn, forceLb]) => [drawIn, forceLb, 'let-down'] as const);
+    expect(drawn(bowRead([...steadyRows, ...same])).loss?.energy).toBeCloseTo(0, 9);
+    expect(drawn(bowRead([...steadyRows, ...down.slice(0, 1)])).loss).toBeNull();
+  });
+
+  it('flags each reading above the draw, and tells no gain for a loss', () => {
+    const above = steadyRows.map(([drawIn, forceLb]) => [drawIn, 1.05 * forceLb, 'let-down'] as const);
+    const { loss, flags } = drawn(bowRead([...steadyRows, ...above]));
+    expect(loss).toBeNull();
+    expect(flags.map(({ index, code }) => [index, code])).toEqual(above.map((_, i) => [9 + i, 'let-down above draw']));
+  });
+
+  it('says nothing of the part that only one of the two was read over', () => {
+    const { loss, energy } = drawn(bowRead([...steadyRows, ...down.slice(0, 5)]));
+    expect(loss?.share).toBeCloseTo(0.06, 3);
+    expect(loss?.energy ?? 0).toBeLessThan(0.06 * 0.5 * energy.value);
+  });
+});
+
+describe('without readings', () => {
+  it('follows from the weight on the fingers, else from the mark, with the kind’s fullness', () => {
+    expect(drawn(exampleBundle).from).toBe('weight on the fingers');
+    const marked = drawn(bowRead([]));
+    expect([marked.from, marked.fullness]).toEqual(['marked weight', expect.closeTo(0.581, 9)]);
+    expect(marked.weight.high / marked.weight.low).toBeGreaterThan(1.05);
+    expect(marked.stacksFrom).toBeNull();
+  });
+
+  it('rises all the way for every kind of finger bow, from the shortest to the longest stroke, and grows as the trade says', () => {
+    const kinds = ['take-down recurve', 'one-piece recurve', 'longbow', 'flatbow', 'self bow'] as const;
+    for (const bowKind of kinds)
+      for (let drawIn = 18; drawIn <= 34; drawIn += 2) {
+        const bundle = bowRead(
+          [],
+          { bowKind, braceLow: null, braceHigh: null, markedDraw: drawIn * inch },
+          { braceHeight: 7 * inch },
+        );
+        const { force, slope, weight, energy } = drawn({ ...bundle, archer: { ...bundle.archer, drawLength: drawIn * inch } });
+        for (let at = 8.75; at <= drawIn; at += 0.25) {
+          expect(slope(at * inch)).toBeGreaterThan(0);
+          const { low, value, high } = force(at * inch);
+          expect(low).toBeLessThanOrEqual(value + 1e-9);
+          expect(high).toBeGreaterThanOrEqual(value - 1e-9);
+        }
+        expect(energy.value).toBeGreaterThan(0.45 * weight.value * (drawIn - 8.75) * inch);
+        // About 5 to 5.5 % of the weight for each inch, common practice; the shortest strokes are no grown bow's.
+        if (drawIn >= 24) expect((slope(drawIn * inch) * inch) / weight.value).toBeCloseTo(0.0525, 2);
+      }
+  });
+
+  it('goes through a single reading in the shape of the kind', () => {
+    const one = drawn(bowRead([[24, 27.7]]));
+    expect([one.from, one.used]).toEqual(['readings', [0]]);
+    expect(one.force(24 * inch).value / pound).toBeCloseTo(27.7, 9);
+    expect(one.fullness).toBeCloseTo(0.581, 2);
+    expect(one.weight.low / pound).toBeLessThan(34);
+    expect(one.weight.high / pound).toBeGreaterThan(33);
+  });
+
+  it('ends readings that stop short on a weight that was read on the fingers farther out', () => {
+    const { weight, notes } = drawn(bowRead(steadyRows.slice(0, 7), {}, { weightOnFingers: 34 * pound, weightDraw: 28 * inch }));
+    expect(weight.value / pound).toBeCloseTo(34, 9);
+    expect(notes.join(' ')).toContain('on the fingers at 28 in');
+  });
+
+  it('says what is missing, and takes a brace height in the middle of its range only with a word', () => {
+    const undrawn = { ...exampleBundle, archer: { ...exampleBundle.archer, drawLength: null } };
+    const refused = forceDrawOf(undrawn);
+    expect(refused.ok ? '' : refused.problem.sentence).toContain('draw length');
+    expect(drawn(bowRead(steadyRows, {}, { braceHeight: null })).notes.join(' ')).toContain('middle of its range');
+  });
+});
+
+describe('a compound', () => {
+  const cams = [
+    [10, 20],
+    [14, 48],
+    [18, 50],
+    [22, 50],
+    [26, 30],
+    [28, 14],
+  ] as const;
+  const compound = { bowKind: 'compound', markedWeight: null, braceLow: null, braceHigh: null } as const;
+
+  it('has a curve and an energy from its readings, which may fall, and none without', () => {
+    const read = drawn(bowRead(cams, compound, { braceHeight: 7 * inch }));
+    expect(read.flags).toEqual([]);
+    expect(read.weight.value / pound).toBeCloseTo(14, 9);
+    expect(read.fullness).toBeGreaterThan(1);
+    expect(read.stacksFrom).toBeNull();
+    const refused = forceDrawOf(bowRead([], compound, { braceHeight: 7 * inch }));
+    expect(refused.ok ? '' : refused.problem.sentence).toContain('three draws');
+    expect(forceDrawOf(bowRead(cams.slice(0, 4), compound, { braceHeight: 7 * inch })).ok).toBe(false);
+  });
+});
+
+describe('a brace height that has moved since the bow was read', () => {
+  const read = { forceDrawBrace: 8 * inch };
+
+  it('is said, leaves full draw alone, and stores less when it is higher and more when it is lower', () => {
+    const still = drawn(bowRead(steadyRows, { forceDrawBrace: 8.5 * inch }));
+    const higher = drawn(bowRead(steadyRows, read, { braceHeight: 8.5 * inch }));
+    const lower = drawn(bowRead(steadyRows, { forceDrawBrace: 9 * inch }, { braceHeight: 8.5 * inch }));
+    expect(still.notes).toEqual([]);
+    expect(higher.notes.join(' ')).toContain('taken at a brace height of 8 in and it is 8 1/2 in now');
+    for (const moved of [higher, lower]) {
+      expect(moved.weight.value / pound).toBeCloseTo(34, 9);
+      expect(moved.force(10.25 * inch).value).toBe(0);
+      expect(moved.energy.high - moved.energy.low).toBeGreaterThan(still.energy.high - still.energy.low);
+    }
+    const before = drawn(bowRead(steadyRows, read, { braceHeight: 8 * inch }));
+    expect(higher.energy.value).toBeLessThan(before.energy.value);
+    expect(lower.energy.value).toBeGreaterThan(
+      drawn(bowRead(steadyRows, { forceDrawBrace: 9 * inch }, { braceHeight: 9 * inch })).energy.value,
+    );
+  });
+
+  it('makes the readings another bow’s when it has moved by a quarter of the stroke', () => {
+    const far = drawn(bowRead(steadyRows, { forceDrawBrace: 3.5 * inch }));
+    expect(far.from).toBe('marked weight');
+    expect(far.notes.join(' ')).toContain('too far');
+  });
+
+  it('does not alter what was lost between drawing and letting down', () => {
+    const rows = [...steadyRows, ...steadyRows.map(([drawIn, forceLb]) => [drawIn, 0.94 * forceLb, 'let-down'] as const)];
+    expect(drawn(bowRead(rows, read)).loss?.share).toBeCloseTo(0.06, 9);
+  });
+});
