@@ -1,8 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { drawWeight, heavierWeight, weightAgainstMark, weightAtDraw } from '../../../core/bow/index.ts';
+import {
+  drawWeight,
+  heavierWeight,
+  isWeighed,
+  weightAgainstMark,
+  weightAgainstReadings,
+  weightAtDraw,
+} from '../../../core/bow/index.ts';
 import type { Band } from '../../../core/model/band.ts';
 import { exampleBundle, type Result } from '../../../core/model/index.ts';
+import { bowRead, steadyRows } from './readings.ts';
 
 const inch = 0.0254;
 const pound = 4.4482216152605;
@@ -183,5 +191,99 @@ describe('weight on the fingers', () => {
         braceHeight: null,
       }).ok,
     ).toBe(false);
+  });
+});
+
+describe('weight off the force-draw readings', () => {
+  const nothing = { weightOnFingers: null, weightDraw: null, braceHeight: 8.5 * inch };
+  const { bow } = bowRead(steadyRows);
+  const at = (drawIn: number, settings = {}, rows = bow) =>
+    valueOf(drawWeight(rows, { drawLength: drawIn * inch }, { ...nothing, ...settings }));
+
+  it('is read on the scale at any draw that they reach, to 1 % at a reading, whatever the mark says', () => {
+    const full = at(28);
+    expect([full.value / pound, full.low / pound, full.high / pound]).toEqual([
+      expect.closeTo(34, 9),
+      expect.closeTo(33.66, 9),
+      expect.closeTo(34.34, 9),
+    ]);
+    expect(full.from).toBe('read on the scale');
+    const between = at(27);
+    expect(between.value / pound).toBeGreaterThan(30.7);
+    expect(between.value / pound).toBeLessThan(34);
+    expect([at(28.25).from, at(28.5).from]).toEqual(['read on the scale', 'at another draw']);
+    expect(at(30).high / at(30).low).toBeGreaterThan(1.05);
+    expect([isWeighed(full.from), isWeighed(at(30).from)]).toEqual([true, false]);
+  });
+
+  it('gives way to a weight on the fingers at this draw only', () => {
+    const read = { weightOnFingers: 33 * pound, weightDraw: 28 * inch };
+    expect(at(28, read)).toMatchObject({ value: 33 * pound, from: 'on the fingers' });
+    expect(at(26, read).from).toBe('read on the scale');
+    expect(at(26, { weightOnFingers: 33 * pound }).from).toBe('read on the scale');
+  });
+
+  it('contradicts a weight on the fingers that lies more than 5 % beyond, at the draw that was read there [from memory]', () => {
+    const against = (lb: number, drawIn: number | null) =>
+      weightAgainstReadings(
+        bow,
+        { drawLength: 28 * inch },
+        {
+          ...nothing,
+          weightOnFingers: lb * pound,
+          weightDraw: drawIn === null ? null : drawIn * inch,
+        },
+      );
+    expect([31, 33, 35, 37].map((lb) => against(lb, 28) === null)).toEqual([false, true, true, false]);
+    const found = against(24, 26);
+    expect([found?.draw, (found?.onScale.value ?? 0) / pound, (found?.onFingers.value ?? 0) / pound]).toEqual([
+      26 * inch,
+      expect.closeTo(30.7, 9),
+      expect.closeTo(24, 9),
+    ]);
+    // Beyond the readings, and at a draw that nobody noted, there is more room.
+    expect(against(60, 32)).toBeNull();
+    expect([against(36.5, null), against(45, null) === null]).toEqual([null, false]);
+    expect(
+      weightAgainstReadings(
+        { ...bow, bowKind: 'compound' },
+        { drawLength: 28 * inch },
+        { ...nothing, weightOnFingers: 9 * pound, weightDraw: 28 * inch },
+      ),
+    ).toBeNull();
+  });
+
+  it('lets the arrow be judged by the heaviest of fingers, readings and mark where they contradict each other', () => {
+    const heaviest = (lb: number, rows = bow) =>
+      valueOf(heavierWeight(rows, { drawLength: 28 * inch }, { ...nothing, weightOnFingers: lb * pound, weightDraw: 28 * inch }))
+        .value / pound;
+    expect(heaviest(25)).toBeCloseTo(34, 9);
+    expect(heaviest(33.5)).toBeCloseTo(33.5, 9);
+    expect(heaviest(45)).toBeCloseTo(45, 9);
+    expect(heaviest(33, { ...bow, markedWeight: 60 * pound })).toBeCloseTo(60, 9);
+  });
+
+  it('contradicts the mark as a weight on the fingers does', () => {
+    const { drawLength } = { drawLength: 28 * inch };
+    expect(weightAgainstMark(bow, { drawLength }, nothing)).toBeNull();
+    expect((weightAgainstMark({ ...bow, markedWeight: 50 * pound }, { drawLength }, nothing)?.value ?? 0) / pound).toBeCloseTo(
+      50,
+      9,
+    );
+  });
+
+  it('of a compound is its peak, never what it holds', () => {
+    const cams = bowRead(
+      [
+        [12, 30],
+        [18, 50],
+        [24, 49],
+        [28, 14],
+      ],
+      { bowKind: 'compound', markedWeight: null },
+    ).bow;
+    expect(at(28, {}, cams)).toMatchObject({ value: 50 * pound, from: 'read on the scale' });
+    expect(at(28, { weightOnFingers: 14 * pound }, cams).value / pound).toBeCloseTo(50, 9);
+    expect(at(28, {}, { ...cams, markedWeight: 55 * pound })).toMatchObject({ value: 55 * pound, from: 'marked weight' });
   });
 });
