@@ -1,4 +1,5 @@
 import { textWidth } from '../plots/textWidth.ts';
+import { faces } from './faces.ts';
 import { xml, type XmlNode } from './xml.ts';
 
 /** Whatever is exported: what it shows, in words, and how it is drawn [px]. */
@@ -18,10 +19,6 @@ const NOTE = { size: 13, line: 18 } as const;
 /** A CSS pixel on paper [mm]. */
 const PIXEL_MM = 25.4 / 96;
 
-/** Type by name, with what every system has instead. The bench's own faces are free: whoever wants the very same letters can have them. */
-const text = "'Source Sans 3', 'Source Sans 3 Variable', Arial, sans-serif";
-const head = "'Source Serif 4', 'Source Serif 4 Variable', Georgia, serif";
-
 /** A whole SVG file: black on a white ground, its size in mm, what it is called and shows for those who cannot see it. */
 export function svgPage({ title, note, sentence, width, height, content }: Drawn): XmlNode {
   const titles = wrapped(title, width, TITLE.size);
@@ -30,9 +27,11 @@ export function svgPage({ title, note, sentence, width, height, content }: Drawn
   const [wide, high] = [width + 2 * MARGIN, top + height + MARGIN];
   const lines = [
     ...titles.map((line, i) =>
-      xml('text', { x: MARGIN, y: MARGIN + 16 + i * TITLE.line, 'font-family': head, 'font-size': TITLE.size, fill: '#000000' }, [
-        line,
-      ]),
+      xml(
+        'text',
+        { x: MARGIN, y: MARGIN + 16 + i * TITLE.line, 'font-family': faces.head, 'font-size': TITLE.size, fill: '#000000' },
+        [line],
+      ),
     ),
     ...notes.map((line, i) =>
       xml(
@@ -40,7 +39,7 @@ export function svgPage({ title, note, sentence, width, height, content }: Drawn
         {
           x: MARGIN,
           y: MARGIN + titles.length * TITLE.line + 13 + i * NOTE.line,
-          'font-family': text,
+          'font-family': faces.text,
           'font-size': NOTE.size,
           fill: '#222222',
         },

@@ -29,6 +29,8 @@ export function inPrintInk<T>(element: Element, read: (copy: Element) => T): T {
   page.hidden = true;
   page.inert = true;
   for (const [name, value] of printProperties(document.styleSheets)) page.style.setProperty(name, value);
+  // Inherited as a colour, not as the token it came from.
+  page.style.color = 'var(--ink)';
   // Names and ids stand once in a page: the copy has none that a label or a finding could lead to.
   page.append(top);
   for (const named of page.querySelectorAll('[data-field], input[name]')) {

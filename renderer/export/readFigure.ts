@@ -1,6 +1,7 @@
+import type { Box } from '../plots/boxes.ts';
 import { inPrintInk } from './printInk.ts';
 import type { Drawn } from './page.ts';
-import { looks, plainColour, readSvg } from './readSvg.ts';
+import { looks, plainColour, readSvg, withPlainSpaces } from './readSvg.ts';
 import { xml, type XmlNode } from './xml.ts';
 
 /**
@@ -37,10 +38,11 @@ const fixed = (value: number): number => Number(value.toFixed(2));
 function overText(element: Element, style: CSSStyleDeclaration, frame: DOMRect): XmlNode | null {
   const given = element.getAttribute('data-export-text') ?? '';
   const text = (given !== '' ? given : element instanceof HTMLInputElement ? element.value : (element.textContent ?? '')).trim();
-  const box = element.getBoundingClientRect();
-  if (text === '' || box.width === 0 || style.display === 'none') return null;
+  const box = boxOf(element, style);
+  if (text === '' || box.right <= box.left || style.display === 'none') return null;
   const size = Number.parseFloat(style.fontSize);
-  const [left, right] = [box.left + Number.parseFloat(style.paddingLeft), box.right - Number.parseFloat(style.paddingRight)];
+  const oneLine = given === '' && box.bottom - box.top < 2.2 * size;
+  const { left, right } = box;
   const anchor = { right: 'end', end: 'end', center: 'middle' }[style.textAlign] ?? 'start';
   const x = anchor === 'end' ? right : anchor === 'middle' ? (left + right) / 2 : left;
   return xml(
@@ -52,9 +54,30 @@ function overText(element: Element, style: CSSStyleDeclaration, frame: DOMRect):
       'text-anchor': anchor,
       x: fixed(x - frame.left),
       y: fixed((box.top + box.bottom) / 2 - frame.top + 0.34 * size),
+      // Another typeface is wider or narrower: what stands beside it must not be touched.
+      ...(oneLine ? { textLength: fixed(right - left), lengthAdjust: 'spacingAndGlyphs' } : {}),
     },
-    [text],
+    withFractions(withPlainSpaces(text)),
   );
+}
+
+/** Where the text itself is; an element may be wider. A field's own text cannot be asked for: its box without the padding must do. */
+function boxOf(element: Element, style: CSSStyleDeclaration): Box {
+  if (!(element instanceof HTMLInputElement) && element.childNodes.length > 0) {
+    const range = document.createRange();
+    range.selectNodeContents(element);
+    return range.getBoundingClientRect();
+  }
+  const { left, right, top, bottom } = element.getBoundingClientRect();
+  return { left: left + Number.parseFloat(style.paddingLeft), right: right - Number.parseFloat(style.paddingRight), top, bottom };
+}
+
+/** "64 3/4 in": the typeface builds the fraction where it can; where it cannot, it reads as it is typed. */
+function withFractions(text: string): readonly (XmlNode | string)[] {
+  const mixed = /^(.*?\d+ )(\d+\/\d+)(.*)$/.exec(text);
+  if (mixed === null) return [text];
+  const [, before = '', fraction = '', after = ''] = mixed;
+  return [before, xml('tspan', { style: "font-feature-settings:'frac'" }, [fraction]), after];
 }
 
 /** A field's own text may be made clear where another element shows it; on paper it is ink. */

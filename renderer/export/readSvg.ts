@@ -1,3 +1,4 @@
+import { faces } from './faces.ts';
 import { xml, type XmlNode } from './xml.ts';
 
 const geometry = [
@@ -37,12 +38,7 @@ const ofStrokes = [
 const ofShapes = [...ofGroups, 'fill', 'fill-opacity', 'fill-rule', 'paint-order'];
 const ofLetters = ['font-family', 'font-size', 'font-style', 'font-weight', 'text-anchor'];
 
-/** The bench's faces go by other names in its page than on anybody's system. */
-const systemNames = (families: string): string =>
-  families
-    .replace(/"?Bench Sans"?/, "'Source Sans 3'")
-    .replace(/"?Bench Serif"?/, "'Source Serif 4'")
-    .replaceAll('"', "'");
+const systemNames = (families: string): string => (families.includes('Serif') ? faces.head : faces.text);
 
 export function plainColour(value: string): string {
   const parts = /^rgb\((\d+), (\d+), (\d+)\)$/.exec(value);
@@ -100,6 +96,9 @@ export function readSvg(live: Element, copy: Element): XmlNode | null {
   return xml(name === 'svg' ? 'g' : name, attributes, childrenOf(live, copy, kind === 'letters'));
 }
 
+/** A hair space, which a built fraction stands off by, is nothing at all in a typeface that builds none. */
+export const withPlainSpaces = (text: string): string => text.replaceAll('\u200a', ' ');
+
 function childrenOf(live: Element, copy: Element, withTexts: boolean): readonly (XmlNode | string)[] {
   const copies = [...copy.childNodes];
   return [...live.childNodes].flatMap((child, i): readonly (XmlNode | string)[] => {
@@ -108,6 +107,6 @@ function childrenOf(live: Element, copy: Element, withTexts: boolean): readonly 
       const read = readSvg(child, twin);
       return read === null ? [] : [read];
     }
-    return withTexts && child instanceof Text ? [child.data] : [];
+    return withTexts && child instanceof Text ? [withPlainSpaces(child.data)] : [];
   });
 }

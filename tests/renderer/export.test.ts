@@ -16,7 +16,7 @@ const read = (text: string): string =>
 describe('An element written as XML', () => {
   it('keeps any text and any attribute, with nothing in them that a reader could take for markup', () => {
     fc.assert(
-      fc.property(fc.string({ unit: 'binary' }), (given) => {
+      fc.property(fc.string({ unit: 'binary', maxLength: 24 }), (given) => {
         const written = writeXml(xml('text', { 'data-name': given }, [given]));
         const parts = /^<text data-name="([^"<]*)">([^<]*)<\/text>$|^<text data-name="([^"<]*)"\/>$/s.exec(written);
         expect(parts, written).not.toBeNull();

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useMemo, useRef } from 'react';
 import type { Finding } from '../../../core/findings/finding.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { BowDrawing } from '../../drawing/bow/BowDrawing.tsx';
@@ -6,6 +6,7 @@ import { drawnBow, figuresOf } from '../../drawing/bow/drawn.ts';
 import { onDrawing, type BowTexts, type OnDrawing } from '../../drawing/bow/layout.ts';
 import { useEased } from '../../drawing/useEased.ts';
 import { Figure } from '../../design/index.ts';
+import { ExportLinks } from '../../export/index.ts';
 import { ForceDrawPlot } from '../../plots/forceDraw/ForceDrawPlot.tsx';
 import { SpeedMassPlot } from '../../plots/speedMass/SpeedMassPlot.tsx';
 import { StrokeTimePlot } from '../../plots/strokeTime/StrokeTimePlot.tsx';
@@ -34,6 +35,7 @@ const HIGHEST = 760;
 /** The drawing as the form: bow, details and curves; what is set and not drawn beside and below it. */
 export function DrawingForm({ bundle, fields, findings, width, height }: Props) {
   const units = useUnits();
+  const drawing = useRef<HTMLDivElement>(null);
   const target = useMemo(() => drawnBow(bundle), [bundle]);
   const eased = useEased(figuresOf(target));
   const bow = useMemo(() => ({ ...target, ...eased }), [target, eased]);
@@ -52,14 +54,25 @@ export function DrawingForm({ bundle, fields, findings, width, height }: Props) 
   return (
     <div className="bow-page">
       <div className="bow-sheet" style={{ gridTemplateColumns: `${sheet}px ${column}px`, columnGap: OFF }}>
-        <BowDrawing
-          bow={bow}
-          texts={written}
-          figures={figures}
-          width={sheet}
-          height={Math.min(HIGHEST, Math.max(LOWEST, height))}
-          corner={<Corner bundle={bundle} fields={fields} />}
-        />
+        <div>
+          <div ref={drawing}>
+            <BowDrawing
+              bow={bow}
+              texts={written}
+              figures={figures}
+              width={sheet}
+              height={Math.min(HIGHEST, Math.max(LOWEST, height))}
+              corner={<Corner bundle={bundle} fields={fields} />}
+            />
+          </div>
+          <ExportLinks
+            figure={drawing}
+            of="bow"
+            title={bundle.bow.name}
+            note={`${bundle.setup.name}. Grey is drawn, not measured.`}
+            sentence={`Scale drawing of ${bundle.bow.name}, a ${bundle.bow.bowKind}, from its side and from behind.`}
+          />
+        </div>
         <div>
           <ForceDrawPlot bundle={bundle} width={column} />
           <Details bundle={bundle} bow={bow} nocking={figures.nocking} centre={figures.centre} width={column} />

@@ -7,6 +7,7 @@ import { Fraction } from '../../design/index.ts';
 import { ExportLinks, type CsvTable } from '../../export/index.ts';
 import { useUnits } from '../../state/useBench.ts';
 import { Lettered } from '../Lettered.tsx';
+import { Note } from '../readAlong/Note.tsx';
 import { ReadAlong } from '../readAlong/ReadAlong.tsx';
 import { Refused } from '../readAlong/Refused.tsx';
 import { forceDrawData, type ForceDrawData } from './data.ts';
@@ -34,9 +35,7 @@ function Drawn({ data, width }: { data: ForceDrawData; width: number }) {
       <h2 className="plate">
         <Fraction>{words.title}</Fraction>
       </h2>
-      <p className="note">
-        <Fraction>{words.note}</Fraction>
-      </p>
+      <Note>{words.note}</Note>
       <div ref={figure}>
         <ReadAlong
           width={width}

@@ -90,7 +90,7 @@ export function ReadAlong({ width, height, sentence, name, window, x, from, to, 
           width={window.right - window.left}
           height={window.bottom - window.top}
         />
-        <rect className="focus-ring" x="1" y="20" width={width - 2} height={height - 21} rx="2" />
+        <rect className="focus-ring" x="-3" y="19" width={width + 6} height={height - 16} rx="2" />
       </g>
     </svg>
   );

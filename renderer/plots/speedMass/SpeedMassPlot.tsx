@@ -1,10 +1,10 @@
 import { useId, useMemo, useRef } from 'react';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { factorOf } from '../../../core/units/index.ts';
-import { Fraction } from '../../design/index.ts';
 import { ExportLinks } from '../../export/index.ts';
 import { useUnits } from '../../state/useBench.ts';
 import { Lettered } from '../Lettered.tsx';
+import { Note } from '../readAlong/Note.tsx';
 import { ReadAlong } from '../readAlong/ReadAlong.tsx';
 import { Refused } from '../readAlong/Refused.tsx';
 import { speedAt, speedMassData, type SpeedMassData } from './data.ts';
@@ -29,9 +29,7 @@ function Drawn({ data, width }: { data: SpeedMassData; width: number }) {
   return (
     <div className="speed-mass">
       <h2 className="plate">{words.title}</h2>
-      <p className="note">
-        <Fraction>{words.note}</Fraction>
-      </p>
+      <Note>{words.note}</Note>
       <div ref={figure}>
         <ReadAlong
           width={width}
@@ -54,9 +52,7 @@ function Drawn({ data, width }: { data: SpeedMassData; width: number }) {
         </ReadAlong>
       </div>
       {beneath(data).map((one) => (
-        <p key={one} className="note">
-          <Fraction>{one}</Fraction>
-        </p>
+        <Note key={one}>{one}</Note>
       ))}
       <ExportLinks figure={figure} of="speed and mass" {...words} table={() => table(data, units)} />
     </div>

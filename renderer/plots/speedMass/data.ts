@@ -17,6 +17,7 @@ export interface SpeedSample extends Band {
 export interface SpeedMassData {
   readonly samples: readonly SpeedSample[];
   readonly from: 'chronograph' | 'fitted' | 'estimated';
+  /** What the chronograph read: arrows of several masses, and this one. */
   readonly read: readonly SpeedReading[];
   /** This arrow; its speed is null where it is too light to be shot. */
   readonly arrow: { readonly mass: number; readonly speed: Band | null };
@@ -44,7 +45,9 @@ export function speedMassData(bundle: Bundle, units: UnitChoice): Result<SpeedMa
   const least = limit === null || !weight.ok ? null : { mass: limit.stop * weight.value.value, from: limit.from };
   const tooLight = weight.ok && massPerWeightCheck(bow, arrow, weight.value).level === 'stop';
 
-  const shot = setup.chronograph.map((reading) => reading.mass);
+  const own = setup.settings.arrowSpeed;
+  const read = own === null ? setup.chronograph : [...setup.chronograph, { mass: arrow, speed: own }];
+  const shot = read.map((reading) => reading.mass);
   const low = Math.min(arrow * 0.8, least === null ? arrow * 0.8 : least.mass * 0.85, ...shot.map((one) => one * 0.95));
   const high = Math.max(arrow * 1.35, least === null ? 0 : least.mass * 1.9, ...shot.map((one) => one * 1.05));
   const start = least === null ? low : Math.max(low, least.mass);
@@ -59,7 +62,7 @@ export function speedMassData(bundle: Bundle, units: UnitChoice): Result<SpeedMa
   return ok({
     samples,
     from: here.value.from,
-    read: setup.chronograph,
+    read,
     arrow: { mass: arrow, speed: tooLight ? null : here.value },
     least,
     stored: curve.ok ? curve.value.energy.value : null,

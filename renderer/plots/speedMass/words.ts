@@ -21,7 +21,7 @@ export function note(data: SpeedMassData, units: UnitChoice): string {
   if (!fit.credible) return `Flagged, not used: ${fit.why ?? 'the fit is not credible.'}`;
   const { value, low, high } = fit.virtualMass;
   const range = `${showQuantity(low, 'mass', units).figure} to ${textQuantity(high, 'mass', units)}`;
-  return `Virtual mass ${textQuantity(value, 'mass', units)}, 95 % ${range}, from ${fit.readings} arrows.`;
+  return `Virtual mass ${textQuantity(value, 'mass', units)}, 95 % ${range}, from ${fit.readings} ${fit.readings === 1 ? 'arrow' : 'arrows'}.`;
 }
 
 /** What the speeds alone leave open, and what else the fit rests on: sentences for under the plot. */
@@ -56,7 +56,7 @@ export function saidAt(data: SpeedMassData, mass: number, units: UnitChoice): Sa
 }
 
 export function sentence(data: SpeedMassData, units: UnitChoice): string {
-  const measured = data.read.length === 0 ? '' : ` ${data.read.length} arrows were read over the chronograph.`;
+  const measured = data.read.length === 0 ? '' : ` Read over the chronograph: ${data.read.length}.`;
   return `Speed against arrow mass. ${headline(data, units)}. ${note(data, units)}${measured}`;
 }
 

@@ -7,6 +7,7 @@ import { Fraction } from '../../design/index.ts';
 import { ExportLinks } from '../../export/index.ts';
 import { useUnits } from '../../state/useBench.ts';
 import { Lettered } from '../Lettered.tsx';
+import { Note } from '../readAlong/Note.tsx';
 import { ReadAlong } from '../readAlong/ReadAlong.tsx';
 import { Refused } from '../readAlong/Refused.tsx';
 import { sampleAt, strokeData, type StrokeData } from './data.ts';
@@ -36,9 +37,7 @@ function Drawn({ data, width, stale }: { data: StrokeData; width: number; stale:
   return (
     <div className={stale ? 'stroke-time computing' : 'stroke-time'} aria-busy={stale}>
       <h2 className="plate">{words.title}</h2>
-      <p className="note">
-        <Fraction>{words.note}</Fraction>
-      </p>
+      <Note>{words.note}</Note>
       <div ref={figure}>
         <ReadAlong
           width={width}
@@ -57,7 +56,7 @@ function Drawn({ data, width, stale }: { data: StrokeData; width: number; stale:
           <Scene marks={marks} />
         </ReadAlong>
       </div>
-      <p className="note">{besideIt(data, units)}</p>
+      <Note>{besideIt(data, units)}</Note>
       {data.changes.length > 0 && <Changes changes={data.changes} />}
       {data.assumed.length > 0 && (
         <>
