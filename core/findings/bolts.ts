@@ -22,7 +22,8 @@ export function boltsFinding({ bow, setup }: Bundle, units: UnitChoice): Finding
   const { bolt, turns } = farthest;
   const text = (figure: number) => textQuantity(figure, 'turns', units);
   const most = bow.mostBoltTurns;
-  const out = `${bolt === 'upper' ? 'Upper' : 'Lower'} limb bolt ${text(turns)} out`;
+  const which = apart === 0 ? 'Limb bolts' : `${bolt === 'upper' ? 'Upper' : 'Lower'} limb bolt`;
+  const out = `${which} ${text(turns)} out`;
   const words = {
     stop: [`${out}, past the maker\u2019s most`, 'Turn it in before anything is shot: a limb can leave its pocket.'],
     caution: [
@@ -30,7 +31,7 @@ export function boltsFinding({ bow, setup }: Bundle, units: UnitChoice): Finding
       `More than ${text(BOLTS_APART)} between them: count both from fully in. The tiller says which to turn.`,
     ],
     unknown: [`${out}: the maker\u2019s most not on record`, 'Enter the most turns that the bow\u2019s maker allows.'],
-    'in range': [`${out}`, `The bow maker\u2019s most is ${text(most ?? 0)}.`],
+    'in range': [out, `The bow maker\u2019s most is ${text(most ?? 0)}.`],
   } as const;
   const [title, detail] = words[level];
   const between = level === 'caution';

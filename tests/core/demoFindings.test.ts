@@ -34,7 +34,7 @@ function bench(seed?: string) {
   return { get, bundle };
 }
 
-const { readings } = plantedTruths;
+const { readings, set: plantedSet } = plantedTruths;
 const pairs = readings.filter(({ fletchedId }) => fletchedId !== null);
 
 describe('the demo\u2019s planted answers are found', () => {
@@ -76,6 +76,31 @@ describe('the demo\u2019s planted answers are found', () => {
       'Outside the maker\u2019s range: mend it before anything is shot.',
     ]);
     expect([brace?.rule?.lowText, brace?.rule?.highText]).toEqual(['8.25', '9.25 in']);
+  });
+
+  it('names the odd arrow of the numbered dozen, and leaves out the one that is set aside', () => {
+    const { bundle } = bench();
+    const findings = allFindings(bundle(plantedSet.setupId), { units, now });
+    expect(findings.find(({ id }) => id === 'arrowsMatch')?.title).toBe(`Arrow ${plantedSet.heavy}: unlike the others`);
+    // The cracked nock is set aside, so that it stops nothing.
+    expect(findings.map(({ id }) => id)).not.toContain('arrowFlaws');
+    const { arrowSet, ...rest } = bundle(plantedSet.setupId);
+    const back = arrowSet.arrows.map((arrow) => ({ ...arrow, setAside: false }));
+    const taken = allFindings({ ...rest, arrowSet: { ...arrowSet, arrows: back } }, { units, now });
+    expect(taken.find(({ id }) => id === 'arrowFlaws')).toMatchObject({
+      level: 'stop',
+      title: `Arrow ${plantedSet.cracked}: a flaw was seen`,
+    });
+  });
+
+  it('finds nothing else wrong with what the demo\u2019s archers measured', () => {
+    const { bundle } = bench();
+    const wrong = readings.map(({ setupId }) =>
+      allFindings(bundle(setupId), { units, now })
+        .filter(({ level }) => level === 'stop' || level === 'caution')
+        .map(({ id }) => id),
+    );
+    expect(wrong).toEqual([['braceHeight', 'arrowsMatch'], [], [], [], ['pointAhead']]);
   });
 
   it('names the same next change for other seeds: what was planted is found, not one lucky draw', () => {

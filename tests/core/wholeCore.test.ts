@@ -14,7 +14,7 @@ import {
 import { allFindings, dependentsStopped, overshootFinding, shootingStops, stopsOf } from '../../core/findings/index.ts';
 import { airDensity } from '../../core/flight/index.ts';
 import { BenchRecord, exampleNow, ShownFigure, type ShotBundle, type UnitChoice } from '../../core/model/index.ts';
-import { suitability } from '../../core/suitability/index.ts';
+import { suitability, whatWouldCentre } from '../../core/suitability/index.ts';
 import { readBareShaft, readTwoGroups, type NextStep, type Reading } from '../../core/trials/index.ts';
 import { anyPairOf, anyShotBundle, anyUnits } from './anyRecords.ts';
 import { everyText, wrongIn, wrongSentence, wrongTitle } from './plainText.ts';
@@ -93,12 +93,16 @@ function expectSoundFlight(bundle: ShotBundle): void {
     if (!part.ok) sentences(part.problem.sentence);
 }
 
-function expectSoundSuitability(bundle: ShotBundle): void {
+function expectSoundSuitability(bundle: ShotBundle, units: UnitChoice): void {
   const answer = suitability({ ...bundle, settings: bundle.setup.settings });
   sound('suitability', answer);
   if (!answer.ok) return sentences(answer.problem.sentence);
   const { why, rule, cycles } = answer.value;
   sentences(why, rule.applies ? null : rule.why, cycles.applies ? null : cycles.why);
+  const moves = whatWouldCentre(bundle, units);
+  sound('moves', moves);
+  if (!moves.ok) return sentences(moves.problem.sentence);
+  for (const { cost, stopped } of moves.value) sentences(cost, stopped);
 }
 
 function expectSoundComparison(one: ShotBundle, other: ShotBundle, units: UnitChoice): void {
@@ -182,7 +186,7 @@ describe('the whole core, on any records that the notebook would take', () => {
     fc.assert(
       fc.property(anyShotBundle, anyUnits, (bundle, units) => {
         expectSoundFindings(bundle, units);
-        expectSoundSuitability(bundle);
+        expectSoundSuitability(bundle, units);
         expectSoundFlight(bundle);
       }),
       { numRuns: 120 },
