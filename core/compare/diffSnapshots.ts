@@ -18,8 +18,8 @@ export interface DiffRow {
   readonly difference: string;
 }
 
-type Value = string | number | boolean | null | Listed | readonly object[];
-type Row = readonly [key: string, field: Field, then: Value, now: Value];
+type Value = string | number | boolean | null | Listed;
+type Row<V = Value> = readonly [key: string, field: Field, then: V, now: V];
 
 /**
  * What is not as it was between two states of a set-up, and how many fields are.
@@ -38,7 +38,7 @@ export function diffSnapshots(
   now: Bundle,
   units: UnitChoice,
 ): { readonly differ: readonly DiffRow[]; readonly same: number } {
-  const rows: readonly Row[] = [
+  const rows = [
     ...rowsOf('settings', settingFields, read(then), read(now)),
     ...rowsOf('form', formFields, then.setup.form, now.setup.form),
     ...rowsOf('arrowSet', arrowFields, then.arrowSet, now.arrowSet),
@@ -57,14 +57,14 @@ function rowsOf<K extends string>(
   fields: readonly Field<K>[],
   then: Readonly<Record<K, unknown>>,
   now: Readonly<Record<K, unknown>>,
-): Row[] {
-  return fields.map((field): Row => [`${record}.${field.key}`, field, then[field.key] as Value, now[field.key] as Value]);
+): Row<unknown>[] {
+  return fields.map((field) => [`${record}.${field.key}`, field, then[field.key], now[field.key]]);
 }
 
 /** Lists are told by what they come to, not entry by entry. */
-function inWords([key, field, then, now]: Row, units: UnitChoice): Row {
-  const words = (value: Value): Value => {
-    if (!Array.isArray(value)) return value;
+function inWords([key, field, then, now]: Row<unknown>, units: UnitChoice): Row {
+  const words = (value: unknown): Value => {
+    if (!Array.isArray(value)) return value as Value;
     if (key === 'bow.forceDraw') return readingsListed(value as readonly ForceReading[], units);
     return key === 'setup.chronograph'
       ? speedsListed(value as readonly SpeedReading[], units)

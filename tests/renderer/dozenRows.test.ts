@@ -88,7 +88,7 @@ describe('numbered arrows on their sheet', () => {
     expect(kept([{ ...first, mass: { text: 'heavy', si: null } }]).wrong).toBe(
       'Arrow 1, mass: A weighed arrow such as 310 gr or 20.1 g was expected.',
     );
-    expect(kept([{ ...first, spine3: { text: '500', si: null } }]).wrong).toMatch(/^Arrow 1, spine 1\/2 turn on: /);
+    expect(kept([{ ...first, spine3: { text: '500', si: null } }]).wrong).toMatch(/^Arrow 1, spine at 1\/2 turn: /);
   });
 });
 

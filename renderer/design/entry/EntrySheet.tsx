@@ -59,7 +59,9 @@ export function EntrySheet({ title, keep, changed, wrong, onKeep, onClose, wide 
         </>
       }
     >
-      <div className="sheet-scroll">{children}</div>
+      <div className="sheet-scroll" onInput={() => setAsked(false)}>
+        {children}
+      </div>
     </Dialog>
   );
 }

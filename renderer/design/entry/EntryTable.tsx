@@ -17,6 +17,8 @@ interface Props<K extends string> {
   blank: EntryRow<K>;
   most: number;
   onChange(rows: readonly EntryRow<K>[]): void;
+  /** What a pasted table may fill, where that is more than is shown. */
+  pasted?: readonly EntryColumn<K>[];
   /** A table was pasted into a cell: what became of its lines. */
   onPasted?(read: TableRead): void;
   /** "row 3", "arrow 7". */
@@ -38,6 +40,7 @@ export function EntryTable<K extends string>({
   blank,
   most,
   onChange,
+  pasted: fills = columns,
   onPasted,
   rowName = (_, index) => `row ${index + 1}`,
   enter = 'across',
@@ -93,7 +96,7 @@ export function EntryTable<K extends string>({
     const kind = columns[at.column]?.kind;
     if (!isTable(text) || (kind !== 'figure' && kind !== 'number')) return;
     event.preventDefault();
-    const pasted = pasteAt(rows, blank, columns, at, text, units, most);
+    const pasted = pasteAt(rows, blank, fills, at, text, units, most);
     setTyping(null);
     change(pasted.rows);
     onPasted?.(pasted.read);

@@ -9,6 +9,8 @@ interface AnyColumn<K extends string> {
   readonly key: K;
   /** In the head and, with its row, the accessible name of every cell. */
   readonly name: string;
+  /** What stands in the head in place of name and unit, where the table is wide. */
+  readonly head?: string;
   readonly also?: readonly string[];
 }
 
@@ -87,6 +89,7 @@ function readOf(column: EntryColumn, text: string, units: UnitChoice): Result<nu
 }
 
 export const headOf = (column: EntryColumn, units: UnitChoice): string => {
+  if (column.head !== undefined) return column.head;
   const unit = column.kind === 'figure' ? unitOf(limits[column.measure].use, units) : '';
   return unit === '' ? column.name : `${column.name}, ${unit}`;
 };

@@ -54,21 +54,14 @@ const conditions: readonly { readonly value: Condition; readonly text: string }[
 
 /** Weighed, spined at one place or at four a quarter turn apart, and rolled. */
 export function measuredColumns(around: boolean, read: (text: string) => ReturnType<NonNullable<ReadSpine>>): readonly Column[] {
-  const spines = around ? spineKeys : spineKeys.slice(0, 1);
-  const at = ['at the index', '1/4 turn on', '1/2 turn on', '3/4 turn on'];
-  return [
-    number,
-    mass,
-    ...spines.map((key, i): Column => ({
-      key,
-      name: around ? `spine ${at[i] ?? ''}` : 'spine',
-      also: around ? [`spine ${i + 1}`] : ['deflection', 'spine 1'],
-      kind: 'figure',
-      measure: 'deflection',
-      read,
-    })),
-    straightness,
-  ];
+  const turns = ['', '1/4 turn', '1/2 turn', '3/4 turn'];
+  const spines = spineKeys.slice(0, around ? 4 : 1).map((key, i): Column => {
+    const turn = turns[i] ?? '';
+    const also = i === 0 ? ['deflection', 'spine 1'] : [`spine ${i + 1}`];
+    const base = { key, also, kind: 'figure', measure: 'deflection', read } as const;
+    return i === 0 ? { ...base, name: 'spine' } : { ...base, name: `spine at ${turn}`, head: turn };
+  });
+  return [number, mass, ...spines, straightness];
 }
 type ReadSpine = Extract<Column, { kind: 'figure' }>['read'];
 

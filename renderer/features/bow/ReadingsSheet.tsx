@@ -97,6 +97,7 @@ export function ReadingsSheet({ bundle, onClose }: { bundle: Bundle; onClose(): 
         blank={blankReading}
         most={MOST_READINGS}
         onChange={change}
+        pasted={readingColumns(true)}
         onPasted={setRead}
         remarks={remarks}
       />
