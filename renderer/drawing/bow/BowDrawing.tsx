@@ -11,6 +11,7 @@ import './bowDrawing.css';
 export interface DrawnFigure extends FigureProps {
   /** Its name as it is written on the drawing, line by line. */
   readonly lines: readonly string[];
+  readonly note?: string | undefined;
   readonly level?: 'caution' | 'stop' | undefined;
 }
 
@@ -54,6 +55,7 @@ export function BowDrawing({ bow, texts, figures, width, height, corner }: Props
         <BehindView bow={bow} layout={layout} />
         {band !== null && (
           <g className="maker-band">
+            <path className="out-to-it" d={pathOf(layout.bandReach)} />
             <rect x={band.left} y={band.top} width={band.right - band.left} height={band.bottom - band.top} />
             <path
               d={pathOf([

@@ -19,7 +19,7 @@ export function CentreDetail({ marks, figure, bow }: { marks: Marks; figure: Dra
   const edge = meets + radius;
   return (
     <div className="detail-sheet" style={{ width, height }}>
-      <svg width={width} height={height} aria-hidden="true">
+      <svg width={width} height={height} aria-hidden="true" className={bow.measured.centre ? undefined : 'in-lead'}>
         <defs>
           <pattern id={hatch} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
             <path className="cut-line" d="M0 0V6" />
@@ -70,32 +70,7 @@ export function CentreDetail({ marks, figure, bow }: { marks: Marks; figure: Dra
             />
           </>
         ) : (
-          <>
-            <path
-              fill={`url(#${hatch})`}
-              d={at(
-                [
-                  [edge + 1, top],
-                  [width - 2, top],
-                  [width - 2, bottom],
-                  [meets - radius - 8, bottom],
-                  [meets - radius - 8, middle + radius + 1],
-                  [edge + 1, middle + radius + 1],
-                ],
-                true,
-              )}
-            />
-            <path
-              className="bow-part outline line"
-              d={at([
-                [width - 2, top],
-                [edge + 1, top],
-                [edge + 1, middle + radius + 1],
-                [meets - radius - 8, middle + radius + 1],
-                [meets - radius - 8, bottom],
-              ])}
-            />
-          </>
+          <Handle marks={marks} hatch={hatch} shelf={bow.pass === 'shelf'} />
         )}
         {elsewhere && <circle className="elsewhere" cx={x(meets)} cy={middle} r={radius} />}
         <circle className="bow-part outline hole" cx={x(read)} cy={middle} r={radius} />
@@ -125,5 +100,43 @@ export function CentreDetail({ marks, figure, bow }: { marks: Marks; figure: Dra
       </svg>
       <DimensionFigure {...figure} box={marks.figure.box} anchor={marks.figure.anchor} />
     </div>
+  );
+}
+
+/** A handle cut past the shaft, with the shelf that carries it; or uncut, with the hand under the shaft. */
+function Handle({ marks, hatch, shelf }: { marks: Marks; hatch: string; shelf: boolean }) {
+  const { width, meets, radius, middle, x } = marks;
+  const [, top, bottom] = marks.wall;
+  const [edge, under, out] = [meets + radius + 1, middle + radius + 1, meets - radius - 8];
+  const right = width - 2;
+  const cut: readonly (readonly [number, number])[] = shelf
+    ? [
+        [right, top],
+        [edge, top],
+        [edge, under],
+        [out, under],
+        [out, bottom],
+      ]
+    : [
+        [right, top],
+        [edge, top],
+        [edge, bottom],
+      ];
+  const at = (places: readonly (readonly [number, number])[], closed = false) =>
+    pathOf(
+      places.map(([px, py]) => [x(px), py] as const),
+      closed,
+    );
+  return (
+    <>
+      <path fill={`url(#${hatch})`} d={at([...cut, [right, bottom]], true)} />
+      <path className="bow-part outline line" d={at(cut)} />
+      {!shelf && (
+        <path
+          className="bow-part inner line"
+          d={`M${x(edge)} ${under + 1}Q${x(meets - radius - 6)} ${under - 1} ${x(meets - radius - 12)} ${Math.min(bottom, under + 15)}`}
+        />
+      )}
+    </>
   );
 }

@@ -16,7 +16,6 @@ export function NockingDetail({ marks, figure, measured }: { marks: Marks; figur
   const [top, bottom] = [4, Math.max(square, shaftBottom) + 20];
   const half = Math.max(1.1 * mm, 2.4);
   const shaftEnd = string - 10 * mm;
-  const line = marks.dimension.line;
   const pattern = [];
   for (let y = top + 3; y < bottom - 2; y += 3)
     pattern.push([[string - half, y + 1.2] as const, [string + half, y - 1.2] as const]);
@@ -32,11 +31,11 @@ export function NockingDetail({ marks, figure, measured }: { marks: Marks; figur
     );
   return (
     <div className="detail-sheet" style={{ width, height }}>
-      <svg width={width} height={height} aria-hidden="true">
+      <svg width={width} height={height} aria-hidden="true" className={measured ? undefined : 'in-lead'}>
         <path
           className="centre-line"
           d={at([
-            [line - 5, square],
+            [marks.squareFrom, square],
             [width, square],
           ])}
         />

@@ -24,6 +24,8 @@ export interface NockingDetail extends Detail {
   readonly shaftTop: number;
   readonly shaftBottom: number;
   readonly square: number;
+  /** From where the line square to the string is drawn: short of the figure. */
+  readonly squareFrom: number;
   readonly squareName: { readonly box: Box; readonly anchor: 'start' | 'end' };
 }
 
@@ -76,6 +78,7 @@ export function nockingDetail(bow: DrawnBow, texts: FigureText, width: number): 
     shaftTop,
     shaftBottom,
     square,
+    squareFrom: line - 5,
     figure: { box: figureBox(own, line - 8, at, 'end'), anchor: 'end' },
     dimension: { axis: 'up', from: shaftBottom, to: square, line, objectFrom: null, objectTo: null },
     leader: moved

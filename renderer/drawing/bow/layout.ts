@@ -38,6 +38,8 @@ export interface BowLayout {
   readonly corner: Box | null;
   /** From where to where the maker wants the brace height, on its dimension line; null without the maker's range. */
   readonly band: Box | null;
+  /** From the grip out to that band, where it lies beyond the dimension line; nothing where the line reaches it. */
+  readonly bandReach: readonly (readonly [x: number, y: number])[];
 }
 
 export interface FigureText {
@@ -64,6 +66,8 @@ const BEHIND = 230;
 const EDGE = 20;
 /** The arrow's point keeps so far from the edge [px]. */
 const MARGIN = 8;
+/** No bow is drawn smaller than one to so many. */
+const SMALLEST = 40;
 const LANE_GAP = 3;
 
 /** Under a figure that begins or ends at its line the name is set in as far as the figure is [px]. */
@@ -71,13 +75,29 @@ const SET_IN = 6;
 
 export function sizeOf({ text, name, marked }: FigureText): FigureSize {
   const size = figureSize(text, name, marked);
-  return { ...size, width: Math.max(size.field, size.width + SET_IN) };
+  return { ...size, width: Math.max(size.field, figureSize('', name).width + SET_IN) };
 }
 
-/** The largest usual scale at which the whole bow and its arrow stay on the sheet. */
-function scaleFor(bow: DrawnBow, shape: BowShape, wide: number, high: number): number {
+/** Where the middle of the arrow's figure stands, from the string [px]; null where there is no room for it. */
+function arrowFigureAt(
+  bow: DrawnBow,
+  shape: BowShape,
+  k: number,
+  figure: number,
+  wide: number,
+): { at: number; inside: boolean } | null {
+  const [end, front] = [bow.arrow * k, shape.front * k];
+  // Before the bow, else beyond the point.
+  if (end - front - 16 >= figure) return { at: (end + front) / 2, inside: true };
+  return end + 12 + figure <= wide ? { at: end + 12 + figure / 2, inside: false } : null;
+}
+
+/** The largest usual scale at which the whole bow, its arrow and the arrow's figure stay on the sheet. */
+function scaleFor(bow: DrawnBow, shape: BowShape, wide: number, high: number, figure: number): number {
   const k = Math.min(high / (shape.top - shape.bottom), wide / Math.max(bow.arrow + POINT, shape.front));
-  return Math.max(4, Math.ceil(PX_PER_METRE / k - 1e-9));
+  let scale = Math.max(4, Math.ceil(PX_PER_METRE / k - 1e-9));
+  while (scale < SMALLEST && arrowFigureAt(bow, shape, PX_PER_METRE / scale, figure, wide) === null) scale += 1;
+  return scale;
 }
 
 /**
@@ -88,12 +108,12 @@ export function bowLayout(bow: DrawnBow, texts: BowTexts, width: number, height:
   const shape = bowShape(bow);
   const arrow = nockedArrow(bow, shape);
   const xs = width - BEHIND - EDGE;
-  const scale = scaleFor(bow, shape, xs - MARGIN, height - HEAD - FOOT);
+  const size = (which: OnDrawing): FigureSize => sizeOf(texts.figures[which]);
+  const scale = scaleFor(bow, shape, xs - MARGIN, height - HEAD - FOOT, size('arrow').width);
   const k = PX_PER_METRE / scale;
   const y0 = HEAD + (height - HEAD - FOOT) / 2 + ((shape.top + shape.bottom) / 2) * k;
   const X = (u: number) => xs - u * k;
   const Y = (v: number) => y0 - v * k;
-  const size = (which: OnDrawing): FigureSize => sizeOf(texts.figures[which]);
 
   // The column right of the string. A is a key letter, and stands in the same lane.
   const column = ['upper', 'A', 'brace', 'lower', 'tiller'] as const;
@@ -135,23 +155,23 @@ export function bowLayout(bow: DrawnBow, texts: BowTexts, width: number, height:
     middle: number,
   ): { standing: Standing; gap: readonly [number, number] } => {
     const own = size(which);
-    const box = figureBox(own, line, middle - own.height / 2 + own.middle, 'middle');
+    const [least, most] = [xs + STRING_LINE + 3 + own.width / 2, xs + BEHIND - inch * k - 3 - own.width / 2];
+    const at = which === 'string' ? line : Math.max(least, Math.min(most, line));
+    const box = figureBox(own, at, middle - own.height / 2 + own.middle, 'middle');
     return { standing: { box, anchor: 'middle' }, gap: [box.top - 3, box.bottom + 3] };
   };
-  const stringFigure = upright('string', xs + STRING_LINE, (Y(stringTop) + inColumn('upper').from) / 2);
-  const lengthFigure = upright(
-    'length',
-    xs + LENGTH_LINE,
-    (Y(shape.bottom) + Math.min(inColumn('tiller').to, Y(shape.bottom) - 60)) / 2,
-  );
+  const halfOf = (which: OnDrawing) => size(which).height / 2 + LANE_GAP;
+  const [above, below] = [inColumn('upper').from, inColumn('tiller').to];
+  const stringAt = Math.min((Y(stringTop) + above) / 2, above - halfOf('string'));
+  const lengthAt = Math.max((Y(shape.bottom) + below) / 2, below + halfOf('length'));
+  const stringFigure = upright('string', xs + STRING_LINE, Math.max(stringAt, HEAD + halfOf('string')));
+  const lengthFigure = upright('length', xs + LENGTH_LINE, Math.min(lengthAt, height - halfOf('length')));
 
   // The arrow's length, above the arrow and before the bow; where that is too narrow, beyond its point.
   const own = size('arrow');
   const arrowLine = Math.min(Y(arrow.end[1]), y0) - Math.max(own.height - own.middle + 8, 34);
-  const [fromX, toX] = [X(bow.arrow), X(shape.front)];
-  const inside = toX - fromX - 16 >= own.width;
-  const middle = inside ? (fromX + toX) / 2 : fromX - 12 - own.width / 2;
-  const arrowBox = figureBox(own, middle, arrowLine, 'middle');
+  const place = arrowFigureAt(bow, shape, k, own.width, xs - MARGIN) ?? { at: xs - own.width / 2, inside: false };
+  const arrowBox = figureBox(own, xs - place.at, arrowLine, 'middle');
   const arrowFigure: Standing = { box: arrowBox, anchor: 'middle' };
 
   const key = (x: number, y: number, letterX: number, letterY: number, r: number) => ({
@@ -203,13 +223,13 @@ export function bowLayout(bow: DrawnBow, texts: BowTexts, width: number, height:
       },
       arrow: {
         axis: 'across',
-        from: fromX,
+        from: X(bow.arrow),
         to: xs,
         line: arrowLine,
         objectFrom: Y(arrow.end[1]),
         objectTo: null,
-        gap: inside ? [arrowBox.left - 3, arrowBox.right + 3] : null,
-        leadTo: inside ? null : arrowBox.right + 2,
+        gap: place.inside ? [arrowBox.left - 3, arrowBox.right + 3] : null,
+        leadTo: place.inside ? null : arrowBox.right + 2,
       },
     },
     leaders,
@@ -218,6 +238,13 @@ export function bowLayout(bow: DrawnBow, texts: BowTexts, width: number, height:
       B: key(behindX, nockY, behindX - 30, nockY - 12, 13),
     },
     corner: { left: 0, right: cornerRight, top: cornerTop, bottom: height },
+    bandReach:
+      range === null || range[1] < shape.grip[0]
+        ? []
+        : [
+            [X(shape.grip[0]), lineY.brace],
+            [X(range[1]), lineY.brace],
+          ],
     band: range === null ? null : { left: X(range[1]), right: X(range[0]), top: lineY.brace - 6, bottom: lineY.brace + 6 },
   };
   return turned({ ...made, x: X, xBehind: (z) => behindX + z * k }, bow.hand);
@@ -255,6 +282,7 @@ function turned(layout: BowLayout, hand: Hand): BowLayout {
     leaders: layout.leaders.map((line) => line.map(([x, y]) => [over(x), y] as const)),
     keys: all(layout.keys, ({ box: own, ring: [x, y, r] }) => ({ box: box(own), ring: [over(x), y, r] as const })),
     corner: layout.corner === null ? null : box(layout.corner),
+    bandReach: layout.bandReach.map(([x, y]) => [over(x), y] as const),
     band: layout.band === null ? null : box(layout.band),
   };
 }

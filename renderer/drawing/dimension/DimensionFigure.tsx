@@ -8,12 +8,14 @@ interface Props extends FigureProps {
   anchor: 'start' | 'middle' | 'end';
   /** Its name as it is written under it, line by line; together they are its name. */
   lines?: readonly string[];
+  /** A word on what is measured, under its name and not part of it. */
+  note?: string | undefined;
   /** Set when a finding calls for attention: the figure takes the level's colour, beside its mark in the findings. */
   level?: 'caution' | 'stop' | undefined;
 }
 
 /** A figure on a dimension line: the same field as in a form, laid on the drawing, with its name in italic under it. */
-export function DimensionFigure({ box, anchor, lines, level, ...figure }: Props) {
+export function DimensionFigure({ box, anchor, lines, note, level, ...figure }: Props) {
   const { id, text, built, pencil, wrong, shown, input } = useFigure(figure);
   const place = { left: box.left, top: box.top, width: box.right - box.left };
   return (
@@ -34,6 +36,7 @@ export function DimensionFigure({ box, anchor, lines, level, ...figure }: Props)
           </span>
         ))}
       </label>
+      {note !== undefined && <p className="note">{note}</p>}
       {figure.hint !== undefined && (
         <p id={`${id}-hint`} className="hint">
           {figure.hint}

@@ -1,4 +1,4 @@
-import { useMemo, useRef } from 'react';
+import { useMemo } from 'react';
 import type { Finding } from '../../../core/findings/finding.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { BowDrawing } from '../../drawing/bow/BowDrawing.tsx';
@@ -6,7 +6,7 @@ import { drawnBow, figuresOf } from '../../drawing/bow/drawn.ts';
 import { onDrawing, type BowTexts, type OnDrawing } from '../../drawing/bow/layout.ts';
 import { useEased } from '../../drawing/useEased.ts';
 import { Figure } from '../../design/index.ts';
-import { ExportLinks } from '../../export/index.ts';
+import { Exportable } from '../../export/index.ts';
 import { ForceDrawPlot } from '../../plots/forceDraw/ForceDrawPlot.tsx';
 import { SpeedMassPlot } from '../../plots/speedMass/SpeedMassPlot.tsx';
 import { StrokeTimePlot } from '../../plots/strokeTime/StrokeTimePlot.tsx';
@@ -35,7 +35,6 @@ const HIGHEST = 760;
 /** The drawing as the form: bow, details and curves; what is set and not drawn beside and below it. */
 export function DrawingForm({ bundle, fields, findings, width, height }: Props) {
   const units = useUnits();
-  const drawing = useRef<HTMLDivElement>(null);
   const target = useMemo(() => drawnBow(bundle), [bundle]);
   const eased = useEased(figuresOf(target));
   const bow = useMemo(() => ({ ...target, ...eased }), [target, eased]);
@@ -55,7 +54,12 @@ export function DrawingForm({ bundle, fields, findings, width, height }: Props) 
     <div className="bow-page">
       <div className="bow-sheet" style={{ gridTemplateColumns: `${sheet}px ${column}px`, columnGap: OFF }}>
         <div>
-          <div ref={drawing}>
+          <Exportable
+            of="bow"
+            title={bundle.bow.name}
+            note={`${bundle.setup.name}. Grey is drawn, not measured.`}
+            sentence={`Scale drawing of ${bundle.bow.name}, a ${bundle.bow.bowKind}, from its side and from behind.`}
+          >
             <BowDrawing
               bow={bow}
               texts={written}
@@ -64,14 +68,7 @@ export function DrawingForm({ bundle, fields, findings, width, height }: Props) 
               height={Math.min(HIGHEST, Math.max(LOWEST, height))}
               corner={<Corner bundle={bundle} fields={fields} />}
             />
-          </div>
-          <ExportLinks
-            figure={drawing}
-            of="bow"
-            title={bundle.bow.name}
-            note={`${bundle.setup.name}. Grey is drawn, not measured.`}
-            sentence={`Scale drawing of ${bundle.bow.name}, a ${bundle.bow.bowKind}, from its side and from behind.`}
-          />
+          </Exportable>
         </div>
         <div>
           <ForceDrawPlot bundle={bundle} width={column} />

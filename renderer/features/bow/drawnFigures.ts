@@ -22,17 +22,21 @@ export function drawnFigures(
     level: levelOf(props.field, findings),
   });
   return {
-    upper: figure(settings.tillerUpper, drawn.upper, ['upper limb', 'to string']),
+    upper: figure(settings.tillerUpper, wholeMillimetres(drawn.upper), ['upper limb', 'to string']),
     brace: figure(settings.braceHeight, drawn.brace),
-    lower: figure(settings.tillerLower, drawn.lower, ['lower limb', 'to string']),
+    lower: figure(settings.tillerLower, wholeMillimetres(drawn.lower), ['lower limb', 'to string']),
     tiller: figure(settings.tiller),
     string: figure(settings.stringLength, drawn.string),
-    length: figure(bow.length, drawn.length),
+    // The dimension runs from tip to tip; a bow is marked by its string.
+    length: { ...figure(bow.length, drawn.length), note: 'as marked' },
     arrow: figure(arrowLength, drawn.arrow),
     nocking: figure(settings.nockingPoint, drawn.nocking),
     centre: figure(settings.centreShot, drawn.centre),
   };
 }
+
+/** A pencil says no more than it knows. */
+const wholeMillimetres = (length: number): number => Math.round(length * 1000) / 1000;
 
 /** The worst that the findings say of a field, when it calls for something. */
 function levelOf(field: string | undefined, findings: readonly Finding[]): 'caution' | 'stop' | undefined {
@@ -43,8 +47,8 @@ function levelOf(field: string | undefined, findings: readonly Finding[]): 'caut
 }
 
 /** What a figure says and how its name is written, for the room that it takes. */
-export const textOf = ({ measure, value, assumed, lines, level }: DrawnFigure, units: UnitChoice): FigureText => ({
+export const textOf = ({ measure, value, assumed, lines, note, level }: DrawnFigure, units: UnitChoice): FigureText => ({
   text: figureText(measure, value, units, assumed ?? null),
-  name: lines,
+  name: note === undefined ? lines : [...lines, note],
   marked: level !== undefined,
 });
