@@ -11,14 +11,10 @@ import './export.css';
 interface Props {
   /** The element that holds the drawing, with the fields over it. */
   figure: RefObject<Element | null>;
-  /** What it is, for the file's name and for those who hear the link: "force and draw". */
   of: string;
-  /** What is written above the drawing in the file. */
   title: string;
   note: string;
-  /** The whole picture in a sentence. */
   sentence: string;
-  /** The figures behind it; without them there is no CSV. */
   table?: () => CsvTable;
 }
 

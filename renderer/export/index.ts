@@ -1,2 +1,2 @@
-export { ExportLinks } from './ExportLinks.tsx';
+export { Exportable } from './Exportable.tsx';
 export type { CsvTable } from './csv.ts';

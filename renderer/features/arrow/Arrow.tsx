@@ -4,6 +4,7 @@ import { DimensionFigure } from '../../drawing/dimension/DimensionFigure.tsx';
 import { Fraction, useSize } from '../../design/index.ts';
 import { ArrowDrawing } from '../../drawing/arrow/ArrowDrawing.tsx';
 import { arrowLayout } from '../../drawing/arrow/layout.ts';
+import { Exportable } from '../../export/index.ts';
 import { Bends } from '../../plots/modes/Bends.tsx';
 import { useBundle, useUnits } from '../../state/useBench.ts';
 import { HeadWithSwitch } from '../frame/FormSwitch.tsx';
@@ -42,7 +43,7 @@ function ArrowPage({ bundle }: { bundle: Bundle }) {
     () => (width === null ? null : arrowLayout(arrowSet, units, width, new Set(Object.keys(levels)), drawn)),
     [arrowSet, units, width, levels, drawn],
   );
-  useSayDrawn(plain || layout === null ? null : `${layout.scale.ratio}; dots by area`);
+  useSayDrawn(plain || layout === null ? null : layout.scale.ratio);
   return (
     <>
       <HeadWithSwitch>
@@ -88,20 +89,27 @@ function ArrowBody({ bundle, answer, layout, levels, plain }: BodyProps) {
       {plain ? (
         <ArrowForm arrowSet={arrowSet} fields={fields} />
       ) : (
-        <ArrowDrawing
-          layout={layout}
-          figures={{
-            length: fields.length,
-            balance: fields.balance,
-            nock: fields.nockMass,
-            pin: fields.pinMass,
-            wrap: fields.wrapMass,
-            fletching: fields.fletchingMass,
-            shaft: fields.linearDensity,
-            insert: fields.insertMass,
-            point: fields.pointMass,
-          }}
-        />
+        <Exportable
+          of="arrow"
+          title={arrowSet.name}
+          note="Grey is drawn, not measured."
+          sentence={`Scale drawing of an arrow of ${arrowSet.name}, with its masses where they stand along it.`}
+        >
+          <ArrowDrawing
+            layout={layout}
+            figures={{
+              length: fields.length,
+              balance: fields.balance,
+              nock: fields.nockMass,
+              pin: fields.pinMass,
+              wrap: fields.wrapMass,
+              fletching: fields.fletchingMass,
+              shaft: fields.linearDensity,
+              insert: fields.insertMass,
+              point: fields.pointMass,
+            }}
+          />
+        </Exportable>
       )}
       <Facts facts={follows.facts}>
         {!plain && (
@@ -118,7 +126,14 @@ function ArrowBody({ bundle, answer, layout, levels, plain }: BodyProps) {
       <section className="bends-section">
         <h2 className="plate">{bends.ok ? bendsTitle(bends.value, answer) : 'How it bends'}</h2>
         {bends.ok ? (
-          <Bends bends={bends.value} along={{ throat: scale.throat, perMetre: scale.perMetre, width }} />
+          <Exportable
+            of="bends"
+            title={bendsTitle(bends.value, answer)}
+            note={arrowSet.name}
+            sentence={`The first three bends of an arrow of ${arrowSet.name}, with their nodes.`}
+          >
+            <Bends bends={bends.value} along={{ throat: scale.throat, perMetre: scale.perMetre, width }} />
+          </Exportable>
         ) : (
           <p className="note">
             <Fraction>{bends.problem.sentence}</Fraction>

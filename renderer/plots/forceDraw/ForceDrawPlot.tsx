@@ -1,10 +1,10 @@
-import { useMemo, useRef } from 'react';
+import { useMemo } from 'react';
 import { forceDrawOf } from '../../../core/bow/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { factorOf, unitOf } from '../../../core/units/index.ts';
 import { Fraction } from '../../design/index.ts';
-import { ExportLinks, type CsvTable } from '../../export/index.ts';
+import { Exportable, type CsvTable } from '../../export/index.ts';
 import { useUnits } from '../../state/useBench.ts';
 import { Lettered } from '../Lettered.tsx';
 import { Note } from '../readAlong/Note.tsx';
@@ -26,7 +26,6 @@ export function ForceDrawPlot({ bundle, width }: { bundle: Bundle; width: number
 
 function Drawn({ data, width }: { data: ForceDrawData; width: number }) {
   const units = useUnits();
-  const figure = useRef<HTMLDivElement>(null);
   const marks = useMemo(() => forceDrawMarks(data, width, units), [data, width, units]);
   const words = { title: headline(data, units), note: note(data, units), sentence: sentence(data, units) };
   const remarks = [...data.readings.flatMap(({ flagged }) => (flagged === null ? [] : [flagged])), ...data.notes];
@@ -36,7 +35,23 @@ function Drawn({ data, width }: { data: ForceDrawData; width: number }) {
         <Fraction>{words.title}</Fraction>
       </h2>
       <Note>{words.note}</Note>
-      <div ref={figure}>
+      <Exportable
+        of="force and draw"
+        {...words}
+        table={() => table(data, units)}
+        beneath={
+          remarks.length > 0 && (
+            <ul className="remarks note">
+              {remarks.slice(0, MOST_REMARKS).map((remark, i) => (
+                <li key={i}>
+                  <Fraction>{remark}</Fraction>
+                </li>
+              ))}
+              {remarks.length > MOST_REMARKS && <li>and {remarks.length - MOST_REMARKS} more; the marked readings say theirs</li>}
+            </ul>
+          )
+        }
+      >
         <ReadAlong
           width={width}
           height={marks.height}
@@ -53,18 +68,7 @@ function Drawn({ data, width }: { data: ForceDrawData; width: number }) {
         >
           <Scene marks={marks} estimated={data.from !== 'readings'} />
         </ReadAlong>
-      </div>
-      {remarks.length > 0 && (
-        <ul className="remarks note">
-          {remarks.slice(0, MOST_REMARKS).map((remark, i) => (
-            <li key={i}>
-              <Fraction>{remark}</Fraction>
-            </li>
-          ))}
-          {remarks.length > MOST_REMARKS && <li>and {remarks.length - MOST_REMARKS} more; the marked readings say theirs</li>}
-        </ul>
-      )}
-      <ExportLinks figure={figure} of="force and draw" {...words} table={() => table(data, units)} />
+      </Exportable>
     </div>
   );
 }

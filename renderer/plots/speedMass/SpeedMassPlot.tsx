@@ -1,7 +1,7 @@
-import { useId, useMemo, useRef } from 'react';
+import { useId, useMemo } from 'react';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { factorOf } from '../../../core/units/index.ts';
-import { ExportLinks } from '../../export/index.ts';
+import { Exportable } from '../../export/index.ts';
 import { useUnits } from '../../state/useBench.ts';
 import { Lettered } from '../Lettered.tsx';
 import { Note } from '../readAlong/Note.tsx';
@@ -22,7 +22,6 @@ export function SpeedMassPlot({ bundle, width }: { bundle: Bundle; width: number
 
 function Drawn({ data, width }: { data: SpeedMassData; width: number }) {
   const units = useUnits();
-  const figure = useRef<HTMLDivElement>(null);
   const marks = useMemo(() => speedMassMarks(data, width, units), [data, width, units]);
   const words = { title: headline(data, units), note: note(data, units), sentence: sentence(data, units) };
   const [from, to] = marks.x.domain() as [number, number];
@@ -30,7 +29,14 @@ function Drawn({ data, width }: { data: SpeedMassData; width: number }) {
     <div className="speed-mass">
       <h2 className="plate">{words.title}</h2>
       <Note>{words.note}</Note>
-      <div ref={figure}>
+      <Exportable
+        of="speed and mass"
+        {...words}
+        table={() => table(data, units)}
+        beneath={beneath(data).map((one) => (
+          <Note key={one}>{one}</Note>
+        ))}
+      >
         <ReadAlong
           width={width}
           height={marks.height}
@@ -50,11 +56,7 @@ function Drawn({ data, width }: { data: SpeedMassData; width: number }) {
         >
           <Scene marks={marks} estimated={data.from === 'estimated'} />
         </ReadAlong>
-      </div>
-      {beneath(data).map((one) => (
-        <Note key={one}>{one}</Note>
-      ))}
-      <ExportLinks figure={figure} of="speed and mass" {...words} table={() => table(data, units)} />
+      </Exportable>
     </div>
   );
 }

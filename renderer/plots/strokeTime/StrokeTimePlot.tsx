@@ -1,10 +1,10 @@
-import { useDeferredValue, useMemo, useRef } from 'react';
+import { useDeferredValue, useMemo } from 'react';
 import { strokeChanges, strokeOfSetup, type StrokeChange } from '../../../core/bow/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { ok } from '../../../core/model/problem.ts';
 import { showQuantity, unitOf, type Use } from '../../../core/units/index.ts';
 import { Fraction } from '../../design/index.ts';
-import { ExportLinks } from '../../export/index.ts';
+import { Exportable } from '../../export/index.ts';
 import { useUnits } from '../../state/useBench.ts';
 import { Lettered } from '../Lettered.tsx';
 import { Note } from '../readAlong/Note.tsx';
@@ -31,14 +31,13 @@ export function StrokeTimePlot({ bundle, width }: { bundle: Bundle; width: numbe
 
 function Drawn({ data, width, stale }: { data: StrokeData; width: number; stale: boolean }) {
   const units = useUnits();
-  const figure = useRef<HTMLDivElement>(null);
   const marks = useMemo(() => strokeMarks(data, width, units), [data, width, units]);
   const words = { title: headline(data), note: note(data, units), sentence: sentence(data, units) };
   return (
     <div className={stale ? 'stroke-time computing' : 'stroke-time'} aria-busy={stale}>
       <h2 className="plate">{words.title}</h2>
       <Note>{words.note}</Note>
-      <div ref={figure}>
+      <Exportable of="stroke" {...words} table={() => table(data, units)} beneath={<Beneath data={data} />}>
         <ReadAlong
           width={width}
           height={marks.height}
@@ -55,7 +54,16 @@ function Drawn({ data, width, stale }: { data: StrokeData; width: number; stale:
         >
           <Scene marks={marks} />
         </ReadAlong>
-      </div>
+      </Exportable>
+    </div>
+  );
+}
+
+/** The simpler model's answer, what a change would do, and what was not measured. */
+function Beneath({ data }: { data: StrokeData }) {
+  const units = useUnits();
+  return (
+    <>
       <Note>{besideIt(data, units)}</Note>
       {data.changes.length > 0 && <Changes changes={data.changes} />}
       {data.assumed.length > 0 && (
@@ -70,8 +78,7 @@ function Drawn({ data, width, stale }: { data: StrokeData; width: number; stale:
           </ul>
         </>
       )}
-      <ExportLinks figure={figure} of="stroke" {...words} table={() => table(data, units)} />
-    </div>
+    </>
   );
 }
 
