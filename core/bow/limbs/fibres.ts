@@ -15,6 +15,9 @@ export interface Fibre {
   readonly dynamic: Pick<Band, 'low' | 'high'>;
 }
 
+/** Of another fibre nothing is known here. */
+export type KnownFibre = Exclude<StringMaterial, 'other'>;
+
 const perTex = (low: number, high: number): Band => ({ value: (1e6 * (low + high)) / 2, low: 1e6 * low, high: 1e6 * high });
 const about = (value: number, doubt: number): Band => ({ value, low: value * (1 - doubt), high: value * (1 + doubt) });
 
@@ -22,7 +25,7 @@ const about = (value: number, doubt: number): Band => ({ value, low: value * (1 
  * Moduli of polyester, HMPE, LCP and aramid stand in two tables of fibres; so do a polyester strand of 222 N and an HMPE strand of 445 N.
  * The other strengths, all masses per length (from EA of such a strand over the modulus where that is known) and linen are from memory.
  */
-const fibres: Readonly<Record<Exclude<StringMaterial, 'other'>, Fibre>> = {
+export const fibres: Readonly<Record<KnownFibre, Fibre>> = {
   polyester: {
     linearDensity: 2.6e-4,
     modulus: perTex(9, 10),

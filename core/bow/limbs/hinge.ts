@@ -48,31 +48,35 @@ const polynomial = ([a, b, c, d]: readonly [number, number, number, number], top
  */
 export function hingeOf(bow: LimbBow, braced: Braced): Result<Hinge> {
   const stroke = bow.draw - bow.brace;
+  const held = drawnTo(bow, braced, bow.draw);
+  if (!held.ok) return held;
+  const atDraw = held.value;
+  const range = atDraw.theta - braced.theta;
   const places: DrawnTo[] = [];
-  for (let i = 0; i <= POINTS; i++) {
+  for (let i = 0; i < POINTS; i++) {
     const place = drawnTo(bow, braced, bow.brace + stroke * (FROM + ((1 - FROM) * i) / POINTS));
     if (!place.ok) return place;
+    const { theta } = place.value;
+    if (!(range > 1e-3 && theta > (places.at(-1)?.theta ?? braced.theta) && theta < atDraw.theta))
+      return refuse(
+        'limbs do not bend',
+        'The limbs were expected to bend further all along the draw. Read the force-draw curve again.',
+      );
     places.push(place.value);
   }
-  const atDraw = places[POINTS]!;
-  const range = atDraw.theta - braced.theta;
-  if (!(range > 1e-3 && places.every(({ theta }, i) => theta > (places[i - 1]?.theta ?? braced.theta))))
-    return refuse(
-      'limbs do not bend',
-      'The limbs were expected to bend further all along the draw. Read the force-draw curve again.',
-    );
 
   const normal = Matrix.zeros(4, 4);
   const right = Matrix.zeros(4, 1);
-  places.slice(0, -1).forEach(({ theta, moment }, i) => {
-    const width = (places[i + 1]!.theta - (places[i - 1]?.theta ?? theta)) / 2;
-    const z = (theta - atDraw.theta) / range;
+  for (const [i, place] of places.entries()) {
+    // Each counts for the stretch of θ that it stands for: even in θ, however the places crowd.
+    const width = ((places[i + 1] ?? atDraw).theta - (places[i - 1] ?? place).theta) / 2;
+    const z = (place.theta - atDraw.theta) / range;
     const powers = [z, z * z, z * z * z, z * z * z * z];
     powers.forEach((p, row) => {
       powers.forEach((q, column) => normal.set(row, column, normal.get(row, column) + width * p * q));
-      right.set(row, 0, right.get(row, 0) + width * p * (moment - atDraw.moment));
+      right.set(row, 0, right.get(row, 0) + width * p * (place.moment - atDraw.moment));
     });
-  });
+  }
   const [a = 0, b = 0, c = 0, d = 0] = solve(normal, right).to1DArray();
   const spring = polynomial([a / range, b / range ** 2, c / range ** 3, d / range ** 4], atDraw.moment, atDraw);
   const staticError = missOf(bow, braced, spring.moment, atDraw.theta);

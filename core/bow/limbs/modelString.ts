@@ -1,7 +1,7 @@
-import type { Bow, Settings, StringMaterial } from '../../model/index.ts';
+import type { Bow, Settings } from '../../model/index.ts';
 import type { UnitChoice } from '../../model/preferences.ts';
 import { textQuantity } from '../../units/index.ts';
-import { axialOf, fibreOf, stringMassOf } from './fibres.ts';
+import { axialOf, fibres, stringMassOf, type KnownFibre } from './fibres.ts';
 import { usualStrands } from './usualStrands.ts';
 
 /** A string as the model of the stroke asks for it, with what of it is a guess. */
@@ -17,7 +17,7 @@ export interface ModelString {
 const recurves: readonly Bow['bowKind'][] = ['take-down recurve', 'one-piece recurve'];
 
 /** Low-stretch only on a recurve that nobody has forbidden it on; a linen string counts as fourteen strands. */
-const usualMaterial = (bow: Pick<Bow, 'bowKind' | 'lowStretch'>): Exclude<StringMaterial, 'other'> =>
+const usualMaterial = (bow: Pick<Bow, 'bowKind' | 'lowStretch'>): KnownFibre =>
   recurves.includes(bow.bowKind) && bow.lowStretch !== 'not allowed' ? 'HMPE' : 'polyester';
 const OTHERWISE = 14;
 
@@ -43,17 +43,17 @@ export function modelStringOf(
   units: UnitChoice,
 ): ModelString {
   const { stringMaterial } = settings;
-  const material = stringMaterial === null || stringMaterial === 'other' ? usualMaterial(bow) : stringMaterial;
-  const known = fibreOf(stringMaterial ?? 'other');
-  const fibre = known ?? fibreOf(material)!;
+  const known = stringMaterial !== null && stringMaterial !== 'other';
+  const material = known ? stringMaterial : usualMaterial(bow);
+  const fibre = fibres[material];
   const strands = settings.strands ?? usualStrands(material, weight)?.usual ?? OTHERWISE;
   const mass = settings.stringMass ?? stringMassOf(fibre, strands, length);
   const assumed: string[] = [];
-  if (known === null || settings.strands === null)
+  if (!known || settings.strands === null)
     assumed.push(
       stringMaterial === null
         ? `The string is taken to be ${strands} strands of ${material}: ${settings.strands === null ? 'neither material nor strands are' : 'the material is not'} on record.`
-        : known === null
+        : !known
           ? `The string is taken to be ${strands} strands of ${material}: nothing is known here of another fibre.`
           : `The string is taken to have ${strands} strands: nobody has counted them.`,
     );

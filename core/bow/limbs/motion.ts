@@ -68,7 +68,7 @@ export function motionOf(bow: LimbBow, braced: Braced, hinge: Hinge): Motion {
   const fading = (time: number) => (time < fingers ? held * (1 - time / fingers) : 0);
 
   const rates = (pull: number, y: Float64Array, out: Float64Array) => {
-    const [u, theta, along, turning] = [y[0]!, y[1]!, y[2]!, y[3]!];
+    const { u, theta, along, turning } = placeOf(y);
     const tension = tensionOf(u, theta, along, turning);
     const coupling = q * limb * string.cos;
     const onNock = q * limb * string.sin * turning * turning - 2 * tension * string.alongArrow + pull;
@@ -92,21 +92,46 @@ export function motionOf(bow: LimbBow, braced: Braced, hinge: Hinge): Motion {
     work,
     thrust: (time, y) => {
       rates(fading(time), y, scratch);
-      return -arrowMass * scratch[2]!;
+      return -arrowMass * (scratch[2] ?? Number.NaN);
     },
-    tension: (y) => tensionOf(y[0]!, y[1]!, y[2]!, y[3]!),
+    tension: (y) => {
+      const { u, theta, along, turning } = placeOf(y);
+      return tensionOf(u, theta, along, turning);
+    },
     energies: (y) => {
-      const [u, theta, along, turning] = [y[0]!, y[1]!, y[2]!, y[3]!];
+      const { u, theta, along, turning } = placeOf(y);
       const tip = limb * turning;
       return {
         arrowEnergy: (arrowMass * along * along) / 2,
         limbEnergy: tipMass * tip * tip,
         stored: potential(u, theta) - least,
         stringEnergy: q * (along * along + along * tip * string.cos + tip * tip),
-        lost: work * (y[4]! + y[5]! + y[6]!),
+        lost: work * y.subarray(FIRST_LOSS).reduce((sum, share) => sum + share, 0),
       };
     },
   };
+}
+
+/** Where the parts of a state are: u [m], θ [rad], u′ [m/s] and θ′ [rad/s]; the three shares that are lost come after them. */
+const FIRST_LOSS = 4;
+
+/**
+ * The place and the speed in a state.
+ *
+ * @equation y = (u, θ, u′, θ′, …)
+ * @param y - state of the motion [list]
+ * @returns u [m], θ [rad], u′ [m/s] and θ′ in radians a second [record]
+ * @validity a state of motionOf
+ * @source own derivation
+ * @example placeOf(Float64Array.of(0.6, 1, -20, -9)).along // -20
+ */
+export function placeOf(y: Float64Array): {
+  readonly u: number;
+  readonly theta: number;
+  readonly along: number;
+  readonly turning: number;
+} {
+  return { u: y[0] ?? Number.NaN, theta: y[1] ?? Number.NaN, along: y[2] ?? Number.NaN, turning: y[3] ?? Number.NaN };
 }
 
 /** The model's own braced bow, where its energy is least: the fitted hinge puts it within a millimetre or two of the brace height. */

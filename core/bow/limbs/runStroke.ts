@@ -1,11 +1,9 @@
-import { readDense, type DenseSolution } from '../../flight/denseSolution.ts';
-import { integrate } from '../../flight/dormandPrince.ts';
-import { crossing } from '../../flight/root.ts';
 import { ok, refuse, type Result } from '../../model/problem.ts';
 import { bracedOf, type Braced } from './braced.ts';
 import { hingeOf, type Hinge } from './hinge.ts';
 import type { LimbBow } from './limbBow.ts';
-import { motionOf, type Energies, type Motion } from './motion.ts';
+import { motionOf, placeOf, type Energies, type Motion } from './motion.ts';
+import { solveStroke } from './solveStroke.ts';
 
 /** One moment of the stroke. */
 export interface StrokeSample extends Energies {
@@ -46,14 +44,6 @@ const SAMPLES = 121;
 const TOLERANCE = 1e-7;
 /** A string that lets go farther than this before the brace height, as a share of the stroke, has gone slack. */
 const EARLY = 0.05;
-/** The arrow begins to be pushed when the thrust passes this share of the weight; before that it stands against the fingers. */
-const PUSHED = 0.01;
-
-interface Part {
-  readonly from: number;
-  readonly solution: DenseSolution;
-}
-
 /**
  * The stroke: from the loose, with the fingers fading, to the moment the string no longer pushes the arrow.
  *
@@ -89,12 +79,15 @@ export function looseOf(bow: LimbBow, braced: Braced, hinge: Hinge, tolerance: n
   const motion = motionOf(bow, braced, hinge);
   if (!(motion.work > 0)) return refuse('no energy', 'A bow that stores energy was expected: this curve gives none.');
 
-  const parts = partsOf(bow, hinge.atDraw.force, motion, tolerance);
-  const time = parts === null ? null : exitOf(parts, motion);
-  if (parts === null || time === null)
+  const solved = solveStroke(bow, hinge.atDraw.force, motion, tolerance);
+  if (solved === null)
     return refuse('no exit', 'In this model the string never lets go of this arrow. Look at masses and string again.');
-  const samples = Array.from({ length: SAMPLES }, (_, i) => sampleAt(parts, motion, (time * i) / (SAMPLES - 1)));
-  const { u, speed, tension, arrowEnergy } = samples[SAMPLES - 1]!;
+  const time = solved.exit;
+  const samples = Array.from({ length: SAMPLES }, (_, i) => {
+    const t = (time * i) / (SAMPLES - 1);
+    return sampleAt(motion, t, solved.at(t));
+  });
+  const { u, speed, tension, arrowEnergy } = sampleAt(motion, time, solved.at(time));
   if (!(speed > 0 && Number.isFinite(tension))) return refuse('no exit', 'In this model the arrow does not leave this bow.');
   if (u > bow.brace + EARLY * (bow.draw - bow.brace))
     return refuse(
@@ -117,61 +110,8 @@ export function looseOf(bow: LimbBow, braced: Braced, hinge: Hinge, tolerance: n
   });
 }
 
-/** The fingers let go with a corner in the force, so that the integration ends there and begins again. */
-function partsOf(bow: LimbBow, held: number, motion: Motion, tolerance: number): Part[] | null {
-  const stroke = bow.draw - bow.brace;
-  const pushed = PUSHED * held;
-  const moving = bow.arrowMass + bow.stringMass + 2 * bow.tipMass;
-  const longest = bow.fingers + 6 * stroke * Math.sqrt(moving / motion.work);
-  const settings = { absoluteTolerance: tolerance, relativeTolerance: tolerance, firstStep: longest / 2000 };
-  let begun = false;
-  let over = false;
-  const watch = (from: number) => (time: number, state: Float64Array) => {
-    const thrust = motion.thrust(from + time, state);
-    begun ||= thrust > pushed;
-    over = begun && thrust <= 0;
-    return over;
-  };
-  const parts: Part[] = [];
-  let start = motion.start;
-  if (bow.fingers > 0) {
-    const solution = integrate(motion.system(true), start, { ...settings, lastTime: bow.fingers, enough: watch(0) });
-    parts.push({ from: 0, solution });
-    start = stateIn(solution, solution.steps - 1, 1);
-  }
-  if (!over) {
-    const solution = integrate(motion.system(false), start, { ...settings, lastTime: longest, enough: watch(bow.fingers) });
-    parts.push({ from: bow.fingers, solution });
-  }
-  return over ? parts : null;
-}
-
-function stateIn(solution: DenseSolution, step: number, share: number): Float64Array {
-  const state = new Float64Array(solution.size);
-  for (let component = 0; component < solution.size; component++) state[component] = readDense(solution, step, component, share);
-  return state;
-}
-
-/** The thrust passes nought within the last step that was taken. */
-function exitOf(parts: readonly Part[], motion: Motion): number | null {
-  const { from, solution } = parts[parts.length - 1]!;
-  const step = solution.steps - 1;
-  const [begins, ends] = [from + solution.times[step]!, from + solution.times[step + 1]!];
-  const thrust = (share: number) => motion.thrust(begins + share * (ends - begins), stateIn(solution, step, share));
-  if (!(thrust(0) > 0 && thrust(1) <= 0)) return null;
-  return begins + crossing(thrust, 0, 1, 1e-9) * (ends - begins);
-}
-
-function sampleAt(parts: readonly Part[], motion: Motion, t: number): StrokeSample {
-  const { from, solution } = parts.length > 1 && t >= parts[1]!.from ? parts[1]! : parts[0]!;
-  const { times } = solution;
-  let [low, high] = [0, solution.steps - 1];
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if (times[middle]! <= t - from) low = middle;
-    else high = middle - 1;
-  }
-  const share = (t - from - times[low]!) / (times[low + 1]! - times[low]!);
-  const y = stateIn(solution, low, Math.min(1, Math.max(0, share)));
-  return { t, u: y[0]!, speed: 0 - y[2]!, thrust: motion.thrust(t, y), tension: motion.tension(y), ...motion.energies(y) };
+function sampleAt(motion: Motion, t: number, state: Float64Array): StrokeSample {
+  const { u, along } = placeOf(state);
+  // Not a minus before it: at rest that would be a minus nought.
+  return { t, u, speed: 0 - along, thrust: motion.thrust(t, state), tension: motion.tension(state), ...motion.energies(state) };
 }
