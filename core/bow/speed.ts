@@ -57,13 +57,17 @@ export function estimatedSpeed(bowKind: BowKind, energy: Band, mass: number): Re
   const arrow = given('the estimated speed', { arrowMass: mass });
   if (!arrow.ok) return arrow;
   const inputs = { energy, virtualMass: kind.virtualMass, hysteresis: kind.hysteresis };
-  const speedAt = (ends: Partial<Record<keyof typeof inputs, 'low' | 'high'>>): number =>
-    launchSpeed({
+  const speedAt = (ends: Partial<Record<keyof typeof inputs, 'low' | 'high'>>): number => {
+    const stored = energy[ends.energy ?? 'value'];
+    // Readings that end far short of full draw may leave a band that begins at nothing, and nothing drives no arrow.
+    if (ends.energy === 'low' && stored <= 0) return 0;
+    return launchSpeed({
       mass,
-      energy: energy[ends.energy ?? 'value'],
+      energy: stored,
       virtualMass: kind.virtualMass[ends.virtualMass ?? 'value'],
       hysteresis: kind.hysteresis[ends.hysteresis ?? 'value'],
     });
+  };
   const value = speedAt({});
   const reach = (slower: 'low' | 'high', faster: 'low' | 'high'): number =>
     Math.hypot(
