@@ -82,3 +82,29 @@ test('the readings and the curve are saved as a table', async ({ bench, page }) 
   expect(rows.filter((row) => row.startsWith('curve,')).length).toBeGreaterThan(50);
   await expect(page.getByRole('status').filter({ hasText: /Saved as demo - Tobin/ })).toBeVisible();
 });
+
+test('the bow’s drawing takes the figures of its fields along, in ink, and leaves the fields behind', async ({ bench, page }) => {
+  expect(bench.notebook).not.toBe('');
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await openTobin(page);
+  const brace = await page.getByLabel('brace height', { exact: true }).inputValue();
+  const text = await textOf(await saved(page, 'Save bow as SVG'));
+  const texts = [...text.matchAll(/<text ([^>]*)>(.*?)<\/text>/g)].map(([, attributes = '', inside = '']) => ({
+    attributes,
+    words: inside.replace(/<[^>]*>/g, ''),
+  }));
+  const figure = texts.find(({ words }) => words === brace);
+  expect(figure, `${brace} among ${texts.map(({ words }) => words).join('; ')}`).toBeDefined();
+  expect(texts.some(({ words }) => words === 'brace height')).toBe(true);
+  // No light ink of the dark page is left on the white ground: every text is at most half as bright as white.
+  expect(texts.length).toBeGreaterThan(8);
+  for (const { attributes, words } of texts) {
+    const [, red = 'ff', green = 'ff', blue = 'ff'] = /fill="#(..)(..)(..)"/.exec(attributes) ?? [];
+    expect(Math.max(...[green, blue].map((part) => Number.parseInt(part, 16))), `${words}: ${red}${green}${blue}`).toBeLessThan(
+      128,
+    );
+  }
+  expect(text).not.toMatch(/<(input|select|label|foreignObject)/);
+  // The page is as it was: one drawing, one field of that name.
+  await expect(page.getByLabel('brace height', { exact: true })).toHaveCount(1);
+});
