@@ -168,7 +168,7 @@ for (const take of bothHands) {
     await hands.fill('balance point', '17 7/8 in');
     await hands.choose('material', 'wood');
     await hands.fill('deflection', '40 lb');
-    await expect(page.locator('.block')).toContainText(/1 : \d\.\d; dots by area/);
+    await expect(page.locator('.block')).toContainText(/drawn1 : \d\.\d/);
     await expect(page.getByRole('img', { name: /^first bend, \d+ Hz, still at/ })).toBeVisible();
 
     await page.keyboard.press('F2');

@@ -81,7 +81,7 @@ export function SectionDetail({ layout, known, figures }: SectionProps) {
     >
       <defs>
         <pattern id={hatch} width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-          <path className="hatch" d="M0 0V5" />
+          <path className="section-hatch" d="M0 0V5" />
         </pattern>
       </defs>
       <path className={drawn} d={`${ring(radius)}${inner > 0 ? ring(inner) : ''}`} fill={`url(#${hatch})`} fillRule="evenodd" />

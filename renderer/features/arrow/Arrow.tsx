@@ -114,7 +114,7 @@ function ArrowBody({ bundle, answer, layout, levels, plain }: BodyProps) {
       <Facts facts={follows.facts}>
         {!plain && (
           <div className="fact-field">
-            <DimensionFigure {...fields.weighed} box={{ left: 0, top: 0, right: 92, bottom: 0 }} anchor="start" />
+            <DimensionFigure {...fields.weighed} box={{ left: 0, top: 0, right: 112, bottom: 0 }} anchor="start" />
           </div>
         )}
       </Facts>

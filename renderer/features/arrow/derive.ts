@@ -130,10 +130,6 @@ export function suitsSentence(answer: Result<Suitability>, units: UnitChoice): s
   return `This shaft suits the bow: ${text(measured)}, where ${text(needed.low)} to ${text(needed.high)} is wanted`;
 }
 
-const thicker: Readonly<Record<number, string>> = { 1.5: 'half as thick again', 2: 'twice as thick', 3: 'three times as thick' };
-
 /** What the drawing exaggerates, and what the sizes of its dots say; the scale stands in the title block. */
-export function drawnSentence({ thickness }: Pick<ArrowScale, 'thickness'>): string {
-  const drawn = thicker[thickness] === undefined ? '' : `The shaft is drawn ${thicker[thickness]} as to scale. `;
-  return `${drawn}The area of a dot, and of the shaft’s line, is its mass.`;
-}
+export const drawnSentence = ({ thickness }: Pick<ArrowScale, 'thickness'>): string =>
+  `${thickness === 1 ? '' : `Thickness is drawn ${thickness} times. `}A dot’s area is its mass, and so is that of the shaft’s line.`;
