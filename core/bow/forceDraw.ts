@@ -8,7 +8,7 @@ import { growthOver, type Growth } from './curve/growth.ts';
 import { curveOfKind } from './curve/kindCurve.ts';
 import { lossBetween, type DrawLoss } from './curve/letDown.ts';
 import { notRising } from './curve/notRising.ts';
-import { bracesOf, curveOfReadings, type Braces, type OfReadings } from './curve/ofReadings.ts';
+import { bracesOf, curveOfReadings, NO_FORCE, type Braces, type OfReadings } from './curve/ofReadings.ts';
 import type { Curve } from './curve/readCurve.ts';
 import { pointsRead } from './curve/rows.ts';
 import { forceNotes } from './forceNotes.ts';
@@ -88,7 +88,7 @@ export function forceDrawOf(input: ForceInput, units: UnitChoice = defaultPrefer
   const doubted = ({ value, low, high }: Band): Band => ({ value, low: low * (1 - doubt), high: high * (1 + doubt) });
   const weight = doubted(curve.force(full));
   const energy = doubted(curve.energy);
-  if (!(weight.value > 0 && energy.value > 0))
+  if (!(weight.value >= NO_FORCE && energy.value >= NO_FORCE))
     return refuse('no force', 'These readings leave no force at full draw. Read the bow on the scale again.', 'forceDraw');
   const brace = braces.now + AMO_ADDS;
   const value = (draw: number) => curve.force(draw).value;

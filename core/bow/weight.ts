@@ -2,7 +2,7 @@ import { ok, refuse, type Archer, type Bow, type Result, type Settings } from '.
 import { given } from '../model/given.ts';
 import { inch } from '../units/exact.ts';
 import type { Band } from '../model/band.ts';
-import { bracesOf, curveOfReadings, type ReadBow } from './curve/ofReadings.ts';
+import { bracesOf, curveOfReadings, NO_FORCE, type ReadBow } from './curve/ofReadings.ts';
 import { powerStroke } from './stroke.ts';
 import { carriedWeight, weightAtDraw, weightPerInch } from './weightAtDraw.ts';
 
@@ -107,7 +107,7 @@ function fromTable(bow: WeightBow, { drawLength }: WeightArcher, settings: Weigh
     given('the draw weight', { readingDraw: draw, readingForce: force }).ok;
   const read = bow.forceDraw.every(sound) ? curveOfReadings(bow, settings, braces, drawLength) : null;
   const weight = read?.curve.force(drawLength);
-  if (read === null || weight === undefined || !(weight.value > 0)) return null;
+  if (read === null || weight === undefined || !(weight.value >= NO_FORCE)) return null;
   const here = (read.points.at(-1)?.draw ?? 0) >= drawLength - SAME_DRAW - ROUNDING;
   return doubted(weight, weightDoubt.scale, here ? 'read on the scale' : 'at another draw');
 }

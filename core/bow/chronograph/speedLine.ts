@@ -38,7 +38,7 @@ interface Reading {
  * @returns K [kg], W [J], the speed at any mass [m/s], and how far the line is from straight [record]
  * @validity errors of the readings independent of each other, equal in percent; a chronograph that is out by one factor moves W by twice that and K not at all, which the band of W holds
  * @source klopsteg-1943, fieller-1954
- * @example speedLine([{ mass: 0.02, speed: 60 }, { mass: 0.03, speed: 50 }]).returned.value // 81.81818181818181
+ * @example speedLine([{ mass: 0.02, speed: 60 }, { mass: 0.03, speed: 50 }]).returned.value // 40.90909090909091
  */
 export function speedLine(readings: readonly Reading[]): SpeedLine {
   const line = fitted(readings);

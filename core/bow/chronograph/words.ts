@@ -42,7 +42,7 @@ export function whyNot(basis: SpeedBasis, units: UnitChoice): string | null {
  * @returns the sentence [text]
  * @validity any basis
  * @source own derivation
- * @example cannotSeparate({ line: null, virtualMass: null, returned: null, then: null }, defaultPreferences.units).slice(0, 16) // "One arrow\u2019s speed"
+ * @example cannotSeparate({ line: null, virtualMass: null, returned: null, then: null }, defaultPreferences.units).slice(0, 9) // "One arrow"
  */
 export function cannotSeparate(basis: SpeedBasis, units: UnitChoice): string {
   const { line, virtualMass, returned, then } = basis;

@@ -27,7 +27,7 @@ const HAIR = 1e-6;
  * @returns the loss, null with fewer than two let-down readings or when no loss comes out, and a flag for each reading that lies above the draw [record]
  * @validity drawn and let down slowly, without a rest between: creep at full draw counts as loss, and a loose is quicker than both
  * @source own derivation
- * @example lossBetween([], 0.26, readCurve([{ draw: 0.5, force: 100, least: 100, most: 100, rows: [0] }], { brace: 0.25, full: 0.75, shift: 0 }, false), defaultPreferences.units).loss // null
+ * @example lossBetween([], 0.26, { last: 0.75 }, defaultPreferences.units).loss // null
  */
 export function lossBetween(
   points: readonly ReadPoint[],

@@ -18,6 +18,9 @@ export interface Braces {
   readonly from: 'measured' | 'middle of its range';
 }
 
+/** Less than this at full draw is no bow's weight [N], and less energy than this no bow's [J]. */
+export const NO_FORCE = 0.1;
+
 /** Nearer than this the brace height has not been altered [m]. */
 const SAME_BRACE = 0.001;
 /** Farther than this share of the stroke the readings are of another bow. */
