@@ -10,7 +10,7 @@ export function headline({ exit }: StrokeData): string {
 }
 
 /** How far the model can be trusted, where it can be read. */
-export const MODEL_LIMITS =
+const MODEL_LIMITS =
   'Model: rigid limbs on a hinge, elastic string. Speed and time hold; its tension near brace is too high.';
 
 export function note({ exit }: StrokeData, units: UnitChoice): string {
