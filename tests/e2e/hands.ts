@@ -8,6 +8,8 @@ export interface Hands {
   /** Picks from a list by the text of the entry. */
   choose(list: string, entry: string | RegExp): Promise<void>;
   press(button: string | RegExp): Promise<void>;
+  /** Pastes a table into the box that was opened for it. */
+  paste(lines: readonly string[]): Promise<void>;
   /** Puts a shot on the face, millimetres from the centre, x right, y up. */
   shoot(xMm: number, yMm: number): Promise<void>;
 }
@@ -42,6 +44,11 @@ export function mouse(page: Page): Hands {
       const exact = typeof button === 'string';
       await (await inFront(page)).getByRole('button', { name: button, exact }).first().click();
       await onceKept(page);
+    },
+    async paste(lines) {
+      const box = (await inFront(page)).getByRole('textbox', { name: /^table: / });
+      await box.click();
+      await page.keyboard.insertText(lines.join('\n'));
     },
     async shoot(xMm, yMm) {
       const face = page.locator('.face-target');
@@ -107,6 +114,10 @@ export function keyboard(page: Page): Hands {
       await page.keyboard.press('Enter');
       await onceKept(page);
     },
+    async paste(lines) {
+      await tabTo(page, /^table: /);
+      await page.keyboard.insertText(lines.join('\n'));
+    },
     async shoot(xMm, yMm) {
       await tabTo(page, /face\. \d+ shots/);
       const face = page.locator('.face-target');
@@ -124,6 +135,27 @@ export function keyboard(page: Page): Hands {
       await expect(face).not.toHaveAttribute('aria-label', before ?? '');
       await onceKept(page);
     },
+  };
+}
+
+/** The same hands, and how often they did something: a field filled, an entry picked, a button pressed, a table pasted, a shot put. */
+export function counted(hands: Hands): Hands & { acts(): number } {
+  let acts = 0;
+  const count =
+    <A extends unknown[]>(act: (...given: A) => Promise<void>) =>
+    (...given: A) => {
+      acts++;
+      return act(...given);
+    };
+  const { name, fill, choose, press, paste, shoot } = hands;
+  return {
+    name,
+    fill: count(fill),
+    choose: count(choose),
+    press: count(press),
+    paste: count(paste),
+    shoot: count(shoot),
+    acts: () => acts,
   };
 }
 
