@@ -10,8 +10,7 @@ export function headline({ exit }: StrokeData): string {
 }
 
 /** How far the model can be trusted, where it can be read. */
-const MODEL_LIMITS =
-  'Model: rigid limbs on a hinge, elastic string. Speed and time hold; its tension near brace is too high.';
+const MODEL_LIMITS = 'Model: rigid limbs on a hinge, elastic string. Speed and time hold; its tension near brace is too high.';
 
 export function note({ exit }: StrokeData, units: UnitChoice): string {
   const time = textQuantity(exit.time, 'time', units);
