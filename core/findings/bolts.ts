@@ -30,7 +30,7 @@ export function boltsFinding({ bow, setup }: Bundle, units: UnitChoice): Finding
       `Limb bolts ${text(apart ?? 0)} apart`,
       `More than ${text(BOLTS_APART)} between them: count both from fully in. The tiller says which to turn.`,
     ],
-    unknown: [`${out}: the maker\u2019s most not on record`, 'Enter the most turns that the bow\u2019s maker allows.'],
+    unknown: [`${out}: most not on record`, 'Enter the most turns that the bow\u2019s maker allows.'],
     'in range': [out, `The bow maker\u2019s most is ${text(most ?? 0)}.`],
   } as const;
   const [title, detail] = words[level];

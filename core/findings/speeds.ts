@@ -24,7 +24,8 @@ export function speedsFinding(bundle: Bundle, units: UnitChoice): Finding | null
   const go = goTo('Shoot again', 'bow', 'setup.chronograph');
   if (!found.ok) return untold(count, found.problem.sentence, go);
   const { virtualMass, credible, why, readings, cannotSeparate, notes } = found.value;
-  const text = (si: number) => textQuantity(si, 'mass', units);
+  // Speeds that do not fall with mass ask for no mass at all.
+  const text = (si: number) => (Number.isFinite(si) ? textQuantity(si, 'mass', units) : 'none to be had');
   // A fit that settles nothing has no ends.
   const ends = [virtualMass.low, virtualMass.high].every(Number.isFinite);
   const band = ends ? rangeText(virtualMass.low, virtualMass.high, 'mass', units, false) : 'no ends';

@@ -74,6 +74,15 @@ describe('speeds over the chronograph', () => {
     expect(found?.action).toMatchObject({ field: 'setup.chronograph' });
   });
 
+  it('are told without a figure where heavier arrows were no slower, since no mass would do that', () => {
+    const found = speeds([
+      { mass: 0.02, speed: 55 },
+      { mass: 0.025, speed: 55 },
+    ]);
+    expect(found?.level).toBe('caution');
+    expect(JSON.stringify(found)).not.toMatch(/NaN|Infinity|null g/);
+  });
+
   it('tell the virtual mass where it can be believed', () => {
     // (m + 6 g) v\u00b2/2 = 40 J (computed independently).
     const found = speeds(
