@@ -12,6 +12,7 @@ export { setupSpeed, type ArrowSpeed } from './setupSpeed.ts';
 export { tillerOf, withTiller } from './tiller.ts';
 export { exampleLimbBow, type LimbBow } from './limbs/limbBow.ts';
 export { runStroke, type StrokeRun, type StrokeSample } from './limbs/runStroke.ts';
+export { drawSentence } from './drawSentence.ts';
 export { forceDrawOf, type ForceDraw, type ForceInput } from './forceDraw.ts';
 export type { ReadingFlag } from './curve/flags.ts';
 export { virtualMassOf, type VirtualMass } from './virtualMass.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { forceDrawOf } from '../../../core/bow/index.ts';
-import { exampleBundle, type Bundle, type ForceReading } from '../../../core/model/index.ts';
+import { drawSentence, forceDrawOf } from '../../../core/bow/index.ts';
+import { defaultPreferences, exampleBundle, type Bundle, type ForceReading } from '../../../core/model/index.ts';
 import { bowRead, inch, pound, steadyRows, valueOf } from './readings.ts';
 
 const drawn = (bundle: Bundle) => valueOf(forceDrawOf(bundle));
@@ -162,6 +162,15 @@ describe('a force-draw curve through readings', () => {
     expect((growth.least * inch) / pound).toBeCloseTo(2, 1);
     expect(Math.abs((growth.most * inch) / pound / 4 - 1)).toBeLessThan(0.03);
     expect(smoothness).toBeCloseTo(0.5, 1);
+  });
+
+  it('is told in words, which keep readings from guesses', () => {
+    const { units } = defaultPreferences;
+    const read = drawn(bowRead(steadyRows));
+    // By hand: 24.8 to 27.7 lb is the least that any 2 in from half-way on add, 30.7 to 34 lb the most.
+    expect(drawSentence(read, units)).toBe('Over the later half of the draw the weight grows by 1.45 to 1.65 lb/in.');
+    expect(drawSentence({ ...read, stacksFrom: 26.5 * inch }, units)).toMatch(/, and it stacks from 26 1\/2 in\.$/);
+    expect(drawSentence(drawn(bowRead([])), units)).toContain('only readings on a scale tell');
   });
 });
 
