@@ -125,7 +125,15 @@ export function centreDetail(bow: DrawnBow, rest: number, texts: FigureText, wid
     wall: [wall, 6, line - 8],
     line,
     figure: { box, anchor: 'end' },
-    dimension: { axis: 'across', from: left, to: right, line, objectFrom: null, objectTo: null },
+    dimension: {
+      axis: 'across',
+      from: left,
+      to: right,
+      line,
+      objectFrom: null,
+      objectTo: null,
+      leadTo: beside >= 0 ? left - TAIL - 4 : null,
+    },
     leader: null,
     x: (px) => px,
   });
@@ -137,6 +145,7 @@ function over<D extends Detail>(hand: Hand, detail: D): D {
   const x = (px: number) => detail.width - px;
   const box = ({ left, right, top, bottom }: Box): Box => ({ left: x(right), right: x(left), top, bottom });
   const { dimension, figure } = detail;
+  const lead = dimension.leadTo ?? null;
   const turned: D = {
     ...detail,
     x,
@@ -144,7 +153,7 @@ function over<D extends Detail>(hand: Hand, detail: D): D {
     dimension:
       dimension.axis === 'up'
         ? { ...dimension, line: x(dimension.line) }
-        : { ...dimension, from: x(dimension.from), to: x(dimension.to) },
+        : { ...dimension, from: x(dimension.from), to: x(dimension.to), leadTo: lead === null ? null : x(lead) },
     leader: detail.leader === null ? null : detail.leader.map(([a, b]) => [x(a), b] as const),
   };
   return 'squareName' in turned

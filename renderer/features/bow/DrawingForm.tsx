@@ -11,7 +11,6 @@ import { ForceDrawPlot } from '../../plots/forceDraw/ForceDrawPlot.tsx';
 import { SpeedMassPlot } from '../../plots/speedMass/SpeedMassPlot.tsx';
 import { StrokeTimePlot } from '../../plots/strokeTime/StrokeTimePlot.tsx';
 import { useUnits } from '../../state/useBench.ts';
-import { Nock } from './choices.tsx';
 import { Details } from './Details.tsx';
 import { drawnFigures, textOf } from './drawnFigures.ts';
 import { NotDrawn } from './NotDrawn.tsx';
@@ -102,7 +101,6 @@ function Corner({ bundle, fields: { settings } }: Pick<Props, 'bundle' | 'fields
           <Figure {...settings.lowerBolt} />
         </>
       )}
-      <Nock bundle={bundle} />
     </div>
   );
 }

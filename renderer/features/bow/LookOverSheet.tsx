@@ -56,6 +56,7 @@ export function LookOverSheet({ bundle, onClose }: { bundle: Bundle; onClose(): 
       keep="Note what was seen"
       changed={looked || by !== '' || note !== '' || fired === 'yes'}
       wrong={wrong}
+      held={[bow.lookOver, bow.lookedOver, bow.dryFired]}
       onKeep={write}
       onClose={onClose}
     >

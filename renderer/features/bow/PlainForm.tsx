@@ -1,7 +1,7 @@
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { Figure, Words } from '../../design/index.ts';
 import { useEdits } from '../../state/useEdits.ts';
-import { Datum, Nock } from './choices.tsx';
+import { Datum } from './choices.tsx';
 import { DrawWeight } from './DrawWeight.tsx';
 import { ReadingsButton } from './ReadingsButton.tsx';
 import { ArcherRows, BowRows, FormRows, MakerRows, StringRows } from './rows.tsx';
@@ -41,7 +41,6 @@ export function PlainForm({ bundle, fields }: { bundle: Bundle; fields: BowField
             <Figure {...settings.buttonRate} />
           </>
         )}
-        <Nock bundle={bundle} />
         {bolts && (
           <>
             <Figure {...settings.upperBolt} />

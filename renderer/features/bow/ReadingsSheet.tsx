@@ -54,6 +54,7 @@ export function ReadingsSheet({ bundle, onClose }: { bundle: Bundle; onClose(): 
       keep={count === 0 ? 'Keep no readings' : `Keep ${count} ${count === 1 ? 'reading' : 'readings'}`}
       changed={rows !== start}
       wrong={wrong}
+      held={[bow.forceDraw, bow.forceDrawBrace]}
       onKeep={() => edit.bow('Readings off the scale', { forceDraw: [...readings], forceDrawBrace: count === 0 ? null : brace })}
       onClose={onClose}
     >

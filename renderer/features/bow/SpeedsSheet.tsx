@@ -32,6 +32,7 @@ export function SpeedsSheet({ bundle, onClose }: { bundle: Bundle; onClose(): vo
       keep={count === 0 ? 'Keep no arrows' : `Keep ${count} ${count === 1 ? 'arrow' : 'arrows'}`}
       changed={rows !== start}
       wrong={wrong}
+      held={[setup.chronograph, setup.chronographBrace, setup.chronographDraw]}
       onKeep={() =>
         edit.setup('Arrows over the chronograph', {
           chronograph: [...speeds],

@@ -2,7 +2,7 @@ import type { Bundle } from '../../../core/model/bundle.ts';
 import { AgeGroup } from '../../../core/model/archer.ts';
 import { Choice, Figure, Words } from '../../design/index.ts';
 import { useEdits } from '../../state/useEdits.ts';
-import { BowHand, Kind, LowStretch, orNotNoted, Pass, StringFibre, StringFitted } from './choices.tsx';
+import { BowHand, Kind, LowStretch, Nock, orNotNoted, Pass, StringFibre, StringFitted } from './choices.tsx';
 import { LookOverButton } from './LookOverButton.tsx';
 import type { BowFields } from './useBowFields.ts';
 
@@ -48,7 +48,7 @@ export function MakerRows({ bundle, fields: { bow } }: Props) {
   );
 }
 
-/** The string on the bow. */
+/** The string on the bow, and how the nock sits on its serving. */
 export function StringRows({ bundle, fields: { settings } }: Props) {
   return (
     <>
@@ -57,6 +57,7 @@ export function StringRows({ bundle, fields: { settings } }: Props) {
       <Figure {...settings.stringMass} />
       <Figure {...settings.twists} />
       <StringFitted bundle={bundle} />
+      <Nock bundle={bundle} />
     </>
   );
 }
