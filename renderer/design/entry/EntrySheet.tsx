@@ -10,6 +10,8 @@ interface Props {
   changed: boolean;
   /** Why it cannot be kept as it stands; null when it can. */
   wrong: string | null;
+  /** What the notebook holds now of what the sheet will write over: another window may write it while this one is open. */
+  held: unknown;
   /** Writes it as one Change; what comes back says whether it is kept. */
   onKeep(): Promise<boolean>;
   onClose(): void;
@@ -19,15 +21,23 @@ interface Props {
 }
 
 /** A sheet that is kept as a whole or not at all. Esc asks once before what was typed is lost; Cancel does not. */
-export function EntrySheet({ title, keep, changed, wrong, onKeep, onClose, wide = false, children }: Props) {
+export function EntrySheet({ title, keep, changed, wrong, held, onKeep, onClose, wide = false, children }: Props) {
   const [asked, setAsked] = useState(false);
   const [tried, setTried] = useState(false);
   const [failed, setFailed] = useState(false);
+  const [known, setKnown] = useState(() => JSON.stringify(held));
+  const [overtaken, setOvertaken] = useState(false);
   const said = useBench((state) => state.said);
   const leave = () => (changed && !asked ? setAsked(true) : onClose());
   const write = async () => {
     setTried(true);
     if (wrong !== null) return;
+    if (JSON.stringify(held) !== known) {
+      setKnown(JSON.stringify(held));
+      setOvertaken(true);
+      return;
+    }
+    setOvertaken(false);
     const done = await onKeep();
     setFailed(!done);
     if (done) onClose();
@@ -51,7 +61,13 @@ export function EntrySheet({ title, keep, changed, wrong, onKeep, onClose, wide 
               {refusal}
             </p>
           )}
-          {refusal === null && asked && (
+          {refusal === null && overtaken && (
+            <p className="caution-text" role="alert">
+              Another window has written here since this sheet was opened. “{keep}” once more puts this in its place; Cancel
+              leaves what that window wrote.
+            </p>
+          )}
+          {refusal === null && !overtaken && asked && (
             <p className="caution-text" role="alert">
               What was entered here is not kept yet. Esc once more leaves it; “{keep}” keeps it.
             </p>

@@ -51,6 +51,7 @@ export function DozenSheet({ bundle, onClose }: { bundle: Bundle; onClose(): voi
       keep={count === 0 ? 'Keep no arrows' : `Keep ${count} ${count === 1 ? 'arrow' : 'arrows'}`}
       changed={rows !== start}
       wrong={wrong}
+      held={arrowSet.arrows}
       onKeep={() => edit.arrowSet('Numbered arrows', { arrows: [...arrows], ...(allSeen ? { lookedOver: now() } : {}) })}
       onClose={onClose}
     >

@@ -41,6 +41,9 @@ export function NewSetup({ onClose }: { onClose(): void }) {
             archivedAt: null,
             lookedOver: null,
             weighed: null,
+            // A copy is to be varied: what was weighed, balanced and numbered is the other arrows.
+            balance: null,
+            arrows: [],
             name: `${copied.name}, copy`.slice(0, 80),
           }
         : (arrowSets.find((one) => one.id === arrowSetId) ?? fresh);

@@ -11,6 +11,7 @@ export const keyTable: readonly { readonly keys: string; readonly does: string }
   { keys: 'Tab', does: 'the next field; what you typed is kept' },
   { keys: 'Enter', does: 'keep the figure and stay' },
   { keys: 'Esc', does: 'give the old figure back; close a page' },
+  { keys: 'in a table: Enter, arrows', does: 'the next cell; Ctrl+Delete takes a row out' },
   { keys: 'Up, Down', does: 'step a figure by the trade’s step' },
   { keys: 'Ctrl+Z, Ctrl+Shift+Z', does: 'undo, redo; both survive a restart' },
   { keys: 'on the face: arrows', does: 'move the cross 5 mm, with Shift 1 mm' },
