@@ -11,7 +11,7 @@ import type { ForceDraw } from './forceDraw.ts';
  * @returns for instance "Over the later half of the draw the weight grows by 1.5 to 1.6 lb/in." [text]
  * @validity a curve that was not read says what its kind lets expect, and that it does
  * @source own derivation
- * @example drawSentence({ from: 'readings', growth: { least: 350.2536, most: 525.3805 }, stacksFrom: null }, defaultPreferences.units) // "Over the later half of the draw the weight grows by 2.00 to 3.00 lb/in."
+ * @example drawSentence({ from: 'readings', growth: { least: 350.2536, most: 525.3805 }, stacksFrom: null }, defaultPreferences.units) // "Over the later half of the draw the weight grows by 2 to 3 lb/in."
  */
 export function drawSentence(drawn: Pick<ForceDraw, 'from' | 'growth' | 'stacksFrom'>, units: UnitChoice): string {
   const { from, growth, stacksFrom } = drawn;
