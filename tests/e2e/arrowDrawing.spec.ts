@@ -111,7 +111,7 @@ const everything = [
 
 for (const size of sizes) {
   test(`no text of the demo’s arrows touches another, ${size.width} px`, async ({ page, bench }) => {
-    test.setTimeout(120_000);
+    test.setTimeout(240_000);
     expect(bench.notebook).not.toBe('');
     await page.setViewportSize(size);
     await page.getByRole('button', { name: 'Open the demo bench' }).click();
@@ -130,7 +130,7 @@ for (const size of sizes) {
     page,
     bench,
   }) => {
-    test.setTimeout(120_000);
+    test.setTimeout(240_000);
     expect(bench.notebook).not.toBe('');
     await page.setViewportSize(size);
     await page.getByLabel('brace height', { exact: true }).fill('8 1/2');
@@ -155,7 +155,7 @@ for (const size of sizes) {
 
 for (const take of bothHands) {
   test(`the drawing is a form, and the plain form holds the same figures, by ${take.name}`, async ({ page, bench }) => {
-    test.setTimeout(120_000);
+    test.setTimeout(240_000);
     expect(bench.notebook).not.toBe('');
     const hands = take(page);
     await hands.fill('brace height', '8 1/2');
@@ -184,6 +184,7 @@ for (const take of bothHands) {
 }
 
 test('while a stop stands there is neither verdict nor move; with the right arrows there are both', async ({ page, bench }) => {
+  test.setTimeout(120_000);
   expect(bench.notebook).not.toBe('');
   await page.getByRole('button', { name: 'Open the demo bench' }).click();
   await page.getByRole('button', { name: /^Cato with the short/ }).click();

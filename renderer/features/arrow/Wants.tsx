@@ -5,6 +5,7 @@ import type { Result } from '../../../core/model/problem.ts';
 import { whatWouldCentre, type Move, type Suitability } from '../../../core/suitability/index.ts';
 import { textQuantity } from '../../../core/units/index.ts';
 import { Fraction, Mark } from '../../design/index.ts';
+import { Exportable } from '../../export/index.ts';
 import { MoveArrow } from '../../plots/spine/MoveArrow.tsx';
 import { SpineAxis } from '../../plots/spine/SpineAxis.tsx';
 import { useUnits } from '../../state/useBench.ts';
@@ -47,18 +48,25 @@ function Axis({ bundle, answer, width }: { bundle: Bundle; answer: Suitability; 
   const { rule, cycles } = answer;
   return (
     <>
-      <SpineAxis views={views} shaft={shaft} scale={scale} />
-      {answer.why !== null && <p className="note">{answer.why}</p>}
-      {found.ok && found.value.length > 0 && (
-        <>
-          <h3 className="wants-moves-title">What would centre it</h3>
-          <ul className="wants-moves">
-            {found.value.map((move) => (
-              <MoveRow key={`${move.what} ${move.to}`} move={move} from={shaft.value} scale={scale} />
-            ))}
-          </ul>
-        </>
-      )}
+      <Exportable
+        of="spine"
+        title={viewsTitle(views.length)}
+        note={bundle.setup.name}
+        sentence={`${shaft.text}. ${views.map((view) => `${view.name}: ${view.says}.`).join(' ')}`}
+      >
+        <SpineAxis views={views} shaft={shaft} scale={scale} />
+        {answer.why !== null && <p className="note">{answer.why}</p>}
+        {found.ok && found.value.length > 0 && (
+          <>
+            <h3 className="wants-moves-title">What would centre it</h3>
+            <ul className="wants-moves">
+              {found.value.map((move) => (
+                <MoveRow key={`${move.what} ${move.to}`} move={move} from={shaft.value} scale={scale} />
+              ))}
+            </ul>
+          </>
+        )}
+      </Exportable>
       {!rule.applies && <p className="note faint">{rule.why}</p>}
       <p className="note faint">
         {cycles.applies

@@ -130,6 +130,6 @@ export function suitsSentence(answer: Result<Suitability>, units: UnitChoice): s
   return `This shaft suits the bow: ${text(measured)}, where ${text(needed.low)} to ${text(needed.high)} is wanted`;
 }
 
-/** What the drawing exaggerates, and what the sizes of its dots say; the scale stands in the title block. */
+/** What the drawing exaggerates, and what the sizes of its dots and of the shaft’s line say; the scale stands in the title block. */
 export const drawnSentence = ({ thickness }: Pick<ArrowScale, 'thickness'>): string =>
-  `${thickness === 1 ? '' : `Thickness is drawn ${thickness} times. `}A dot’s area is its mass, and so is that of the shaft’s line.`;
+  `${thickness === 1 ? '' : `Thickness is drawn ${thickness} times. `}Masses are drawn by their area.`;
