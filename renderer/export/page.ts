@@ -66,16 +66,16 @@ export function svgPage({ title, note, sentence, width, height, content }: Drawn
   );
 }
 
-/** Lines of words, none wider than the drawing; a word that is wider stands alone. */
+/** Lines of words, none wider than the drawing; a word that is wider stands alone, and a figure stays with its fraction and its unit. */
 function wrapped(words: string, width: number, size: number): readonly string[] {
   const lines: string[] = [];
-  for (const word of words.split(/\s+/).filter((one) => one !== '')) {
+  for (const word of words.replace(/(\d) (?=\S)/g, '$1\u00a0').split(' ')) {
     const last = lines.at(-1);
     const longer = `${last ?? ''} ${word}`;
     if (last !== undefined && textWidth(longer, size, 'text') <= width) lines[lines.length - 1] = longer;
-    else lines.push(word);
+    else if (word !== '') lines.push(word);
   }
-  return lines;
+  return lines.map((line) => line.replaceAll('\u00a0', ' '));
 }
 
 /** Ids made for a page hold signs that some readers of SVG trip over; here they are counted. */

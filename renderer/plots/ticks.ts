@@ -41,7 +41,7 @@ const texts = (count: number, symbol: string) => (value: number, i: number) =>
 
 /** Ticks under a plot, the unit on the last one, which is written whatever room it takes from the one before. */
 export function ticksAcross(scale: ScaleLinear<number, number>, unit: Unit, y: number, right: number): Tick[] {
-  const values = stepped(scale, unit, 34);
+  const values = stepped(scale, unit, 28);
   const text = texts(values.length, unit.symbol);
   const ticks: Tick[] = [];
   let after: Label | null = null;

@@ -13,10 +13,15 @@ const read = (text: string): string =>
     .replaceAll('&quot;', '"')
     .replaceAll('&amp;', '&');
 
+/** Any text at all, halves of surrogate pairs and control characters too. */
+const anyText = fc
+  .array(fc.oneof(fc.integer({ min: 0, max: 0x7f }), fc.integer({ min: 0, max: 0xffff })), { maxLength: 24 })
+  .map((codes) => String.fromCharCode(...codes));
+
 describe('An element written as XML', () => {
   it('keeps any text and any attribute, with nothing in them that a reader could take for markup', () => {
     fc.assert(
-      fc.property(fc.string({ unit: 'binary', maxLength: 24 }), (given) => {
+      fc.property(anyText, (given) => {
         const written = writeXml(xml('text', { 'data-name': given }, [given]));
         const parts = /^<text data-name="([^"<]*)">([^<]*)<\/text>$|^<text data-name="([^"<]*)"\/>$/s.exec(written);
         expect(parts, written).not.toBeNull();
@@ -66,6 +71,19 @@ describe('A page of a drawing', () => {
 
   it('breaks a headline that is wider than the drawing into lines', () => {
     expect(written.match(/<text [^>]*font-size="16"/g)?.length).toBeGreaterThan(1);
+  });
+
+  it('never parts a figure from its fraction or its unit', () => {
+    const given = { note: '', sentence: '', height: 10, content: [], title: '35.2 J stored; stacks from 23 3/4 in' };
+    for (let width = 60; width < 300; width += 5) {
+      const lines = [...writeXml(svgPage({ ...given, width })).matchAll(/<text [^>]*>([^<]*)</g)].map(([, line = '']) => line);
+      expect(lines.join(' '), `${width} px`).toBe(given.title);
+      for (const whole of ['35.2 J', '23 3/4 in'])
+        expect(
+          lines.some((line) => line.includes(whole)),
+          `${width} px`,
+        ).toBe(true);
+    }
   });
 
   it('counts ids anew, wherever they are spoken of', () => {

@@ -1,13 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { VirtualMass } from '../../core/bow/index.ts';
 import type { Bundle } from '../../core/model/bundle.ts';
 import { exampleBundle } from '../../core/model/example.ts';
 import { defaultPreferences, type UnitChoice } from '../../core/model/preferences.ts';
 import { grain } from '../../core/units/exact.ts';
-import { speedAt, speedMassData, type SpeedMassData } from '../../renderer/plots/speedMass/data.ts';
+import { speedAt, speedMassData, type Fit, type SpeedMassData } from '../../renderer/plots/speedMass/data.ts';
 import { speedMassMarks } from '../../renderer/plots/speedMass/marks.ts';
-import { beneath, headline, note, saidAt, table } from '../../renderer/plots/speedMass/words.ts';
+import { bandName, beneath, headline, note, saidAt, table } from '../../renderer/plots/speedMass/words.ts';
 import { expectApart, textsOf } from './labelsApart.ts';
 
 const inches = defaultPreferences.units;
@@ -42,14 +41,12 @@ function bow({ energy, virtualMass, doubt, arrow, least, shot }: Given): SpeedMa
   };
 }
 const usual = bow({ energy: 43, virtualMass: 0.006, doubt: 0.01, arrow: 0.021, least: 0.0155, shot: [0.019, 0.0225, 0.026] });
-const fit: VirtualMass = {
+const fit: Fit = {
   virtualMass: { value: 0.006, low: 0.005, high: 0.007 },
-  returned: { value: 43, low: 42, high: 44 },
-  share: null,
   readings: 3,
+  from: 'several masses',
   credible: true,
   why: null,
-  constant: 'yes',
   cannotSeparate: 'Speeds alone cannot tell stored energy from its loss.',
   notes: [],
 };
@@ -121,6 +118,9 @@ describe('The plot of speed against arrow mass', () => {
   it('says what the fit is worth', () => {
     expect(note({ ...usual, fit }, metric)).toBe('Virtual mass 6 g, 95 % 5 to 7 g, from 3 arrows.');
     expect(beneath({ ...usual, fit })).toEqual(['Speeds alone cannot tell stored energy from its loss.']);
+    const single = { ...fit, from: 'one mass', readings: 1 } as const;
+    expect(note({ ...usual, fit: single }, metric)).toBe('Virtual mass 6 g, 5 to 7 g, from 1 arrow.');
+    expect(bandName({ ...usual, fit: single })).toBe('from one mass');
     const doubtful = { ...fit, credible: false, why: 'a virtual mass of 138 g is more than the arrow’s own.' };
     expect(note({ ...usual, fit: doubtful }, metric)).toMatch(/^Flagged, not used: a virtual mass of 138 g/);
     expect(note(usual, metric)).toMatch(/^Estimated from the kind of bow/);

@@ -13,6 +13,9 @@ export interface SpeedSample extends Band {
   readonly mass: number;
 }
 
+/** What is told of the virtual mass. */
+export type Fit = Pick<VirtualMass, 'virtualMass' | 'readings' | 'from' | 'credible' | 'why' | 'cannotSeparate' | 'notes'>;
+
 /** Speed against arrow mass, ready to be drawn. */
 export interface SpeedMassData {
   readonly samples: readonly SpeedSample[];
@@ -26,7 +29,7 @@ export interface SpeedMassData {
   /** What the bow stores; null where it cannot be told. */
   readonly stored: number | null;
   /** The fit to the chronograph's readings; null before there are any that could be fitted. */
-  readonly fit: VirtualMass | null;
+  readonly fit: Fit | null;
 }
 
 const PIECES = 40;

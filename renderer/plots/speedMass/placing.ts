@@ -5,7 +5,7 @@ import { curveBoxes, dotBoxes } from '../curveBoxes.ts';
 import { firstFree, label, type Label } from '../labels.ts';
 import type { SpeedMassData } from './data.ts';
 import type { SpeedMassMarks } from './marks.ts';
-import { atTheArrow } from './words.ts';
+import { atTheArrow, bandName } from './words.ts';
 
 const NAME = 13;
 const FIGURE = 16;
@@ -63,7 +63,7 @@ export function placeLabels(data: SpeedMassData, marks: Drawn, units: UnitChoice
     placed.push(label('too light', (window.left + tooLight.x) / 2, window.top + 18, 'middle', 'name', NAME));
   const last = data.samples.at(-1);
   if (last !== undefined) {
-    const text = data.from === 'estimated' ? 'estimate' : '95 %';
+    const text = bandName(data);
     const places = [2, 40, 80].flatMap((back) =>
       [8, 16, 26].map((up) => [label(text, x(last.mass) - back, y(bandAt(data, x, back).high) - up, 'end', 'name', NAME)]),
     );

@@ -21,7 +21,7 @@ export function note(data: SpeedMassData, units: UnitChoice): string {
   if (!fit.credible) return `Flagged, not used: ${fit.why ?? 'the fit is not credible.'}`;
   const { value, low, high } = fit.virtualMass;
   const range = `${showQuantity(low, 'mass', units).figure} to ${textQuantity(high, 'mass', units)}`;
-  return `Virtual mass ${textQuantity(value, 'mass', units)}, 95 % ${range}, from ${fit.readings} ${fit.readings === 1 ? 'arrow' : 'arrows'}.`;
+  return `Virtual mass ${textQuantity(value, 'mass', units)}, ${fit.from === 'several masses' ? '95 % ' : ''}${range}, from ${fit.readings} ${fit.readings === 1 ? 'arrow' : 'arrows'}.`;
 }
 
 /** What the speeds alone leave open, and what else the fit rests on: sentences for under the plot. */
@@ -33,6 +33,12 @@ const leastFrom = {
   'common practice': 'common practice',
   'from memory': 'common practice, from memory',
 };
+
+/** What the band holds, as its name on the plot. */
+export function bandName({ from, fit }: SpeedMassData): string {
+  if (from === 'estimated') return 'estimate';
+  return fit?.from === 'one mass' ? 'from one mass' : '95 %';
+}
 
 /** The second figure beside this arrow, longest first: what goes with it, and which share of the store that is. */
 export function atTheArrow({ arrow, stored }: SpeedMassData, units: UnitChoice): readonly string[] {
