@@ -3,7 +3,7 @@ import type { ArrowSet } from '../../../core/model/arrowSet.ts';
 import { inch } from '../../../core/units/exact.ts';
 
 /** The parts of an arrow in their order from the nock on, as the masses lane names them. */
-export const partNames: readonly PartName[] = ['nock', 'pin', 'wrap', 'fletching', 'shaft', 'insert', 'point'];
+const partNames: readonly PartName[] = ['nock', 'pin', 'wrap', 'fletching', 'shaft', 'insert', 'point'];
 
 /** Where a part of the arrow lies along it, from the throat of the nock toward the point [m]. */
 export interface PartPlace {
