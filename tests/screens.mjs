@@ -22,6 +22,15 @@ const sizes = [
 ];
 const screens = ['Bow', 'Arrow', 'Groups', 'Aim', 'Compare', 'Record'];
 
+/** One page further down in the work, if there is any more of it. */
+const scrolledDown = () => {
+  const work = [...document.querySelectorAll('.body')].find((body) => body.scrollHeight > body.clientHeight + 2);
+  if (work === undefined) return false;
+  const before = work.scrollTop;
+  work.scrollTop += work.clientHeight - 40;
+  return work.scrollTop > before + 8;
+};
+
 await buildAll();
 fs.mkdirSync(out, { recursive: true });
 fs.mkdirSync(guide, { recursive: true });
@@ -52,6 +61,7 @@ for (const size of sizes) {
     for (const screen of screens) {
       await page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name: screen, exact: true }).click();
       await picture(`${prefix}${screen.toLowerCase()}`);
+      for (let down = 2; await page.evaluate(scrolledDown); down++) await picture(`${prefix}${screen.toLowerCase()}-${down}`);
     }
   };
 

@@ -25,7 +25,7 @@ export function WhyLink({ why, about }: { why: Why; about: string }) {
               <tbody>
                 {why.symbols.map(({ symbol, name, value }) => (
                   <tr key={symbol + name}>
-                    <th scope="row">{symbol}</th>
+                    {symbol === '' ? <td /> : <th scope="row">{symbol}</th>}
                     <td>{name}</td>
                     <td className="value">
                       <Fraction>{value}</Fraction>

@@ -6,6 +6,7 @@ import { ensureInstalled, root } from '../../electron/launch/bootstrap.mjs';
 
 ensureInstalled();
 const { buildProgram } = await import('../../electron/launch/build.mjs');
+const { frameRows } = await import('./frames.mjs');
 
 const asked = process.argv.indexOf('--json');
 const jsonFile = asked < 0 ? null : process.argv[asked + 1];
@@ -39,9 +40,14 @@ if (load > 1)
   console.log(`The machine is busy (load ${load.toFixed(1)}): trust ratios before times, and the notebook's times least.`);
 console.log(cells('figure', 'value', '', 'reference', 'ratio'));
 const books = fs.mkdtempSync(path.join(folder, 'notebooks-'));
-const rows = await benchRows(books, (/** @type {Row[]} */ found) => {
+/** @param {Row[]} found */
+const tell = (found) => {
   for (const { id, value, unit, reference, ratio } of found)
     console.log(cells(id, figure(value), unit, figure(reference), figure(ratio)));
-});
+};
+const rows = await benchRows(books, tell);
+const frames = await frameRows();
+tell(frames);
+rows.push(...frames);
 fs.rmSync(books, { recursive: true, force: true });
 if (jsonFile !== null) fs.writeFileSync(jsonFile, `${JSON.stringify(rows, null, 2)}\n`);

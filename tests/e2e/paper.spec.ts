@@ -97,5 +97,8 @@ for (const take of bothHands) {
     // Nobody has looked at the bow or the arrows yet: that is said, and nothing else waits for a figure.
     await expect(findings.getByRole('img', { name: 'Waiting' })).toHaveCount(0);
     await expect(findings).not.toContainText('NaN');
+
+    await bench.restart();
+    await expect(page.getByRole('img', { name: /Load on the shaft/ })).toBeVisible();
   });
 }
