@@ -10,7 +10,8 @@ import { inch } from '../../core/units/exact.ts';
 import { centreDetail, nockingDetail } from '../../renderer/drawing/bow/details.ts';
 import { drawnBow } from '../../renderer/drawing/bow/drawn.ts';
 import { bowShape } from '../../renderer/drawing/bow/geometry.ts';
-import { bowLayout, onDrawing, type BowLayout, type BowTexts, type FigureText } from '../../renderer/drawing/bow/layout.ts';
+import { bowLayout } from '../../renderer/drawing/bow/layout.ts';
+import { onDrawing, type BowLayout, type BowTexts, type FigureText } from '../../renderer/drawing/bow/standing.ts';
 import { lengthOf } from '../../renderer/drawing/bow/points.ts';
 import { figureText } from '../../renderer/drawing/dimension/figureBox.ts';
 import { touches, type Box } from '../../renderer/plots/boxes.ts';
@@ -136,6 +137,13 @@ function faults(layout: BowLayout, hand: 'right' | 'left'): string[] {
         return x > box.left && x < box.right && y > box.top && y < box.bottom;
       });
     if (on !== undefined) found.push(`${name} lies on the bow: ${rounded(box)}`);
+  }
+  // A figure lies on neither end of its own dimension: the arrowheads there stay to be seen.
+  for (const which of ['string', 'length'] as const) {
+    const { box } = layout.figures[which];
+    const { from, to } = layout.dimensions[which];
+    for (const end of [from, to])
+      if (box.top < end + 8 && box.bottom > end - 8) found.push(`${which} lies on the end of its own line: ${rounded(box)}`);
   }
   const behind = [layout.xBehind(-1 * inch), layout.xBehind(1 * inch)].toSorted((a, b) => a - b) as [number, number];
   for (const which of onDrawing) {

@@ -2,7 +2,7 @@ import { inch } from '../../../core/units/exact.ts';
 import { pathOf } from '../path.ts';
 import { bowBehind } from './behind.ts';
 import type { DrawnBow } from './drawn.ts';
-import type { BowLayout } from './layout.ts';
+import type { BowLayout } from './standing.ts';
 import { Parts } from './Parts.tsx';
 
 /** The same bow from behind, along the string: the string parts the limbs in two, and the arrow stands beside its line. */

@@ -4,7 +4,8 @@ import { DimensionFigure, DimensionLine } from '../dimension/index.ts';
 import { pathOf } from '../path.ts';
 import { BehindView } from './BehindView.tsx';
 import type { DrawnBow } from './drawn.ts';
-import { bowLayout, onDrawing, type BowTexts, type OnDrawing } from './layout.ts';
+import { bowLayout } from './layout.ts';
+import { onDrawing, type BowTexts, type OnDrawing } from './standing.ts';
 import { SideView } from './SideView.tsx';
 import './bowDrawing.css';
 

@@ -1,7 +1,7 @@
 import { inch } from '../../../core/units/exact.ts';
 import { pathOf } from '../path.ts';
 import type { DrawnBow } from './drawn.ts';
-import type { BowLayout } from './layout.ts';
+import type { BowLayout } from './standing.ts';
 import { Parts } from './Parts.tsx';
 import type { Place } from './points.ts';
 

@@ -3,7 +3,7 @@ import type { Box } from '../../plots/boxes.ts';
 import { figureBox } from '../dimension/figureBox.ts';
 import { TAIL, type Span } from '../dimension/lines.ts';
 import type { DrawnBow } from './drawn.ts';
-import { sizeOf, type FigureText, type Standing } from './layout.ts';
+import { sizeOf, type FigureText, type Standing } from './standing.ts';
 
 /** A detail drawn larger than the bow: its places are px on its own little sheet. */
 interface Detail {

@@ -1,58 +1,13 @@
-import type { Hand } from '../../../core/model/archer.ts';
 import { inch } from '../../../core/units/exact.ts';
-import type { Box } from '../../plots/boxes.ts';
-import { figureBox, figureSize, type FigureSize } from '../dimension/figureBox.ts';
+import { figureBox, type FigureSize } from '../dimension/figureBox.ts';
 import { lane, type Wish } from '../dimension/lanes.ts';
 import type { Span } from '../dimension/lines.ts';
-import { nockedArrow, POINT, type NockedArrow } from './arrow.ts';
+import { nockedArrow, POINT } from './arrow.ts';
 import type { DrawnBow } from './drawn.ts';
 import { bowShape } from './geometry.ts';
 import type { BowShape } from './shape.ts';
-
-/** The figures that stand on the drawing itself. */
-export const onDrawing = ['upper', 'brace', 'lower', 'tiller', 'string', 'length', 'arrow'] as const;
-export type OnDrawing = (typeof onDrawing)[number];
-
-export interface Standing {
-  readonly box: Box;
-  readonly anchor: 'start' | 'middle' | 'end';
-}
-
-export interface BowLayout {
-  readonly width: number;
-  readonly height: number;
-  /** Drawn at one to so many, on a screen of 96 px to the inch. */
-  readonly scale: number;
-  readonly shape: BowShape;
-  readonly arrow: NockedArrow;
-  /** px from the left for a distance from the string, in the view from the side; and from the string's line in the view from behind. */
-  readonly x: (u: number) => number;
-  readonly xBehind: (z: number) => number;
-  readonly y: (v: number) => number;
-  readonly figures: Readonly<Record<OnDrawing, Standing>>;
-  readonly dimensions: Readonly<Record<Exclude<OnDrawing, 'tiller'>, Span>>;
-  /** From a dimension line to its figure, where that had to move. */
-  readonly leaders: readonly (readonly [x: number, y: number])[][];
-  readonly keys: Readonly<Record<'A' | 'B', { readonly box: Box; readonly ring: readonly [x: number, y: number, r: number] }>>;
-  /** Free ground beside the lower limb, for what is set and not drawn; null where there is none. */
-  readonly corner: Box | null;
-  /** From where to where the maker wants the brace height, on its dimension line; null without the maker's range. */
-  readonly band: Box | null;
-  /** From the grip out to that band, where it lies beyond the dimension line; nothing where the line reaches it. */
-  readonly bandReach: readonly (readonly [x: number, y: number])[];
-}
-
-export interface FigureText {
-  readonly text: string;
-  readonly name: readonly string[];
-  /** A finding's mark stands beside it. */
-  readonly marked: boolean;
-}
-
-export interface BowTexts {
-  /** What each figure says, and its name line by line. */
-  readonly figures: Readonly<Record<OnDrawing, FigureText>>;
-}
+import { sizeOf, type BowLayout, type BowTexts, type OnDrawing, type Standing } from './standing.ts';
+import { turned } from './turned.ts';
 
 const PX_PER_METRE = 96 / inch;
 /** The two plates above the drawing, and its foot [px]. */
@@ -69,14 +24,8 @@ const MARGIN = 8;
 /** No bow is drawn smaller than one to so many. */
 const SMALLEST = 40;
 const LANE_GAP = 3;
-
-/** Under a figure that begins or ends at its line the name is set in as far as the figure is [px]. */
-const SET_IN = 6;
-
-export function sizeOf({ text, name, marked }: FigureText): FigureSize {
-  const size = figureSize(text, name, marked);
-  return { ...size, width: Math.max(size.field, figureSize('', name).width + SET_IN) };
-}
+/** Round the arrowhead at a dimension's end no figure stands [px]. */
+const END_FREE = 12;
 
 /** Where the middle of the arrow's figure stands, from the string [px]; null where there is no room for it. */
 function arrowFigureAt(
@@ -149,23 +98,22 @@ export function bowLayout(bow: DrawnBow, texts: BowTexts, width: number, height:
 
   // The two upright dimensions between the views.
   const [stringTop, stringBottom] = ends(shape);
-  const upright = (
-    which: 'string' | 'length',
-    line: number,
-    middle: number,
-  ): { standing: Standing; gap: readonly [number, number] } => {
+  const upright = (which: 'string' | 'length', line: number, middle: number): Standing => {
     const own = size(which);
     const [least, most] = [xs + STRING_LINE + 3 + own.width / 2, xs + BEHIND - inch * k - 3 - own.width / 2];
     const at = which === 'string' ? line : Math.max(least, Math.min(most, line));
-    const box = figureBox(own, at, middle - own.height / 2 + own.middle, 'middle');
-    return { standing: { box, anchor: 'middle' }, gap: [box.top - 3, box.bottom + 3] };
+    return { box: figureBox(own, at, middle - own.height / 2 + own.middle, 'middle'), anchor: 'middle' };
   };
   const halfOf = (which: OnDrawing) => size(which).height / 2 + LANE_GAP;
   const [above, below] = [inColumn('upper').from, inColumn('tiller').to];
-  const stringAt = Math.min((Y(stringTop) + above) / 2, above - halfOf('string'));
-  const lengthAt = Math.max((Y(shape.bottom) + below) / 2, below + halfOf('length'));
+  // Above the upper limb's figure, inside the dimension; where that is too narrow, outside over its end.
+  const [top, room] = [Y(stringTop) + END_FREE, above - Y(stringTop) - END_FREE - 2 * halfOf('string')];
+  const stringAt =
+    room >= 0 ? Math.min((Y(stringTop) + above) / 2, above - halfOf('string')) : top - 2 * END_FREE - halfOf('string');
   const stringFigure = upright('string', xs + STRING_LINE, Math.max(stringAt, HEAD + halfOf('string')));
-  const lengthFigure = upright('length', xs + LENGTH_LINE, Math.min(lengthAt, height - halfOf('length')));
+  const lengthAt = Math.min((Y(shape.bottom) + below) / 2, Y(shape.bottom) - END_FREE - halfOf('length'));
+  const lengthFigure = upright('length', xs + LENGTH_LINE, lengthAt);
+  const gapOf = ({ box }: Standing) => [box.top - 3, box.bottom + 3] as const;
 
   // The arrow's length, above the arrow and before the bow; where that is too narrow, beyond its point.
   const own = size('arrow');
@@ -195,8 +143,8 @@ export function bowLayout(bow: DrawnBow, texts: BowTexts, width: number, height:
       brace: columnFigure('brace'),
       lower: columnFigure('lower'),
       tiller: columnFigure('tiller'),
-      string: stringFigure.standing,
-      length: lengthFigure.standing,
+      string: stringFigure,
+      length: lengthFigure,
       arrow: arrowFigure,
     },
     dimensions: {
@@ -210,7 +158,8 @@ export function bowLayout(bow: DrawnBow, texts: BowTexts, width: number, height:
         line: xs + STRING_LINE,
         objectFrom: xs,
         objectTo: xs,
-        gap: stringFigure.gap,
+        gap: room >= 0 ? gapOf(stringFigure) : null,
+        leadTo: room >= 0 ? null : stringFigure.box.bottom + 2,
       },
       length: {
         axis: 'up',
@@ -219,7 +168,7 @@ export function bowLayout(bow: DrawnBow, texts: BowTexts, width: number, height:
         line: xs + LENGTH_LINE,
         objectFrom: behindX - 4,
         objectTo: behindX - 4,
-        gap: lengthFigure.gap,
+        gap: gapOf(lengthFigure),
       },
       arrow: {
         axis: 'across',
@@ -255,34 +204,3 @@ const ends = ({ string }: BowShape): readonly [number, number] => [
   Math.max(...string.map(([, v]) => v)),
   Math.min(...string.map(([, v]) => v)),
 ];
-
-/** The drawing turned over for a left-hander: places change sides, texts stay as they are. */
-function turned(layout: BowLayout, hand: Hand): BowLayout {
-  if (hand === 'right') return layout;
-  const over = (x: number) => layout.width - x;
-  const box = ({ left, right, top, bottom }: Box): Box => ({ left: over(right), right: over(left), top, bottom });
-  const standing = ({ box: own, anchor }: Standing): Standing => ({
-    box: box(own),
-    anchor: anchor === 'start' ? 'end' : anchor === 'end' ? 'start' : 'middle',
-  });
-  const pair = (two: readonly [number, number] | null | undefined) => (two ? ([over(two[1]), over(two[0])] as const) : null);
-  const some = (x: number | null | undefined) => (x === null || x === undefined ? null : over(x));
-  const span = (one: Span): Span =>
-    one.axis === 'across'
-      ? { ...one, from: over(one.from), to: over(one.to), gap: pair(one.gap), leadTo: some(one.leadTo) }
-      : { ...one, line: over(one.line), objectFrom: some(one.objectFrom), objectTo: some(one.objectTo) };
-  const all = <K extends string, A, B>(record: Readonly<Record<K, A>>, change: (one: A) => B) =>
-    Object.fromEntries(Object.entries<A>(record).map(([name, one]) => [name, change(one)])) as Record<K, B>;
-  return {
-    ...layout,
-    x: (u) => over(layout.x(u)),
-    xBehind: (z) => over(layout.xBehind(z)),
-    figures: all(layout.figures, standing),
-    dimensions: all(layout.dimensions, span),
-    leaders: layout.leaders.map((line) => line.map(([x, y]) => [over(x), y] as const)),
-    keys: all(layout.keys, ({ box: own, ring: [x, y, r] }) => ({ box: box(own), ring: [over(x), y, r] as const })),
-    corner: layout.corner === null ? null : box(layout.corner),
-    bandReach: layout.bandReach.map(([x, y]) => [over(x), y] as const),
-    band: layout.band === null ? null : box(layout.band),
-  };
-}

@@ -3,7 +3,7 @@ import type { Finding } from '../../../core/findings/finding.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { BowDrawing } from '../../drawing/bow/BowDrawing.tsx';
 import { drawnBow, figuresOf } from '../../drawing/bow/drawn.ts';
-import { onDrawing, type BowTexts, type OnDrawing } from '../../drawing/bow/layout.ts';
+import { onDrawing, type BowTexts, type OnDrawing } from '../../drawing/bow/standing.ts';
 import { useEased } from '../../drawing/useEased.ts';
 import { Figure } from '../../design/index.ts';
 import { Exportable } from '../../export/index.ts';

@@ -2,7 +2,7 @@ import type { Finding } from '../../../core/findings/finding.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import type { DrawnFigure } from '../../drawing/bow/BowDrawing.tsx';
 import type { DrawnBow } from '../../drawing/bow/drawn.ts';
-import type { FigureText, OnDrawing } from '../../drawing/bow/layout.ts';
+import type { FigureText, OnDrawing } from '../../drawing/bow/standing.ts';
 import { figureText } from '../../drawing/dimension/figureBox.ts';
 import type { FigureProps } from '../../design/index.ts';
 import type { BowFields } from './useBowFields.ts';
