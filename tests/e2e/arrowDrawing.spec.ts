@@ -191,6 +191,7 @@ test('while a stop stands there is neither verdict nor move; with the right arro
   await goTo(page, 'Arrow');
   await expect(page.getByText('Not shown while a stop stands')).toBeVisible();
   await expect(page.locator('.spine-axis, .spine-move')).toHaveCount(0);
+  await expect(page.getByRole('heading', { name: /^Bends at/ })).not.toContainText('string');
 
   await page
     .getByRole('button', { name: /^Tobin/ })

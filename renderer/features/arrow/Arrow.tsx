@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { dependentsStopped } from '../../../core/findings/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { DimensionFigure } from '../../drawing/dimension/DimensionFigure.tsx';
 import { Fraction, useSize } from '../../design/index.ts';
@@ -59,7 +60,16 @@ function ArrowPage({ bundle }: { bundle: Bundle }) {
       </HeadWithSwitch>
       <div className="body">
         <div ref={place}>
-          {layout !== null && <ArrowBody bundle={bundle} answer={answer} layout={layout} levels={levels} plain={plain} />}
+          {layout !== null && (
+            <ArrowBody
+              bundle={bundle}
+              answer={answer}
+              layout={layout}
+              levels={levels}
+              plain={plain}
+              stopped={dependentsStopped(findings)}
+            />
+          )}
         </div>
       </div>
     </>
@@ -72,9 +82,10 @@ interface BodyProps {
   layout: ReturnType<typeof arrowLayout>;
   levels: ReturnType<typeof fieldLevels>;
   plain: boolean;
+  stopped: boolean;
 }
 
-function ArrowBody({ bundle, answer, layout, levels, plain }: BodyProps) {
+function ArrowBody({ bundle, answer, layout, levels, plain, stopped }: BodyProps) {
   const units = useUnits();
   const { arrowSet } = bundle;
   const { picture, measured, scale } = layout;
@@ -83,6 +94,8 @@ function ArrowBody({ bundle, answer, layout, levels, plain }: BodyProps) {
   const fields = useArrowFields(arrowSet, assumed, levels);
   const follows = useMemo(() => arrowFollows(bundle, units), [bundle, units]);
   const bends = useMemo(() => bendsOf(arrowSet, units), [arrowSet, units]);
+  // What it does on this bow's string is not told while a stop stands.
+  const bendsHeading = bends.ok ? bendsTitle(bends.value, stopped ? null : answer) : 'How it bends';
   const spine = useMemo(() => spineFacts(arrowSet, units), [arrowSet, units]);
   return (
     <>
@@ -124,11 +137,11 @@ function ArrowBody({ bundle, answer, layout, levels, plain }: BodyProps) {
         </p>
       )}
       <section className="bends-section">
-        <h2 className="plate">{bends.ok ? bendsTitle(bends.value, answer) : 'How it bends'}</h2>
+        <h2 className="plate">{bendsHeading}</h2>
         {bends.ok ? (
           <Exportable
             of="bends"
-            title={bendsTitle(bends.value, answer)}
+            title={bendsHeading}
             note={arrowSet.name}
             sentence={`The first three bends of an arrow of ${arrowSet.name}, with their nodes.`}
           >

@@ -113,9 +113,9 @@ export function bendsOf(arrowSet: ArrowSet, units: UnitChoice): Result<readonly 
 const hertz = (frequency: number): string => frequency.toFixed(0);
 
 /** "Bends at 62, 193 and 390 Hz; 0.91 full bends while on the string" */
-export function bendsTitle(bends: readonly Bend[], answer: Result<Suitability>): string {
+export function bendsTitle(bends: readonly Bend[], answer: Result<Suitability> | null): string {
   const at = `Bends at ${together(bends.map(({ frequency }) => hertz(frequency)))} Hz`;
-  const cycles = answer.ok ? answer.value.cycles : null;
+  const cycles = answer?.ok === true ? answer.value.cycles : null;
   return cycles?.applies === true ? `${at}; about ${cycles.figure.toFixed(1)} of a full bend while on the string` : at;
 }
 
