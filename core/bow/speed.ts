@@ -75,5 +75,5 @@ export function estimatedSpeed(bowKind: BowKind, energy: Band, mass: number): Re
       speedAt({ virtualMass: slower }) - value,
       speedAt({ hysteresis: faster }) - value,
     );
-  return ok({ value, low: value - reach('high', 'low'), high: value + reach('low', 'high') });
+  return ok({ value, low: Math.max(0, value - reach('high', 'low')), high: value + reach('low', 'high') });
 }

@@ -73,7 +73,7 @@ function chronographed(basis: SpeedBasis, bundle: Bundle): SpeedByMass | null {
     if (!known.ok) return known;
     const v = value * carried.factor;
     const off = (end: number) => v * Math.hypot(end / value - 1, carried.doubt);
-    return ok({ value: v, low: v - off(low), high: v + off(high), from });
+    return ok({ value: v, low: Math.max(0, v - off(low)), high: v + off(high), from });
   };
   if (line !== null) return doubt === null ? (mass) => answer(mass, 'fitted', line.speed(mass)) : null;
   const kind = kindFigures[bundle.bow.bowKind];

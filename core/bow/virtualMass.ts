@@ -6,10 +6,10 @@ import { cannotSeparate, speedNotes, whyNot } from './chronograph/words.ts';
 
 /** The mass that the bow's own moving parts seem to add to the arrow, out of chronographed arrows. */
 export interface VirtualMass {
-  /** K [kg]. */
-  readonly virtualMass: Band;
-  /** η E, the energy that arrow and virtual mass leave with, at the brace height and draw that the speeds were read at [J]. */
-  readonly returned: Band;
+  /** K [kg]; null where the speeds do not fall with the mass by more than they may err: then there is none, and it is not credible. */
+  readonly virtualMass: Band | null;
+  /** η E, the energy that arrow and virtual mass leave with, at the brace height and draw that the speeds were read at [J]; null likewise. */
+  readonly returned: Band | null;
   /** The same draw's stored energy, where it is known [J]. */
   readonly stored: Band | null;
   /** η, out of readings of letting down; null without them: speeds alone cannot tell it [-]. */
@@ -39,7 +39,7 @@ const ONE_FIGURE = 0.001;
  * @equation (m + K) v²/2 = W: K and W = η E from several masses by speedLine; from one mass K = 2 η E/v² − m with η out of letting down, else the kind's
  * @param bundle - the set-up with its records [record]
  * @param units - the person's choice of units, for the sentences [record]
- * @returns K [kg], W [J] and η [-] with their bands, and the sentences [record]
+ * @returns K [kg], W [J] and η [-] with their bands, null where level speeds leave none, and the sentences [record]
  * @validity credible when K lies between 2 and 30 g, W is not above the stored energy and the speeds scatter by 3 % at most; what is not credible is told and not used. Refused without a speed, and for one mass without the stored energy or η
  * @source klopsteg-1943
  * @example virtualMassOf({ ...exampleBundle, setup: { ...exampleBundle.setup, chronograph: [{ mass: 0.0425, speed: 64.6 }, { mass: 0.0567, speed: 62.2 }] } }).value.credible // false
@@ -54,9 +54,10 @@ export function virtualMassOf(bundle: Bundle, units: UnitChoice = defaultPrefere
       'One arrow mass gives a virtual mass only with the stored energy. Enter force-draw readings, or shoot arrows of two masses or more.',
       'chronograph',
     );
+  const level = line !== null && !line.bounded;
   return ok({
-    virtualMass,
-    returned,
+    virtualMass: level ? null : virtualMass,
+    returned: level ? null : returned,
     stored: then?.energy ?? null,
     share: shareFrom === 'let-down' ? share : null,
     readings: read.rows.length,

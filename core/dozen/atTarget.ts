@@ -102,6 +102,7 @@ export function spreadAtTarget(bundle: Bundle, distance: number): Result<SpreadA
 /** What rides with the arrow, as the bow's own chronographed arrows have it, else as its kind does [kg]. */
 function virtualMass(bundle: Bundle): Band | null {
   const fitted = virtualMassOf(bundle);
-  const found = fitted.ok && fitted.value.credible ? fitted.value.virtualMass : kindFigures[bundle.bow.bowKind]?.virtualMass;
-  return found === undefined ? null : { ...found, low: Math.max(0, found.low) };
+  const own = fitted.ok && fitted.value.credible ? fitted.value.virtualMass : null;
+  const found = own ?? kindFigures[bundle.bow.bowKind]?.virtualMass ?? null;
+  return found === null ? null : { ...found, low: Math.max(0, found.low) };
 }

@@ -25,25 +25,23 @@ export function speedsFinding(bundle: Bundle, units: UnitChoice): Finding | null
   if (!found.ok) return untold(count, found.problem.sentence, go);
   const { virtualMass, credible, why, readings, cannotSeparate, notes } = found.value;
   // Speeds that do not fall with mass ask for no mass at all.
-  const text = (si: number) => (Number.isFinite(si) ? textQuantity(si, 'mass', units) : 'none to be had');
-  // A fit that settles nothing has no ends.
-  const ends = [virtualMass.low, virtualMass.high].every(Number.isFinite);
-  const band = ends ? rangeText(virtualMass.low, virtualMass.high, 'mass', units, false) : 'no ends';
+  const text = virtualMass === null ? 'none to be had' : textQuantity(virtualMass.value, 'mass', units);
+  const band = virtualMass === null ? '' : rangeText(virtualMass.low, virtualMass.high, 'mass', units, false);
   const speeds = `${readings} ${readings === 1 ? 'speed' : 'speeds'}`;
   return {
     id: 'speeds',
     level: credible ? 'ok' : 'caution',
-    title: credible ? `Virtual mass ${text(virtualMass.value)} from ${speeds}` : `${speeds}: flagged, not used`,
+    title: credible ? `Virtual mass ${text} from ${speeds}` : `${speeds}: flagged, not used`,
     detail: credible
-      ? (notes[0] ?? (ends ? `It may be ${band}.` : 'These speeds leave its ends open.'))
+      ? (notes[0] ?? `It may be ${band}.`)
       : (why ?? 'They ask for a virtual mass that no bow has. Shoot them again.'),
     rule: null,
-    short: { figure: credible ? text(virtualMass.value) : String(readings), word: credible ? 'virtual' : 'speeds' },
+    short: { figure: credible ? text : String(readings), word: credible ? 'virtual' : 'speeds' },
     why: whyRule(
       'Speeds over the chronograph',
       `The bow\u2019s own moving parts seem to ride along with the arrow as so much mass. Speeds of arrows of several masses tell it, when they are far enough apart; a figure that no bow has is flagged and not used. ${cannotSeparate}`,
       [
-        ['K', 'virtual mass', `${text(virtualMass.value)}, ${band}`],
+        ['K', 'virtual mass', band === '' ? text : `${text}, ${band}`],
         ['', 'speeds', String(count)],
       ],
       sources['klopsteg-1943'],

@@ -24,7 +24,7 @@ const HAIR = 1e-6;
  * @param brace - the AMO draw at the brace height that both were read at [m]
  * @param drawn - the curve of the draw readings at that brace height [record]
  * @param units - the person's choice of units, for the sentences [record]
- * @returns the loss, null with fewer than two let-down readings or when no loss comes out, and a flag for each reading that lies above the draw [record]
+ * @returns the loss, null with fewer than two let-down readings, when no loss comes out or nothing comes back, and a flag for each reading that lies above the draw [record]
  * @validity drawn and let down slowly, without a rest between: creep at full draw counts as loss, and a loose is quicker than both
  * @source own derivation
  * @example lossBetween([], 0.26, { last: 0.75 }, defaultPreferences.units).loss // null
@@ -47,6 +47,8 @@ export function lossBetween(
   const down = shapePreserving([{ x: brace, y: 0 }, ...points.map(({ draw, force }) => ({ x: draw, y: force }))]);
   const to = Math.min(down.last, drawn.last);
   const stored = drawn.area(brace, to);
-  const energy = stored - down.area(brace, to);
-  return { loss: stored > 0 && energy >= 0 ? { energy, share: energy / stored } : null, flags };
+  const back = down.area(brace, to);
+  const energy = stored - back;
+  // A bow that gave nothing back was not read: no share comes out of that.
+  return { loss: stored > 0 && back > 0 && energy >= 0 ? { energy, share: energy / stored } : null, flags };
 }

@@ -61,7 +61,8 @@ export function readCurve(points: readonly ReadPoint[], { brace, full, shift }: 
   const plain = points.every(({ force, least, most }, i) => least === most && (falls || force >= (points[i - 1]?.force ?? 0)));
   const others = plain ? [] : contradictions(points, falls).map((forces) => shapePreserving(through(forces)));
   const within = (draw: number): Band => {
-    const value = curve.at(draw);
+    // Cubics that end on nought may miss it by the last digit.
+    const value = Math.max(0, curve.at(draw));
     const moved =
       still === null ? 0 : Math.abs(value - still.at(Math.min(draw, still.last))) + MOVED_DOUBT * Math.abs(shift) * value;
     const off = Math.abs(value - chords.at(draw)) + moved;

@@ -26,13 +26,17 @@ interface Simple {
   readonly from: 'chronograph' | 'kind';
 }
 
+const none = { credible: false, virtualMass: null, returned: null, stored: null } as const;
+
 /** Speeds off a chronograph where they make sense, else the kind's figures. */
 function simpleOf(bundle: Bundle, { curve }: BundleBow): Simple {
   const fitted = virtualMassOf(bundle);
-  if (fitted.ok && fitted.value.credible && fitted.value.virtualMass.value > 0 && fitted.value.returned.value > 0)
+  const { credible, virtualMass, returned, stored } = fitted.ok ? fitted.value : none;
+  if (credible && virtualMass !== null && returned !== null)
     return {
-      virtualMass: fitted.value.virtualMass.value,
-      share: Math.min(1, fitted.value.returned.value / curve.energy.value),
+      virtualMass: virtualMass.value,
+      // Of what was stored when the speeds were read: brace height or draw may have been altered since.
+      share: Math.min(1, returned.value / (stored ?? curve.energy).value),
       from: 'chronograph',
     };
   const kind = kindFigures[bundle.bow.bowKind];

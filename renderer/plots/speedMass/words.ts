@@ -18,7 +18,7 @@ export function note(data: SpeedMassData, units: UnitChoice): string {
   const { fit } = data;
   if (fit === null)
     return 'Estimated from the kind of bow. Arrows of two masses or more over a chronograph give the bow’s own virtual mass.';
-  if (!fit.credible) return `Flagged, not used: ${fit.why ?? 'the fit is not credible.'}`;
+  if (!fit.credible || fit.virtualMass === null) return `Flagged, not used: ${fit.why ?? 'the fit is not credible.'}`;
   const { value, low, high } = fit.virtualMass;
   const range = `${showQuantity(low, 'mass', units).figure} to ${textQuantity(high, 'mass', units)}`;
   return `Virtual mass ${textQuantity(value, 'mass', units)}, ${fit.from === 'several masses' ? '95 % ' : ''}${range}, from ${fit.readings} ${fit.readings === 1 ? 'arrow' : 'arrows'}.`;

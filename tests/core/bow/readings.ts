@@ -45,3 +45,13 @@ export function chronographed(
   const chronograph = speeds.map(([massG, speed]) => ({ mass: massG / 1000, speed }));
   return { ...bundle, setup: { ...bundle.setup, chronograph } };
 }
+
+/** Speeds of a bow that gives back so much energy [J] with this virtual mass [g]. */
+export const speedsOf = (returned: number, virtualG: number, masses: readonly number[]) =>
+  masses.map((massG) => [massG, Math.sqrt((2 * returned) / ((massG + virtualG) / 1000))] as const);
+
+/** The set-up's own arrow over the chronograph. */
+export const withSpeed = (bundle: Bundle, arrowSpeed: number): Bundle => ({
+  ...bundle,
+  setup: { ...bundle.setup, settings: { ...bundle.setup.settings, arrowSpeed } },
+});

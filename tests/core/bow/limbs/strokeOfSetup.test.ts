@@ -4,6 +4,7 @@ import {
   launchSpeed,
   strokeChanges,
   strokeOfSetup,
+  speedFor,
   virtualMassOf,
   type SetupStroke,
   type StrokeChange,
@@ -84,11 +85,28 @@ describe('the stroke of a set-up', () => {
       const fit = valueOf(virtualMassOf(bundle));
       expect(fit.credible).toBe(true);
       const run = valueOf(strokeOfSetup(bundle));
-      const said = Math.sqrt((2 * fit.returned.value) / (exampleBundle.arrowSet.weighed! + fit.virtualMass.value));
+      const said = Math.sqrt((2 * fit.returned!.value) / (exampleBundle.arrowSet.weighed! + fit.virtualMass!.value));
       expect(run.exit.speed / said).toBeCloseTo(1, 3);
       expect(run.simple.speed / said).toBeCloseTo(1, 3);
-      expect(run.simple.virtualMass).toBe(fit.virtualMass.value);
+      expect(run.simple.virtualMass).toBe(fit.virtualMass!.value);
       expect(run.assumed.join(' ')).toContain('chronographed arrows');
+    }
+  });
+
+  it('leaves the arrow at the speed that speedFor says where the draw has been altered since the speeds were read', () => {
+    const energy = valueOf(strokeOfSetup(exampleBundle)).work;
+    const chronograph = [0.018, 0.021, 0.025, 0.03].map((mass) => ({
+      mass,
+      speed: launchSpeed({ mass, energy, virtualMass: 0.006, hysteresis: 0.9 }),
+    }));
+    for (const by of [-2, -1, 1]) {
+      const noted = { chronograph, chronographBrace: 8.5 * inch, chronographDraw: 27.5 * inch };
+      const then = withChanges({ setup: noted });
+      const bundle = { ...then, archer: { ...then.archer, drawLength: (27.5 + by) * inch } };
+      const said = valueOf(speedFor(bundle, exampleBundle.arrowSet.weighed!)).value;
+      const run = valueOf(strokeOfSetup(bundle));
+      expect(run.simple.speed / said).toBeCloseTo(1, 6);
+      expect(run.exit.speed / said).toBeCloseTo(1, 3);
     }
   });
 
