@@ -36,10 +36,10 @@ export interface Stroke {
 }
 
 /**
- * Power stroke of this archer with this bow, at the measured brace height or, without one, at the middle of its range.
+ * Power stroke of this archer with this bow, at the measured brace height or, without one, the one it was read at on the scale, else the middle of its range.
  *
  * @equation d = D_AMO − 1.75 in − B
- * @param bow - bowKind, length, braceLow and braceHigh [m] [record]
+ * @param bow - bowKind, length, braceLow, braceHigh and forceDrawBrace [m] [record]
  * @param archer - drawLength, AMO [m] [record]
  * @param settings - braceHeight [m] [record]
  * @returns stroke [m], the brace height it rests on [m] and where that is from [record]
@@ -48,12 +48,13 @@ export interface Stroke {
  * @example strokeOf(exampleBundle.bow, { drawLength: 0.7112 }, { braceHeight: 0.2159 }).value.stroke // 0.45085
  */
 export function strokeOf(
-  bow: Pick<Bow, 'bowKind' | 'length' | 'braceLow' | 'braceHigh'>,
+  bow: Pick<Bow, 'bowKind' | 'length' | 'braceLow' | 'braceHigh' | 'forceDrawBrace'>,
   archer: Pick<Archer, 'drawLength'>,
   settings: Pick<Settings, 'braceHeight'>,
 ): Result<Stroke> {
   const range = braceHeightRange(bow);
-  const braceHeight = settings.braceHeight ?? (range === null ? null : (range.low + range.high) / 2);
+  const measured = settings.braceHeight ?? bow.forceDrawBrace;
+  const braceHeight = measured ?? (range === null ? null : (range.low + range.high) / 2);
   const figures = given('the power stroke', { drawLength: archer.drawLength, braceHeight });
   if (!figures.ok) return figures;
   const stroke = powerStroke(figures.value.drawLength, figures.value.braceHeight);
@@ -61,6 +62,6 @@ export function strokeOf(
   return ok({
     stroke: stroke.value,
     braceHeight: figures.value.braceHeight,
-    braceFrom: settings.braceHeight === null ? 'middle of its range' : 'measured',
+    braceFrom: measured === null ? 'middle of its range' : 'measured',
   });
 }

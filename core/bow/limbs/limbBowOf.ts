@@ -63,7 +63,9 @@ export function limbBowOf(bundle: Bundle, units: UnitChoice): Result<BundleBow> 
       ? []
       : [`The force-draw curve was not read on a scale: it is the one that a ${bow.bowKind} of this weight lets expect.`]),
     ...(setup.settings.braceHeight === null
-      ? [`The brace height is taken to be ${textQuantity(brace, 'length', units)}, the middle of its range.`]
+      ? [
+          `The brace height is taken to be ${textQuantity(brace, 'length', units)}, ${bow.forceDrawBrace === null ? 'the middle of its range' : 'as it was when the bow was read on the scale'}.`,
+        ]
       : []),
     ...string.assumed,
     `The limbs are taken to bend at one place, ${textQuantity(hingeY, 'length', units)} above the pivot, with ${textQuantity(limb, 'length', units)} of stiff limb beyond it.`,

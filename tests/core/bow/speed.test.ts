@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   estimatedSpeed,
+  forceDrawOf,
   forceDrawCurve,
   launchSpeed,
   looseFromCurve,
@@ -27,6 +28,18 @@ describe('power stroke', () => {
     const guessed = valueOf(strokeOf(exampleBundle.bow, exampleBundle.archer, { braceHeight: null }));
     expect(guessed.braceFrom).toBe('middle of its range');
     expect(guessed.braceHeight / inch).toBeCloseTo(8.75, 9);
+  });
+
+  it('begins where the force-draw curve begins, whatever of the brace height is on record', () => {
+    for (const forceDrawBrace of [null, 0.2])
+      for (const braceHeight of [null, 0.21]) {
+        const bow = { ...exampleBundle.bow, forceDrawBrace };
+        const settings = { ...exampleBundle.setup.settings, braceHeight };
+        const { stroke, brace } = valueOf(forceDrawOf({ ...exampleBundle, bow, setup: { ...exampleBundle.setup, settings } }));
+        const said = valueOf(strokeOf(bow, exampleBundle.archer, settings));
+        expect([said.stroke, said.braceHeight]).toEqual([stroke, brace]);
+        expect(said.braceFrom).toBe(forceDrawBrace === null && braceHeight === null ? 'middle of its range' : 'measured');
+      }
   });
 
   it('refuses draws and braces that leave no stroke, and figures that cannot be', () => {
