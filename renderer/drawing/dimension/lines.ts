@@ -5,7 +5,7 @@ const HALF_HEAD = 1.9;
 const OFF = 3;
 const PASS = 4;
 /** Between two arrowheads there must be room for both and a little line [px]. */
-export const LEAST_INSIDE = 2 * HEAD + 4;
+const LEAST_INSIDE = 2 * HEAD + 4;
 /** How far the line stands out on either side when the arrows come from outside [px]. */
 export const TAIL = 16;
 
