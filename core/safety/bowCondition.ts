@@ -5,6 +5,9 @@ import type { SafetyLevel } from './level.ts';
 export const bowParts = ['limbs', 'tips', 'bolts', 'string', 'serving'] as const satisfies readonly (keyof BowLookOver)[];
 export type BowPart = (typeof bowParts)[number];
 
+/** What a dry fire may have cracked or torn: a look-over that left one of them out has not looked for it. */
+const strained: readonly BowPart[] = ['limbs', 'tips', 'string'];
+
 export interface BowCondition {
   readonly level: SafetyLevel;
   /** Parts with a flaw, and parts that nobody looked at. */
@@ -17,7 +20,7 @@ export interface BowCondition {
 /**
  * What the last look-over says of a bow: a flaw, or a dry fire that nobody has looked at since, means that nothing is shot from it.
  *
- * @equation stop for any flaw and for a dry fire at or after the last look-over; caution for an earlier dry fire; unknown while a part, or the whole, was not looked at; else in range
+ * @equation stop for any flaw and for a dry fire at or after the last look-over, or where limbs, tips or string were not looked at in it; caution for an earlier dry fire; unknown while a part, or the whole, was not looked at; else in range
  * @param bow - lookOver, lookedOver and dryFired [record]
  * @returns level, the parts with a flaw, the parts not looked at and how a dry fire stands [record]
  * @validity it says what somebody saw, and nothing of what cannot be seen; whether a look-over is fresh is asked elsewhere
@@ -32,8 +35,9 @@ export function bowCondition({
   const having = (condition: 'flaw' | 'not looked at') => bowParts.filter((part) => lookOver?.[part] === condition);
   const [flaws, unseen] = [having('flaw'), having('not looked at')];
   const looked = lookedOver === null ? null : Date.parse(lookedOver.at);
-  const dryFired =
-    fired === null ? 'never' : looked !== null && looked > Date.parse(fired.at) ? 'looked over since' : 'not looked over since';
+  const since =
+    fired !== null && looked !== null && looked > Date.parse(fired.at) && !strained.some((part) => unseen.includes(part));
+  const dryFired = fired === null ? 'never' : since ? 'looked over since' : 'not looked over since';
   const level =
     flaws.length > 0 || dryFired === 'not looked over since'
       ? 'stop'

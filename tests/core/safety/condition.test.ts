@@ -52,6 +52,13 @@ describe('the condition of a bow', () => {
       bowCondition({ lookOver: sound, lookedOver: looked === null ? null : at(looked), dryFired: at(fired) }).level;
     expect([level(3, null), level(3, 2), level(3, 3), level(3, 4)]).toEqual(['stop', 'stop', 'stop', 'caution']);
   });
+
+  it('stays stopped while limbs, tips or string were left out of the look-over since [common practice: inspect those after any]', () => {
+    const level = (part: keyof BowLookOver) =>
+      bowCondition({ lookOver: { ...sound, [part]: 'not looked at' }, lookedOver: at(4), dryFired: at(3) }).level;
+    expect([level('limbs'), level('tips'), level('string')]).toEqual(['stop', 'stop', 'stop']);
+    expect([level('bolts'), level('serving')]).toEqual(['caution', 'caution']);
+  });
 });
 
 describe('numbered arrows', () => {
