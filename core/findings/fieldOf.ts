@@ -1,7 +1,10 @@
 import type { Measure } from '../model/limits.ts';
 import type { Screen } from './finding.ts';
 
-const places: Readonly<Partial<Record<Measure, readonly [screen: Screen, field: string]>>> = {
+/** What a refusal may name besides a measure: a table or a choice. */
+type OtherField = 'forceDraw' | 'chronograph' | 'arrows' | 'stringMaterial' | 'bowKind';
+
+const places: Readonly<Partial<Record<Measure | OtherField, readonly [screen: Screen, field: string]>>> = {
   drawLength: ['bow', 'archer.drawLength'],
   holdTime: ['bow', 'archer.holdTime'],
   eyeHeight: ['bow', 'form.eyeHeight'],
@@ -17,8 +20,14 @@ const places: Readonly<Partial<Record<Measure, readonly [screen: Screen, field: 
   buttonTurns: ['bow', 'settings.buttonTurns'],
   arrowSpeed: ['bow', 'settings.arrowSpeed'],
   pointAhead: ['bow', 'settings.pointAhead'],
+  buttonPreload: ['bow', 'settings.buttonPreload'],
+  buttonRate: ['bow', 'settings.buttonRate'],
+  bowKind: ['bow', 'bow.bowKind'],
+  forceDraw: ['bow', 'bow.forceDraw'],
+  chronograph: ['bow', 'setup.chronograph'],
   readingDraw: ['bow', 'bow.forceDraw'],
   readingForce: ['bow', 'bow.forceDraw'],
+  stringMaterial: ['bow', 'settings.stringMaterial'],
   strands: ['bow', 'settings.strands'],
   stringLength: ['bow', 'settings.stringLength'],
   stringMass: ['bow', 'settings.stringMass'],
@@ -36,8 +45,11 @@ const places: Readonly<Partial<Record<Measure, readonly [screen: Screen, field: 
   balance: ['arrow', 'arrowSet.balance'],
   pinMass: ['arrow', 'arrowSet.pinMass'],
   wrapMass: ['arrow', 'arrowSet.wrapMass'],
+  vaneCount: ['arrow', 'arrowSet.vaneCount'],
   vaneLength: ['arrow', 'arrowSet.vaneLength'],
   vaneFromThroat: ['arrow', 'arrowSet.vaneFromThroat'],
+  straightness: ['arrow', 'arrowSet.arrows'],
+  arrows: ['arrow', 'arrowSet.arrows'],
 };
 
 /**
@@ -55,5 +67,5 @@ export function fieldOf(
   measure: string | undefined,
   otherwise: readonly [screen: Screen, field: string],
 ): readonly [screen: Screen, field: string] {
-  return (measure === undefined ? undefined : places[measure as Measure]) ?? otherwise;
+  return (measure === undefined ? undefined : places[measure as Measure | OtherField]) ?? otherwise;
 }
