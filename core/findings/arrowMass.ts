@@ -1,7 +1,7 @@
 import { isWeighed, weightAgainstMark } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
-import { massPerWeightCheck } from '../safety/index.ts';
+import { arrowsMassCheck } from '../safety/index.ts';
 import { textQuantity } from '../units/index.ts';
 import { fieldOf } from './fieldOf.ts';
 import type { Finding } from './finding.ts';
@@ -12,21 +12,21 @@ import { waitingFor } from './waiting.ts';
 /**
  * Whether the arrow is heavy enough for the bow, as one line in the column of checks.
  *
- * @equation as massPerWeightCheck of the safety room
+ * @equation as arrowsMassCheck of the safety room
  * @param bundle - the set-up with its records [record]
  * @param units - the person's choice of units [record]
  * @param known - what several checks rest on [record]
  * @returns the finding [record]
- * @validity as massPerWeightCheck
+ * @validity as arrowsMassCheck
  * @source common practice
  * @example arrowMassFinding(exampleBundle, defaultPreferences.units).title // "Arrow mass 9.9 gr per lb"
  */
 export function arrowMassFinding(bundle: Bundle, units: UnitChoice, known: Known = knownOf(bundle, units)): Finding {
-  const { archer, bow, setup } = bundle;
-  const mass = known.mass();
+  const { archer, bow, arrowSet, setup } = bundle;
   const weight = known.heavier();
-  if (!mass.ok || !weight.ok) {
-    const problem = !mass.ok ? mass.problem : !weight.ok ? weight.problem : null;
+  const judged = weight.ok ? arrowsMassCheck(bow, arrowSet, weight.value) : known.mass();
+  if (!weight.ok || !judged.ok || !('check' in judged.value)) {
+    const problem = !judged.ok ? judged.problem : !weight.ok ? weight.problem : null;
     return waitingFor(
       'arrowMass',
       'Arrow mass for this weight: not known',
@@ -35,7 +35,7 @@ export function arrowMassFinding(bundle: Bundle, units: UnitChoice, known: Known
       ...fieldOf(problem?.field, ['arrow', 'arrowSet.weighed']),
     );
   }
-  const check = massPerWeightCheck(bow, mass.value.mass, weight.value);
+  const { check, mass, from: massFrom, number } = judged.value;
   const text = (si: number) => textQuantity(si, 'massPerWeight', units);
   const perText = text(check.value).replace('/', ' per ');
   const { least, limit, level } = check;
@@ -53,9 +53,10 @@ export function arrowMassFinding(bundle: Bundle, units: UnitChoice, known: Known
     : overTable
       ? ` Judged by the ${rounded} in the table of readings, since the weight on the fingers contradicts it: weigh again.`
       : '';
+  const which = number === null ? 'Arrow' : `Arrow ${number}`;
   const title = {
-    stop: `Arrow too light: ${text(check.value)}`,
-    caution: `Arrow mass ${perText}, ${!atLimit ? 'light' : weighed ? 'on the limit' : 'perhaps too light'}`,
+    stop: `${which} too light: ${text(check.value)}`,
+    caution: `${number === null ? 'Arrow mass' : `${which}:`} ${perText}, ${!atLimit ? 'light' : weighed ? 'on the limit' : 'perhaps too light'}`,
     unknown: `Arrow mass ${perText}`,
     'in range': `Arrow mass ${perText}`,
   };
@@ -82,8 +83,8 @@ export function arrowMassFinding(bundle: Bundle, units: UnitChoice, known: Known
       symbols: [
         {
           symbol: 'm',
-          name: `arrow, ${mass.value.from === 'parts' ? 'sum of its parts' : 'weighed'}`,
-          value: textQuantity(mass.value.mass, 'mass', units),
+          name: `${which.toLowerCase()}, ${massFrom === 'parts' ? 'sum of its parts' : number === null ? 'weighed' : 'the lightest that is shot'}`,
+          value: textQuantity(mass, 'mass', units),
         },
         {
           symbol: 'F',
@@ -111,7 +112,7 @@ export function arrowMassFinding(bundle: Bundle, units: UnitChoice, known: Known
           ? goTo('Enter', 'bow', 'bow.leastMassPerWeight')
           : (atLimit && !weighed) || doubted || overTable
             ? goTo('Weigh', 'bow', 'settings.weightOnFingers')
-            : goTo('Arrow', 'arrow', 'arrowSet.weighed'),
+            : goTo('Arrow', 'arrow', number === null ? 'arrowSet.weighed' : 'arrowSet.arrows'),
   };
 }
 

@@ -1,4 +1,4 @@
-export type { SafetyLevel } from './level.ts';
+export { worseLevel, type SafetyLevel } from './level.ts';
 export {
   pointAheadCheck,
   pointAheadLimits,
@@ -17,6 +17,7 @@ export {
   type LeastMassPerWeight,
   type MassCheck,
 } from './massPerWeight.ts';
+export { arrowsMassCheck, type ArrowsMassCheck } from './arrowsMass.ts';
 export { handCheck } from './hand.ts';
 export { compoundPassCheck, compoundShaftCheck } from './compound.ts';
 export { bowCondition, bowParts, type BowCondition, type BowPart } from './bowCondition.ts';

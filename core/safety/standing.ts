@@ -1,13 +1,12 @@
-import { arrowMass } from '../arrow/index.ts';
 import { heavierWeight, stringFigures } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import { arrowsCondition } from './arrowsCondition.ts';
+import { arrowsMassCheck } from './arrowsMass.ts';
 import { boltsCheck } from './bolts.ts';
 import { bowCondition } from './bowCondition.ts';
 import { compoundShaftCheck } from './compound.ts';
 import { stringFibreCheck } from './fibre.ts';
 import { handCheck } from './hand.ts';
-import { massPerWeightCheck } from './massPerWeight.ts';
 import { pointAheadCheck } from './pointAhead.ts';
 
 /** What can stop a set-up; the findings have the same ids. */
@@ -37,16 +36,16 @@ export function standingStops(bundle: Bundle): readonly Stop[] {
   const { archer, bow, arrowSet, setup } = bundle;
   const { settings } = setup;
   const condition = bowCondition(bow);
-  const mass = arrowMass(arrowSet);
   const string = stringFigures(bundle);
   const weight = heavierWeight(bow, archer, settings);
+  const mass = weight.ok ? arrowsMassCheck(bow, arrowSet, weight.value) : null;
   const reach = { arrowLength: arrowSet.length, drawLength: archer.drawLength, measured: settings.pointAhead };
   const checks: readonly (readonly [Stop, boolean])[] = [
     ['lookOver.bow', condition.flaws.length > 0],
     ['dryFired', condition.dryFired === 'not looked over since'],
     ['arrowFlaws', arrowsCondition(arrowSet).flawed.length > 0],
     ['pointAhead', pointAheadCheck(archer, reach).level === 'stop'],
-    ['arrowMass', mass.ok && weight.ok && massPerWeightCheck(bow, mass.value.mass, weight.value).level === 'stop'],
+    ['arrowMass', mass?.ok === true && mass.value.check.level === 'stop'],
     ['hand', handCheck(archer, bow) === 'stop'],
     ['compoundShaft', compoundShaftCheck(bow, arrowSet) === 'stop'],
     ['stringFibre', stringFibreCheck(bow, settings) === 'stop'],

@@ -1,45 +1,72 @@
-import { arrowMass } from '../arrow/index.ts';
-import { heavierWeight } from '../bow/index.ts';
+import { heavierWeight, LEAST_RESERVE, stringFigures } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
-import { massPerWeightCheck, pointAheadCheck, whyNotHeavier, type MassCheck, type SafetyLevel } from '../safety/index.ts';
+import { arrowsMassCheck, pointAheadCheck, whyNotHeavier, worseLevel, type ArrowsMassCheck } from '../safety/index.ts';
 import { poundForce } from '../units/exact.ts';
 import { textQuantity } from '../units/index.ts';
 import { tradeSteps } from './move.ts';
 
-const worse: readonly SafetyLevel[] = ['in range', 'unknown', 'caution', 'stop'];
 const ROUNDING = 1e-6;
+const MEASURE_FIRST = 'Measure the point ahead of the rest at the deepest draw first.';
 
-function massCheckOf({ archer, bow, arrowSet, setup }: Bundle): MassCheck | null {
-  const mass = arrowMass(arrowSet);
+function massCheckOf({ archer, bow, arrowSet, setup }: Bundle): ArrowsMassCheck | null {
   const weight = heavierWeight(bow, archer, setup.settings);
-  return mass.ok && weight.ok ? massPerWeightCheck(bow, mass.value.mass, weight.value) : null;
+  const judged = weight.ok ? arrowsMassCheck(bow, arrowSet, weight.value) : null;
+  return judged?.ok === true ? judged.value : null;
 }
 
 /**
  * Why the arrow's mass forbids a move; null when it does not.
  *
- * @equation the check of the mass per weight stands worse after the move than before
+ * @equation the check of the mass per weight stands worse after the move than before, or is no better than a caution and the arrow lighter for the weight
  * @param before - the set-up as it is [record]
  * @param after - the set-up after the move [record]
  * @param units - the person's choice of units [record]
  * @returns the reason as a sentence, or null [text]
- * @validity as massPerWeightCheck
+ * @validity as arrowsMassCheck
  * @source common practice
  * @example massBarrier(exampleBundle, exampleBundle, defaultPreferences.units) // null
  */
 export function massBarrier(before: Bundle, after: Bundle, units: UnitChoice): string | null {
-  const [was, is] = [massCheckOf(before), massCheckOf(after)];
-  if (was === null || is === null || is.limit === null || worse.indexOf(is.level) <= worse.indexOf(was.level)) return null;
+  const [was, then] = [massCheckOf(before), massCheckOf(after)];
+  if (was === null || then === null || then.check.limit === null) return null;
+  const is = { ...then.check, limit: then.check.limit };
+  // An arrow that is light already is made no lighter, though it would still be a caution only.
+  const perWeight = ({ lightest, mass, check }: ArrowsMassCheck) => (lightest / mass) * check.value;
+  const lighter = perWeight(then) < perWeight(was) * (1 - ROUNDING);
+  if (!worseLevel(is.level, was.check.level) && !lighter) return null;
   const text = (si: number) => textQuantity(si, 'massPerWeight', units);
   const heaviest = is.value >= is.limit;
   return `The arrow would be ${text(heaviest ? is.atHeaviest : is.value)}${heaviest ? ' at the heaviest that the weight may be' : ''}: ${text(is.limit)} is the ${is.least?.from === 'maker' ? 'bow maker\u2019s ' : ''}least.`;
 }
 
 /**
+ * Why the string forbids more draw weight; null when it does not.
+ *
+ * @equation less than six times the weight after the move, or fewer strands than are usual for it where there were enough before
+ * @param before - the set-up as it is [record]
+ * @param after - the set-up with the heavier bow [record]
+ * @returns the reason as a sentence, or null [text]
+ * @validity as stringFigures; a string of which nothing is known forbids nothing, and is a finding
+ * @source common practice
+ * @example stringBarrier(exampleBundle, exampleBundle) // null
+ */
+export function stringBarrier(before: Bundle, after: Bundle): string | null {
+  const [was, is] = [stringFigures(before), stringFigures(after)];
+  if (!was.ok || !is.ok) return null;
+  if (is.value.reserve < LEAST_RESERVE)
+    return `The string would hold ${is.value.reserve.toFixed(1)} times the weight: ${LEAST_RESERVE} times is the least. A stronger string first.`;
+  const { strands } = after.setup.settings;
+  const few = (usual: { readonly low: number } | null) => usual !== null && strands !== null && strands < usual.low;
+  return few(is.value.strandsUsual) && !few(was.value.strandsUsual)
+    ? `Strings of ${is.value.strandsUsual?.low ?? 0} strands or more are usual for that weight: another string first.`
+    : null;
+}
+
+/**
  * Why the archer's draw forbids a shorter shaft; null when it does not.
  *
- * @equation the check of the point at the deepest draw is not in range after the move
+ * @equation the check of the point at the deepest draw is not in range after the move, or rests on a reach that nobody measured where nothing but that reach is asked
  * @param after - the set-up with the shorter arrows [record]
  * @param units - the person's choice of units [record]
  * @returns the reason as a sentence, or null [text]
@@ -51,8 +78,10 @@ export function reachBarrier(after: Bundle, units: UnitChoice): string | null {
   const { archer, arrowSet, setup } = after;
   const reach = { arrowLength: arrowSet.length, drawLength: archer.drawLength, measured: setup.settings.pointAhead };
   const { level, rule, limit, ahead, beyondDraw, why } = pointAheadCheck(archer, reach);
-  if (level === 'in range') return null;
-  if (limit === null) return why ?? 'Measure the point ahead of the rest at the deepest draw first.';
+  // Five millimetres off a reckoned reach are less than a draw is measured to: a cut wants the reach itself.
+  const byReach = archer.clicker && archer.experience !== 'learner';
+  if (level === 'in range') return byReach && ahead?.from !== 'measured' ? MEASURE_FIRST : null;
+  if (limit === null) return why ?? MEASURE_FIRST;
   if (rule === 'measured against reckoned')
     return 'The reach as measured and as reckoned would contradict each other: measure it again first.';
   const text = (si: number) => textQuantity(Math.abs(si), 'length', units);
@@ -93,6 +122,22 @@ export function boltBarrier({ archer, bow, setup }: Bundle, from: number, to: nu
   if (turns === null || share <= turns * weightPerTurn + ROUNDING) return null;
   const left = textQuantity(Math.max(0, turns), 'turns', units);
   return up ? `The bolts have ${left} left to go in.` : `The bolts have ${left} left to the maker\u2019s most.`;
+}
+
+/**
+ * What has to be said of limb bolts that nobody counted before they are turned out.
+ *
+ * @equation lighter, and either bolt or the maker's most not on record
+ * @param bundle - the set-up as it is [record]
+ * @param lighter - whether the bolts are turned out [choice]
+ * @returns a sentence, or null [text]
+ * @validity bows with limb bolts
+ * @source common practice
+ * @example boltCaution(exampleBundle, true) // "Count the bolts first: never out past the maker’s most."
+ */
+export function boltCaution({ bow, setup }: Bundle, lighter: boolean): string | null {
+  if (!lighter || turnsLeft(bow.mostBoltTurns, setup.settings, false) !== null) return null;
+  return 'Count the bolts first: never out past the maker\u2019s most.';
 }
 
 function turnsLeft(

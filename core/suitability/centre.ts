@@ -1,7 +1,11 @@
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { ok, refuse, type Result } from '../model/problem.ts';
-import { standingStops } from '../safety/index.ts';
+import { heavierWeight } from '../bow/index.ts';
+import { braceStanding } from '../findings/braceHeight.ts';
+import { leastMassPerWeight, pointAheadCheck, standingStops } from '../safety/index.ts';
+import { grain } from '../units/exact.ts';
+import { textQuantity } from '../units/index.ts';
 import type { FigureBand } from './column.ts';
 import { changedFigures, neededText, todayOf, type Today } from './cost.ts';
 import { weightDoubt, type Doubt } from './doubt.ts';
@@ -69,14 +73,6 @@ const lowered = (sentence: string): string => sentence.charAt(0).toLowerCase() +
 
 const middleOf = ({ low, high }: FigureBand): Aim => ({ low, high, middle: (low + high) / 2 });
 
-/** What has to be said once it is done. */
-const afterwards: Readonly<Record<Move['what'], string | null>> = {
-  point: null,
-  length: 'A cut cannot be undone: one arrow first.',
-  weight: 'Then brace height, tiller and nocking point again.',
-  shaft: null,
-};
-
 /**
  * What would bring the shaft to the middle of what the load on it needs: another point, a shorter shaft, other draw weight, another shaft.
  *
@@ -84,12 +80,14 @@ const afterwards: Readonly<Record<Move['what'], string | null>> = {
  * @param bundle - the set-up with its records [record]
  * @param units - the person's choice of units, for the sentences [record]
  * @returns the moves, in the order of the trade: from and to [SI], what the shaft would act like [m], how far it reaches, its cost, and why it may not be done [list]
- * @validity refused while a stop stands, and where suitability cannot tell; a way that may not be taken far enough says so; in range only what reaches the middle is told; no size is asserted but by the column view, whose band is from memory
+ * @validity refused while a stop stands, a brace height outside the maker's range among them, and where suitability cannot tell; a way that may not be taken far enough says so; in range only what reaches the middle is told; no size is asserted but by the column view, whose band is from memory
  * @source own derivation
  * @example whatWouldCentre({ ...exampleBundle, arrowSet: { ...exampleBundle.arrowSet, deflection: 0.016 } }, defaultPreferences.units).value[0].what // "point"
  */
 export function whatWouldCentre(bundle: Bundle, units: UnitChoice): Result<readonly Move[]> {
-  if (standingStops(bundle).length > 0) return refuse('stopped', 'Nothing is offered while a stop stands: see the findings.');
+  // A brace height outside the maker's range stops the shooting too, and moves the load on the shaft.
+  if (standingStops(bundle).length > 0 || braceStanding(bundle).level === 'stop')
+    return refuse('stopped', 'Nothing is offered while a stop stands: see the findings.');
   const answer = suitability({ ...bundle, settings: bundle.setup.settings });
   if (!answer.ok) return answer;
   const found = answer.value;
@@ -115,7 +113,7 @@ function movesOf(bundle: Bundle, today: Today, found: Suitability, way: Way, uni
     reaches,
     cost: sentences(
       changedFigures(today, movedBundle(bundle, { what: way.what, to }), way.what === 'weight' ? to / way.from : 1, units),
-      stopped === null ? afterwards[way.what] : null,
+      ...(stopped === null ? way.afterwards : []),
       further === null ? null : `No further: ${lowered(further)}`,
     ),
     stopped,
@@ -136,8 +134,22 @@ function movesOf(bundle: Bundle, today: Today, found: Suitability, way: Way, uni
   return [...(smallest ? [move(edge, 'edge', null)] : []), move(last, whole, null, further)];
 }
 
+const LENGTH_FIRST = 'Whether arrows of this length are long enough is not settled: see the findings first.';
+
+/** A weaker shaft is mostly a lighter one: what the whole arrow must weigh, in whole grains. */
+function leastArrow({ archer, bow, setup }: Bundle, units: UnitChoice): string | null {
+  const least = leastMassPerWeight(bow);
+  const weight = heavierWeight(bow, archer, setup.settings);
+  if (least === null || !weight.ok) return null;
+  const mass = Math.max(least.caution * weight.value.value, least.stop * weight.value.high);
+  return `The whole arrow must weigh ${textQuantity(Math.ceil(mass / grain) * grain, 'mass', units)} or more.`;
+}
+
 /** Needed as any tester reads it, for arrows of this length and point. */
-function anotherShaft({ arrowSet }: Bundle, { column, margin, weight }: Suitability, units: UnitChoice): Move {
+function anotherShaft(bundle: Bundle, { column, margin, weight }: Suitability, units: UnitChoice): Move {
+  const { archer, arrowSet, setup } = bundle;
+  const reach = { arrowLength: arrowSet.length, drawLength: archer.drawLength, measured: setup.settings.pointAhead };
+  const long = pointAheadCheck(archer, reach).level === 'in range';
   const aim = target(column.band, weightDoubt(weight));
   const { low, high, middle } = aim ?? middleOf(column.band);
   const deflectionAt = (figure: number) => (margin.measured * figure) / column.figure;
@@ -149,7 +161,11 @@ function anotherShaft({ arrowSet }: Bundle, { column, margin, weight }: Suitabil
     use: 'deflection',
     actsLike: deflectionAt(middle),
     reaches: aim === null ? 'not' : 'middle',
-    cost: `New shafts of this length and point: ${needed}. Their own mass shifts it a little: weigh one, and look again.`,
-    stopped: aim === null ? TOO_WIDE : null,
+    cost: sentences(
+      `New shafts of this length and point: ${needed}.`,
+      leastArrow(bundle, units),
+      'Their own mass shifts it a little: weigh one, and look again.',
+    ),
+    stopped: aim === null ? TOO_WIDE : long ? null : LENGTH_FIRST,
   };
 }

@@ -4,7 +4,7 @@ import { limits } from '../model/limits.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { grain, inch, poundForce } from '../units/exact.ts';
 import { rangeText } from '../findings/parts.ts';
-import { boltBarrier, massBarrier, reachBarrier } from './barriers.ts';
+import { boltBarrier, boltCaution, massBarrier, reachBarrier, stringBarrier } from './barriers.ts';
 import { columnFactor } from './column.ts';
 import { spineDoubt, weightDoubt, type Doubt } from './doubt.ts';
 import { tradeSteps, type Move } from './move.ts';
@@ -17,6 +17,8 @@ export interface Way extends Pick<Move, 'what' | 'from' | 'use'> {
   readonly steps: readonly number[];
   readonly figureAt: (to: number) => number;
   readonly barrier: (to: number) => string | null;
+  /** What has to be said with it, sentence by sentence. */
+  readonly afterwards: readonly (string | null)[];
   /** What stays in doubt once it is done. */
   readonly doubt: Doubt;
 }
@@ -72,6 +74,7 @@ export function waysOf(bundle: Bundle, found: Suitability, weaker: boolean, unit
       (weaker ? to > usual.high * (1 + 1e-9) : to < usual.low * (1 - 1e-9))
         ? `Points of ${rangeText(usual.low, usual.high, 'mass', units, false)} are usual (not checked against a source).`
         : massBarrier(bundle, after('point', to), units),
+    afterwards: [],
     doubt: ofBoth,
   };
   const perLength = shaft.value.mass / length;
@@ -86,6 +89,7 @@ export function waysOf(bundle: Bundle, found: Suitability, weaker: boolean, unit
       const shorter = after('length', to);
       return reachBarrier(shorter, units) ?? massBarrier(bundle, shorter, units);
     },
+    afterwards: ['A cut cannot be undone: one arrow first.'],
     doubt: ofBoth,
   };
   const turned: Way = {
@@ -94,7 +98,15 @@ export function waysOf(bundle: Bundle, found: Suitability, weaker: boolean, unit
     from: weight,
     steps: wholeSteps(weight, columnWeightLb[weaker ? 'to' : 'from'] * poundForce, weightLb * poundForce),
     figureAt: (to) => (figure * to) / weight,
-    barrier: (to) => boltBarrier(bundle, weight, to, units) ?? massBarrier(bundle, after('weight', to), units),
+    barrier: (to) => {
+      const turnedTo = after('weight', to);
+      return (
+        boltBarrier(bundle, weight, to, units) ??
+        massBarrier(bundle, turnedTo, units) ??
+        (to > weight ? stringBarrier(bundle, turnedTo) : null)
+      );
+    },
+    afterwards: [boltCaution(bundle, !weaker), 'Then brace height, tiller and nocking point again.'],
     doubt: ofShaft,
   };
   return [point, cut, turned];
