@@ -99,6 +99,7 @@ for (const take of bothHands) {
     await expect(findings).not.toContainText('NaN');
 
     await bench.restart();
+    await hands.press('Arrow');
     await expect(page.getByRole('img', { name: /Load on the shaft/ })).toBeVisible();
   });
 }
