@@ -68,7 +68,7 @@ function detailOf({ level, rule, ahead, limit }: PointAheadCheck, text: (si: num
   if (rule === 'too short for the draw') return marginFor(learner, text(limit?.value ?? 0));
   if (level === 'stop') return STOPPED;
   if (rule === 'measured against reckoned')
-    return 'One of the two is wrong: have a helper measure it again, at the deepest draw and with these arrows.';
+    return 'Ahead of the rest or behind it: have a helper measure it again, at the deepest draw and with these arrows.';
   if (rule === 'short for a learner')
     return `A learner\u2019s draw still grows: ${text(limit?.value ?? 0)} longer than the draw is the least here.`;
   const least = limit === null ? '' : ` ${text(limit.value)} is the least for a learner or without a clicker.`;
@@ -90,7 +90,7 @@ function titleOf(check: PointAheadCheck, text: (si: number) => string): string {
     case 'too short for the draw':
       return `Arrow too short: ${beyond < 0 ? '' : 'only '}${length}`;
     case 'measured against reckoned':
-      return `Point measured ${text(ahead)} ahead of the rest, reckoned ${text(reckoned)} ${reckoned > 0 ? 'ahead' : 'behind'}`;
+      return `Point measured ${text(ahead)} ahead, reckoned ${text(reckoned)} ${reckoned > 0 ? 'ahead' : 'behind'}`;
     case 'little ahead at the deepest draw':
       return `Point ${text(ahead)} ahead of the rest: little`;
     case 'short for a learner':

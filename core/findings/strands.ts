@@ -56,8 +56,10 @@ export function strandsFinding(bundle: Bundle, units: UnitChoice, known: Known =
   const holds = string.ok ? string.value.holds : 'within common practice';
   const weak = holds !== 'within common practice';
   const stop = holds === 'beyond its strength';
-  const count = `${strands} strands of ${fibre === 'other' ? 'another fibre' : fibre}`;
-  const times = (reserve ?? 0).toFixed(1);
+  const whole = String(Math.round(strands));
+  const count = `${whole} strands of ${fibre === 'other' ? 'another fibre' : fibre}`;
+  // Rounded down: what falls short of six must not read as six.
+  const times = (Math.floor(10 * (reserve ?? 0)) / 10).toFixed(1);
   const force = (si: number) => textQuantity(si, 'weight', units, { digits: 0 });
   return {
     id: 'strands',
@@ -74,12 +76,12 @@ export function strandsFinding(bundle: Bundle, units: UnitChoice, known: Known =
           ? `Breaking at ${LEAST_RESERVE} times the draw weight is the least of common practice: more strands.`
           : rangeSentence(range),
     rule: weak ? ruleOf(reserve ?? 0, LEAST_RESERVE, null, 'ratio', units, false) : countRule(strands, range, units),
-    short: weak ? { figure: `${times} \u00d7`, word: 'string' } : { figure: String(strands), word: 'strands' },
+    short: weak ? { figure: `${times} \u00d7`, word: 'string' } : { figure: whole, word: 'strands' },
     why: whyRule(
       'What the string holds',
       'The strands together break at so many times the draw weight: six is the least of common practice, since the string stops the limbs when the arrow has gone. The bow maker\u2019s range of strands governs; without one the count that is usual for fibre and weight. Strengths of a strand are not checked against a source, and hold for a new string, whole and well served.',
       [
-        ['', 'strands', String(strands)],
+        ['', 'strands', whole],
         ['', 'fibre', fibre],
         ...(string.ok ? stringSymbols(string.value, force) : []),
         ...(range === null
@@ -101,8 +103,10 @@ function rangeOf({ bow }: Bundle, string: StringFigures | null): Range | null {
   return string?.strandsUsual == null ? null : { ...string.strandsUsual, from: 'usual' };
 }
 
-const rangeWords = ({ low, high }: Range): string =>
-  low === null ? `${high} at most` : high === null ? `${low} at least` : `${low} to ${high}`;
+const rangeWords = ({ low, high }: Range): string => {
+  const [least, most] = [low, high].map((strands) => (strands === null ? '' : String(Math.round(strands))));
+  return low === null ? `${most} at most` : high === null ? `${least} at least` : `${least} to ${most}`;
+};
 
 function rangeSentence(range: Range | null): string {
   if (range === null) return 'No count is usual for this fibre: the bow\u2019s or the string\u2019s maker says.';
@@ -121,5 +125,5 @@ const stringSymbols = (
   ['', 'breaks at about', force(strength.value)],
   ['', 'braced, about', force(bracedTension.value)],
   ['', 'while the arrow is on it, up to', force(greatestTension.value)],
-  ['', 'strength over draw weight', reserve.toFixed(1)],
+  ['', 'strength over draw weight', (Math.floor(10 * reserve) / 10).toFixed(1)],
 ];

@@ -45,7 +45,7 @@ export function weightKnownFinding(bundle: Bundle, units: UnitChoice, known: Kno
     level: expected !== null ? 'caution' : measured && !compound ? 'ok' : 'unknown',
     title:
       expected !== null
-        ? `${text} read, about ${round(expected.value, true)} expected from the mark: weigh again`
+        ? `${text} read, about ${round(expected.value, true)} by the mark: weigh again`
         : `${measured ? '' : 'About '}${text} ${compound ? 'at the peak' : 'on the fingers'}${from === 'marked weight' ? ', not weighed' : ''}`,
     detail: expected !== null ? CONTRADICTED : compound ? compoundDetail(measured, band) : detailOf(bundle, from, band, units),
     rule: null,

@@ -55,7 +55,7 @@ export function stringBarrier(before: Bundle, after: Bundle): string | null {
   const [was, is] = [stringFigures(before), stringFigures(after)];
   if (!was.ok || !is.ok) return null;
   if (is.value.reserve < LEAST_RESERVE)
-    return `The string would hold ${is.value.reserve.toFixed(1)} times the weight: ${LEAST_RESERVE} times is the least. A stronger string first.`;
+    return `The string would hold ${(Math.floor(10 * is.value.reserve) / 10).toFixed(1)} times the weight: ${LEAST_RESERVE} times is the least. A stronger string first.`;
   const { strands } = after.setup.settings;
   const few = (usual: { readonly low: number } | null) => usual !== null && strands !== null && strands < usual.low;
   return few(is.value.strandsUsual) && !few(was.value.strandsUsual)

@@ -15,6 +15,8 @@ export interface DrawLoss {
 
 /** Rounding in a typed force is no contradiction. */
 const HAIR = 1e-6;
+/** A bow that gave back less than this share of what went in was not let down on the scale. */
+const NOTHING_BACK = 0.01;
 
 /**
  * The energy between drawing and letting down, over the draws that both were read at.
@@ -49,6 +51,5 @@ export function lossBetween(
   const stored = drawn.area(brace, to);
   const back = down.area(brace, to);
   const energy = stored - back;
-  // A bow that gave nothing back was not read: no share comes out of that.
-  return { loss: stored > 0 && back > 0 && energy >= 0 ? { energy, share: energy / stored } : null, flags };
+  return { loss: energy >= 0 && back > NOTHING_BACK * stored ? { energy, share: energy / stored } : null, flags };
 }

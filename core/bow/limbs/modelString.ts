@@ -47,15 +47,16 @@ export function modelStringOf(
   const material = known ? stringMaterial : usualMaterial(bow);
   const fibre = fibres[material];
   const strands = settings.strands ?? usualStrands(material, weight)?.usual ?? OTHERWISE;
+  const whole = Math.round(strands);
   const mass = settings.stringMass ?? stringMassOf(fibre, strands, length);
   const assumed: string[] = [];
   if (!known || settings.strands === null)
     assumed.push(
       stringMaterial === null
-        ? `The string is taken to be ${strands} strands of ${material}: ${settings.strands === null ? 'neither material nor strands are' : 'the material is not'} on record.`
+        ? `The string is taken to be ${whole} strands of ${material}: ${settings.strands === null ? 'neither material nor strands are' : 'the material is not'} on record.`
         : !known
-          ? `The string is taken to be ${strands} strands of ${material}: nothing is known here of another fibre.`
-          : `The string is taken to have ${strands} strands: nobody has counted them.`,
+          ? `The string is taken to be ${whole} strands of ${material}: nothing is known here of another fibre.`
+          : `The string is taken to have ${whole} strands: nobody has counted them.`,
     );
   if (settings.stringMass === null)
     assumed.push(`The string is taken to weigh ${textQuantity(mass, 'mass', units)}: it was not on a scale.`);

@@ -66,8 +66,8 @@ describe('the arrow on this bow', () => {
     ]);
     expect(at(25, clicker, 2 * inch)).toEqual([
       'caution',
-      'Point measured 2 in ahead of the rest, reckoned 1/4 in behind',
-      'One of the two is wrong: have a helper measure it again, at the deepest draw and with these arrows.',
+      'Point measured 2 in ahead, reckoned 1/4 in behind',
+      'Ahead of the rest or behind it: have a helper measure it again, at the deepest draw and with these arrows.',
     ]);
     expect(at(26, clicker)).toEqual([
       'ok',
@@ -148,7 +148,7 @@ describe('the arrow on this bow', () => {
     const set = setUp({ arrowSet: { weighed: 160 * 6.479891e-5 }, settings: { weightOnFingers: 15 * lbs } });
     expect(weightKnownFinding(set, units)).toMatchObject({
       level: 'caution',
-      title: '15 lb read, about 33 lb expected from the mark: weigh again',
+      title: '15 lb read, about 33 lb by the mark: weigh again',
       action: { field: 'settings.weightOnFingers' },
     });
     // 160 gr are 10.7 gr/lb on 15 lb and 4.8 on 33.
