@@ -1,7 +1,7 @@
 import { inch } from '../../../core/units/exact.ts';
 import { pathOf } from '../path.ts';
 import { bowBehind } from './behind.ts';
-import type { DrawnBow } from './drawn.ts';
+import type { DrawnBow } from './figures.ts';
 import type { BowLayout } from './standing.ts';
 import { Parts } from './Parts.tsx';
 

@@ -3,7 +3,7 @@ import type { FigureProps } from '../../design/index.ts';
 import { DimensionFigure, DimensionLine } from '../dimension/index.ts';
 import { pathOf } from '../path.ts';
 import { BehindView } from './BehindView.tsx';
-import type { DrawnBow } from './drawn.ts';
+import type { DrawnBow } from './figures.ts';
 import { bowLayout } from './layout.ts';
 import { onDrawing, type BowTexts, type OnDrawing } from './standing.ts';
 import { SideView } from './SideView.tsx';

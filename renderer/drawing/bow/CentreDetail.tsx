@@ -3,7 +3,7 @@ import type { DrawnFigure } from './BowDrawing.tsx';
 import { DimensionFigure, DimensionLine } from '../dimension/index.ts';
 import { pathOf } from '../path.ts';
 import type { CentreDetail as Marks } from './details.ts';
-import type { DrawnBow } from './drawn.ts';
+import type { DrawnBow } from './figures.ts';
 
 /** B: the shaft from behind beside the string's line, with what it leans on cut and hatched. */
 export function CentreDetail({ marks, figure, bow }: { marks: Marks; figure: DrawnFigure; bow: DrawnBow }) {

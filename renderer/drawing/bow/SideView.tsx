@@ -1,6 +1,6 @@
 import { inch } from '../../../core/units/exact.ts';
 import { pathOf } from '../path.ts';
-import type { DrawnBow } from './drawn.ts';
+import type { DrawnBow } from './figures.ts';
 import type { BowLayout } from './standing.ts';
 import { Parts } from './Parts.tsx';
 import type { Place } from './points.ts';

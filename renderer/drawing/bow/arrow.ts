@@ -1,5 +1,5 @@
 import { inch } from '../../../core/units/exact.ts';
-import type { DrawnBow } from './drawn.ts';
+import type { DrawnBow } from './figures.ts';
 import type { Place } from './points.ts';
 import type { BowShape } from './shape.ts';
 

@@ -1,5 +1,5 @@
 import { inch } from '../../../core/units/exact.ts';
-import type { DrawnBow } from './drawn.ts';
+import type { DrawnBow } from './figures.ts';
 import { between, flipped, smooth, type Place } from './points.ts';
 import { reaching, riserHalf } from './recurve.ts';
 import { MIDDLE, type BowShape, type Part } from './shape.ts';

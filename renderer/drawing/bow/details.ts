@@ -2,7 +2,7 @@ import type { Hand } from '../../../core/model/archer.ts';
 import type { Box } from '../../plots/boxes.ts';
 import { figureBox } from '../dimension/figureBox.ts';
 import { TAIL, type Span } from '../dimension/lines.ts';
-import type { DrawnBow } from './drawn.ts';
+import type { DrawnBow } from './figures.ts';
 import { sizeOf, type FigureText, type Standing } from './standing.ts';
 
 /** A detail drawn larger than the bow: its places are px on its own little sheet. */

@@ -1,4 +1,4 @@
-import type { DrawnBow } from './drawn.ts';
+import type { DrawnBow } from './figures.ts';
 import { compound } from './compound.ts';
 import { recurve } from './recurve.ts';
 import type { BowShape } from './shape.ts';

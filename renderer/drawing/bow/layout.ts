@@ -3,7 +3,7 @@ import { figureBox, type FigureSize } from '../dimension/figureBox.ts';
 import { lane, type Wish } from '../dimension/lanes.ts';
 import type { Span } from '../dimension/lines.ts';
 import { nockedArrow, POINT } from './arrow.ts';
-import type { DrawnBow } from './drawn.ts';
+import type { DrawnBow } from './figures.ts';
 import { bowShape } from './geometry.ts';
 import type { BowShape } from './shape.ts';
 import { sizeOf, type BowLayout, type BowTexts, type OnDrawing, type Standing } from './standing.ts';

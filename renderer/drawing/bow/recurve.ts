@@ -1,5 +1,5 @@
 import { inch } from '../../../core/units/exact.ts';
-import type { DrawnBow } from './drawn.ts';
+import type { DrawnBow } from './figures.ts';
 import { beside, between, flipped, inInches, smooth, type Place } from './points.ts';
 import { finished, limbsOf, MIDDLE, type BowShape, type Part } from './shape.ts';
 

@@ -1,6 +1,6 @@
 import { inch } from '../../../core/units/exact.ts';
 import type { BowKind } from '../../../core/model/bow.ts';
-import type { DrawnBow } from './drawn.ts';
+import type { DrawnBow } from './figures.ts';
 import { between, flipped, type Place } from './points.ts';
 import { finished, MIDDLE, type BowShape, type Part } from './shape.ts';
 

@@ -3,7 +3,7 @@ import type { Bundle } from '../../../core/model/bundle.ts';
 import type { DrawnFigure } from '../../drawing/bow/BowDrawing.tsx';
 import { CentreDetail } from '../../drawing/bow/CentreDetail.tsx';
 import { centreDetail, nockingDetail } from '../../drawing/bow/details.ts';
-import type { DrawnBow } from '../../drawing/bow/drawn.ts';
+import type { DrawnBow } from '../../drawing/bow/figures.ts';
 import { bowShape } from '../../drawing/bow/geometry.ts';
 import { NockingDetail } from '../../drawing/bow/NockingDetail.tsx';
 import { useUnits } from '../../state/useBench.ts';

@@ -1,7 +1,7 @@
 import type { Finding } from '../../../core/findings/finding.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import type { DrawnFigure } from '../../drawing/bow/BowDrawing.tsx';
-import type { DrawnBow } from '../../drawing/bow/drawn.ts';
+import type { DrawnBow } from '../../drawing/bow/figures.ts';
 import type { FigureText, OnDrawing } from '../../drawing/bow/standing.ts';
 import { figureText } from '../../drawing/dimension/figureBox.ts';
 import type { FigureProps } from '../../design/index.ts';

@@ -1,20 +1,14 @@
 import { area, line, scaleLinear, type ScaleLinear } from 'd3';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { factorOf, unitOf } from '../../../core/units/index.ts';
-import type { Box } from '../boxes.ts';
 import type { Label } from '../labels.ts';
 import { inchSteps, ticksAcross, ticksUp, widthUp, type Tick } from '../ticks.ts';
 import { upTo, type ForceDrawData, type ForceSample } from './data.ts';
-import { placeLabels } from './placing.ts';
+import { placeLabels, type Drawn } from './placing.ts';
 
-export interface ForceDrawMarks {
-  readonly width: number;
+export interface ForceDrawMarks extends Drawn {
   readonly height: number;
-  readonly x: ScaleLinear<number, number>;
-  readonly y: ScaleLinear<number, number>;
-  readonly window: Box;
   readonly across: readonly Tick[];
-  readonly up: readonly Tick[];
   readonly curve: string;
   /** The curve past this archer's draw. */
   readonly beyond: string;
@@ -24,15 +18,6 @@ export interface ForceDrawMarks {
   readonly energy: string;
   readonly lost: string | null;
   readonly letDown: string | null;
-  readonly dots: readonly {
-    readonly x: number;
-    readonly y: number;
-    readonly kind: 'drawn' | 'let down' | 'flagged';
-    readonly why: string | null;
-  }[];
-  /** This archer's draw, down to the axis. */
-  readonly full: { readonly x: number; readonly y: number };
-  readonly stacks: { readonly x: number; readonly y: number } | null;
   readonly labels: readonly Label[];
 }
 

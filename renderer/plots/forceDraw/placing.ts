@@ -1,17 +1,34 @@
+import type { ScaleLinear } from 'd3';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { textQuantity } from '../../../core/units/index.ts';
 import type { Box } from '../boxes.ts';
 import { curveBoxes, dotBoxes } from '../curveBoxes.ts';
 import { firstFree, label, type Label } from '../labels.ts';
+import type { Tick } from '../ticks.ts';
 import type { ForceDrawData } from './data.ts';
-import type { ForceDrawMarks } from './marks.ts';
 
 const NAME = 13;
 const FIGURE = 16;
 /** From a figure to its name [px]. */
 const GAP = 6;
 
-type Drawn = Pick<ForceDrawMarks, 'x' | 'y' | 'window' | 'dots' | 'full' | 'stacks' | 'up' | 'width'>;
+/** What is drawn, as far as a name has to keep off it or belongs to it. */
+export interface Drawn {
+  readonly width: number;
+  readonly x: ScaleLinear<number, number>;
+  readonly y: ScaleLinear<number, number>;
+  readonly window: Box;
+  readonly up: readonly Tick[];
+  readonly dots: readonly {
+    readonly x: number;
+    readonly y: number;
+    readonly kind: 'drawn' | 'let down' | 'flagged';
+    readonly why: string | null;
+  }[];
+  /** This archer's draw, down to the axis. */
+  readonly full: { readonly x: number; readonly y: number };
+  readonly stacks: { readonly x: number; readonly y: number } | null;
+}
 
 /** The names on the plot, each where it is free: the weight over the curve's end, energies in the area, "stacks" where it begins. */
 export function placeLabels(data: ForceDrawData, marks: Drawn, units: UnitChoice): readonly Label[] {

@@ -1,30 +1,17 @@
-import { area, line, max, min, scaleLinear, type ScaleLinear } from 'd3';
+import { area, line, max, min, scaleLinear } from 'd3';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { factorOf, unitOf } from '../../../core/units/index.ts';
-import type { Box } from '../boxes.ts';
 import type { Label } from '../labels.ts';
 import { ticksAcross, ticksUp, widthUp, type Tick } from '../ticks.ts';
 import type { SpeedMassData, SpeedSample } from './data.ts';
-import { placeLabels } from './placing.ts';
+import { placeLabels, type Drawn } from './placing.ts';
 
-export interface SpeedMassMarks {
-  readonly width: number;
+export interface SpeedMassMarks extends Drawn {
   readonly height: number;
-  readonly x: ScaleLinear<number, number>;
-  readonly y: ScaleLinear<number, number>;
-  readonly window: Box;
   readonly across: readonly Tick[];
-  readonly up: readonly Tick[];
   readonly curve: string;
   readonly band: string;
   readonly edges: readonly [string, string];
-  readonly dots: readonly { readonly x: number; readonly y: number }[];
-  /** This arrow, with the interval of its speed; null where it is too light. */
-  readonly arrow: { readonly x: number; readonly y: number; readonly low: number; readonly high: number } | null;
-  /** Where this arrow would stand on the axis. */
-  readonly arrowX: number;
-  /** The zone of arrows that are too light: its right edge; null where there is no limit. */
-  readonly tooLight: { readonly x: number } | null;
   readonly labels: readonly Label[];
 }
 

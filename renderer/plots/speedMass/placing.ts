@@ -1,16 +1,31 @@
+import type { ScaleLinear } from 'd3';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { textQuantity } from '../../../core/units/index.ts';
 import type { Box } from '../boxes.ts';
 import { curveBoxes, dotBoxes } from '../curveBoxes.ts';
 import { firstFree, label, type Label } from '../labels.ts';
+import type { Tick } from '../ticks.ts';
 import type { SpeedMassData } from './data.ts';
-import type { SpeedMassMarks } from './marks.ts';
 import { atTheArrow, bandName } from './words.ts';
 
 const NAME = 13;
 const FIGURE = 16;
 
-type Drawn = Pick<SpeedMassMarks, 'x' | 'y' | 'window' | 'dots' | 'arrow' | 'arrowX' | 'tooLight' | 'up' | 'width'>;
+/** What is drawn, as far as a name has to keep off it or belongs to it. */
+export interface Drawn {
+  readonly width: number;
+  readonly x: ScaleLinear<number, number>;
+  readonly y: ScaleLinear<number, number>;
+  readonly window: Box;
+  readonly up: readonly Tick[];
+  readonly dots: readonly { readonly x: number; readonly y: number }[];
+  /** This arrow, with the interval of its speed; null where it is too light. */
+  readonly arrow: { readonly x: number; readonly y: number; readonly low: number; readonly high: number } | null;
+  /** Where this arrow would stand on the axis. */
+  readonly arrowX: number;
+  /** The zone of arrows that are too light: its right edge; null where there is no limit. */
+  readonly tooLight: { readonly x: number } | null;
+}
 
 /** This arrow's speed and energy beside its mark, the limit at its edge, what the band holds: each where it is free. */
 export function placeLabels(data: SpeedMassData, marks: Drawn, units: UnitChoice): readonly Label[] {
