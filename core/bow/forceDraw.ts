@@ -147,7 +147,7 @@ function ofRows(
   const brace = braces.read + AMO_ADDS;
   const drawn = read ?? pointsRead(forceDraw, 'draw', brace);
   const down = pointsRead(forceDraw, 'let-down', brace);
-  const kept = read?.asRead == null ? null : lossBetween(down.points, brace, read.asRead, units);
+  const kept = read?.asRead == null || down.points.length === 0 ? null : lossBetween(down.points, brace, read.asRead(), units);
   const flags = [
     ...rowFlags(forceDraw, drawn, brace, full, units),
     ...rowFlags(forceDraw, down, brace, full, units),

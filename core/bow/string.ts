@@ -4,6 +4,7 @@ import { given } from '../model/given.ts';
 import { axialOf, fibreOf } from './limbs/fibres.ts';
 import { stringLengthOf } from './limbs/stringLength.ts';
 import { usualStrands } from './limbs/usualStrands.ts';
+import type { DrawWeight } from './weight.ts';
 import { heavierWeight } from './weightAgainstMark.ts';
 
 /** What a string holds, and what it is asked to hold. */
@@ -40,12 +41,16 @@ const AFTER_THE_ARROW = 6;
  *
  * @equation strength = strands × strand strength; braced about 2.5 F; while the arrow is on it 2.3 to 3.4 F with polyester and 3 to 5.8 F with low-stretch fibre, 6 F after it has gone; reserve = strength/F: little below 6, beyond its strength when the tension with the arrow on passes the strength
  * @param bundle - bow, archer and setup, with the string's material and strands [record]
+ * @param weighs - its heavierWeight, for who has it already [function]
  * @returns strengths, tensions and EA [N], stiffness [N/m] [record]
  * @validity new strings, whole and well served: wear, knots and a nicked strand are for the look-over; tensions are a rigid arm's, which are too high near brace, and so on the careful side; refused for a compound, and while material, strands or weight are not known
  * @source common practice
  * @example stringFigures({ ...exampleBundle, setup: { ...exampleBundle.setup, settings: { ...exampleBundle.setup.settings, stringMaterial: 'polyester', strands: 12 } } }).value.strength.value // 2664
  */
-export function stringFigures({ bow, archer, setup }: Bundle): Result<StringFigures> {
+export function stringFigures(
+  { bow, archer, setup }: Bundle,
+  weighs: () => Result<DrawWeight> = () => heavierWeight(bow, archer, setup.settings),
+): Result<StringFigures> {
   if (bow.bowKind === 'compound')
     return refuse(
       'compound',
@@ -64,7 +69,7 @@ export function stringFigures({ bow, archer, setup }: Bundle): Result<StringFigu
   const figures = given('the string', { strands: settings.strands });
   if (!figures.ok) return figures;
   const { strands } = figures.value;
-  const found = heavierWeight(bow, archer, settings);
+  const found = weighs();
   if (!found.ok) return found;
   const weight = found.value.value;
   const times = (band: Band, factor: number): Band => ({

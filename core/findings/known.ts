@@ -31,11 +31,12 @@ function once<T>(work: () => T): () => T {
  */
 export function knownOf(bundle: Bundle, units: UnitChoice): Known {
   const { archer, bow, arrowSet, setup } = bundle;
+  const heavier = once(() => heavierWeight(bow, archer, setup.settings));
   return {
     mass: once(() => arrowMass(arrowSet)),
     weight: once(() => drawWeight(bow, archer, setup.settings)),
-    heavier: once(() => heavierWeight(bow, archer, setup.settings)),
+    heavier,
     build: once(() => buildArrow(arrowSet, units)),
-    string: once(() => stringFigures(bundle)),
+    string: once(() => stringFigures(bundle, heavier)),
   };
 }

@@ -36,8 +36,8 @@ export function standingStops(bundle: Bundle): readonly Stop[] {
   const { archer, bow, arrowSet, setup } = bundle;
   const { settings } = setup;
   const condition = bowCondition(bow);
-  const string = stringFigures(bundle);
   const weight = heavierWeight(bow, archer, settings);
+  const string = stringFigures(bundle, () => weight);
   const mass = weight.ok ? arrowsMassCheck(bow, arrowSet, weight.value) : null;
   const reach = { arrowLength: arrowSet.length, drawLength: archer.drawLength, measured: settings.pointAhead };
   const checks: readonly (readonly [Stop, boolean])[] = [

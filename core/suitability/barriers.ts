@@ -1,5 +1,6 @@
-import { heavierWeight, LEAST_RESERVE, stringFigures } from '../bow/index.ts';
+import { LEAST_RESERVE, stringFigures, type DrawWeight } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
+import type { Result } from '../model/problem.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { arrowsMassCheck, pointAheadCheck, whyNotHeavier, worseLevel, type ArrowsMassCheck } from '../safety/index.ts';
 import { poundForce } from '../units/exact.ts';
@@ -9,8 +10,18 @@ import { tradeSteps } from './move.ts';
 const ROUNDING = 1e-6;
 const MEASURE_FIRST = 'Measure the point ahead of the rest at the deepest draw first.';
 
-function massCheckOf({ archer, bow, arrowSet, setup }: Bundle): ArrowsMassCheck | null {
-  const weight = heavierWeight(bow, archer, setup.settings);
+/**
+ * How heavy the arrows of a set-up are for a weight, for massBarrier; null where it is not known.
+ *
+ * @equation as arrowsMassCheck
+ * @param bundle - the set-up [record]
+ * @param weight - from heavierWeight, worked out once for all moves that leave it alone [record]
+ * @returns the check [record]
+ * @validity as arrowsMassCheck
+ * @source common practice
+ * @example massCheckOf(exampleBundle, heavierWeight(exampleBundle.bow, exampleBundle.archer, exampleBundle.setup.settings)).check.level // "in range"
+ */
+export function massCheckOf({ bow, arrowSet }: Bundle, weight: Result<DrawWeight>): ArrowsMassCheck | null {
   const judged = weight.ok ? arrowsMassCheck(bow, arrowSet, weight.value) : null;
   return judged?.ok === true ? judged.value : null;
 }
@@ -19,16 +30,15 @@ function massCheckOf({ archer, bow, arrowSet, setup }: Bundle): ArrowsMassCheck 
  * Why the arrow's mass forbids a move; null when it does not.
  *
  * @equation the check of the mass per weight stands worse after the move than before, or is no better than a caution and the arrow lighter for the weight
- * @param before - the set-up as it is [record]
- * @param after - the set-up after the move [record]
+ * @param was - massCheckOf the set-up as it is [record]
+ * @param then - massCheckOf the set-up after the move [record]
  * @param units - the person's choice of units [record]
  * @returns the reason as a sentence, or null [text]
  * @validity as arrowsMassCheck
  * @source common practice
- * @example massBarrier(exampleBundle, exampleBundle, defaultPreferences.units) // null
+ * @example massBarrier(null, null, defaultPreferences.units) // null
  */
-export function massBarrier(before: Bundle, after: Bundle, units: UnitChoice): string | null {
-  const [was, then] = [massCheckOf(before), massCheckOf(after)];
+export function massBarrier(was: ArrowsMassCheck | null, then: ArrowsMassCheck | null, units: UnitChoice): string | null {
   if (was === null || then === null || then.check.limit === null) return null;
   const is = { ...then.check, limit: then.check.limit };
   // An arrow that is light already is made no lighter, though it would still be a caution only.

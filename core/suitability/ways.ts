@@ -1,10 +1,11 @@
 import { endMasses, shaftMass } from '../arrow/index.ts';
+import { heavierWeight } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import { limits } from '../model/limits.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { grain, inch, poundForce } from '../units/exact.ts';
 import { rangeText } from '../findings/parts.ts';
-import { boltBarrier, boltCaution, massBarrier, reachBarrier, stringBarrier } from './barriers.ts';
+import { boltBarrier, boltCaution, massBarrier, massCheckOf, reachBarrier, stringBarrier } from './barriers.ts';
 import { columnFactor } from './column.ts';
 import { spineDoubt, weightDoubt, type Doubt } from './doubt.ts';
 import { tradeSteps, type Move } from './move.ts';
@@ -62,6 +63,9 @@ export function waysOf(bundle: Bundle, found: Suitability, weaker: boolean, unit
   const front = ends.value.frontMass;
   const withFront = (mass: number, shaftNow: number): number => factor / columnFactor(mass / (shaftNow + mass));
   const after = (what: Move['what'], to: number): Bundle => movedBundle(bundle, { what, to });
+  const judged = ({ bow, archer, setup }: Bundle) => heavierWeight(bow, archer, setup.settings);
+  const heavy = judged(bundle);
+  const was = massCheckOf(bundle, heavy);
 
   const usual = { low: usualPointGr.from * grain, high: usualPointGr.to * grain };
   const point: Way = {
@@ -73,7 +77,7 @@ export function waysOf(bundle: Bundle, found: Suitability, weaker: boolean, unit
     barrier: (to) =>
       (weaker ? to > usual.high * (1 + 1e-9) : to < usual.low * (1 - 1e-9))
         ? `Points of ${rangeText(usual.low, usual.high, 'mass', units, false)} are usual (not checked against a source).`
-        : massBarrier(bundle, after('point', to), units),
+        : massBarrier(was, massCheckOf(after('point', to), heavy), units),
     afterwards: [],
     doubt: ofBoth,
   };
@@ -87,7 +91,7 @@ export function waysOf(bundle: Bundle, found: Suitability, weaker: boolean, unit
     barrier: (to) => {
       if (weaker) return 'A cut shaft does not grow: that means new shafts.';
       const shorter = after('length', to);
-      return reachBarrier(shorter, units) ?? massBarrier(bundle, shorter, units);
+      return reachBarrier(shorter, units) ?? massBarrier(was, massCheckOf(shorter, heavy), units);
     },
     afterwards: ['A cut cannot be undone: one arrow first.'],
     doubt: ofBoth,
@@ -102,7 +106,7 @@ export function waysOf(bundle: Bundle, found: Suitability, weaker: boolean, unit
       const turnedTo = after('weight', to);
       return (
         boltBarrier(bundle, weight, to, units) ??
-        massBarrier(bundle, turnedTo, units) ??
+        massBarrier(was, massCheckOf(turnedTo, judged(turnedTo)), units) ??
         (to > weight ? stringBarrier(bundle, turnedTo) : null)
       );
     },

@@ -54,7 +54,7 @@ export function bracesOf(bow: Omit<ReadBow, 'forceDraw'>, settings: Pick<Setting
 export interface OfReadings {
   readonly curve: Curve;
   /** The same before the brace height was altered, for readings of letting down; null with a single reading. */
-  readonly asRead: ReadCurve | null;
+  readonly asRead: (() => ReadCurve) | null;
   readonly points: readonly ReadPoint[];
   readonly leftOut: readonly number[];
   /** The farthest draw that a scale was read at [m]. */
@@ -95,8 +95,9 @@ export function curveOfReadings(bow: ReadBow, settings: ReadSettings, braces: Br
     const curve = kind === null ? null : curveThroughOne(kind, single, place);
     return curve === null ? null : { curve, asRead: null, points, leftOut, last, reaches, endsOnFingers: false };
   }
-  const asRead = readCurve(all, before, compound);
-  const curve = place.shift === 0 ? asRead : readCurve(all, place, compound);
+  const curve = readCurve(all, place, compound);
+  // Whoever wants the weight alone has no use for it.
+  const asRead = () => (place.shift === 0 ? curve : readCurve(all, before, compound));
   return { curve, asRead, points, leftOut, last, reaches, endsOnFingers: farther !== null };
 }
 
