@@ -36,7 +36,7 @@ const plans: readonly Plan[] = [
     name: 'Bends on the string',
     use: 'ratio',
     section: 'On the bow',
-    note: 'limbs and string counted as mass that rides with the arrow; no verdict of its own',
+    note: 'small parts on the ends, limbs and string as mass that rides with the arrow; no verdict of its own',
   },
 ];
 
