@@ -64,11 +64,16 @@ export function publicFunctions(): PublicFunction[] {
 }
 
 function told(room: string, symbol: ts.Symbol, signature: ts.Signature): PublicFunction {
-  const returned = symbol.getJsDocTags().find((tag) => tag.name === 'returns');
+  const tags = symbol.getJsDocTags();
+  const returned = tags.find((tag) => tag.name === 'returns');
+  // A parameter that is taken apart in the signature has its name in the comment only.
+  const documented = tags
+    .filter((tag) => tag.name === 'param')
+    .map((tag) => tag.text?.find(({ kind }) => kind === 'parameterName')?.text ?? '');
   return {
     room,
     name: symbol.name,
-    parameters: signature.parameters.map(({ name }) => name),
+    parameters: signature.parameters.map(({ name }, at) => (name.startsWith('__') ? (documented[at] ?? name) : name)),
     sentence: ts.displayPartsToString(symbol.getDocumentationComment(undefined)).trim().split('\n')[0] ?? '',
     returns: ts.displayPartsToString(returned?.text).trim().replaceAll(/\s+/g, ' '),
   };

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { compareSetups } from '../../../core/compare/index.ts';
 import { setupFigures } from '../../../core/compare/setupFigures.ts';
-import { exampleBundle, type ArrowSet, type Bundle } from '../../../core/model/index.ts';
+import { exampleBundle, type ArrowSet, type ShotBundle } from '../../../core/model/index.ts';
 
 const inch = 0.0254;
 
-const tubes = (change: Partial<ArrowSet> = {}): Bundle => ({
+const tubes = (change: Partial<ArrowSet> = {}): ShotBundle => ({
   ...exampleBundle,
   arrowSet: {
     ...exampleBundle.arrowSet,
@@ -18,7 +18,7 @@ const tubes = (change: Partial<ArrowSet> = {}): Bundle => ({
     ...change,
   },
 });
-const figure = (bundle: Bundle, key: string) => {
+const figure = (bundle: ShotBundle, key: string) => {
   const found = setupFigures(bundle).find((one) => one.key === key);
   if (found === undefined) throw new Error(`No figure ${key}.`);
   return found;
