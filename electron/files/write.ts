@@ -7,10 +7,11 @@ import { ok, refuse, type Result } from '../../core/model/index.ts';
 /**
  * Writes a file where a person has said. What stands there under the very name that the dialog asked about gives way, in one step, so
  * that a full disk leaves the old file whole. A name that gains its ending here was never asked about: nothing gives way to that.
+ * "Tobin 38.5 lb" has a point and no ending.
  */
 export async function writeFile(chosen: string, { kind, data }: FileToSave): Promise<Result<FileSaved>> {
   const bytes = Buffer.from(data, kind === 'png' ? 'base64' : 'utf8');
-  const askedAbout = path.extname(chosen) !== '';
+  const askedAbout = path.extname(chosen).toLowerCase() === `.${kind}`;
   const target = askedAbout ? chosen : `${chosen}.${kind}`;
   const name = path.basename(target);
   const written = askedAbout ? path.join(path.dirname(target), `.${randomUUID()}.part`) : target;

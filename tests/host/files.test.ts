@@ -81,6 +81,17 @@ describe('Saving a file from the desktop shell', () => {
     expect(fs.readFileSync(path.join(folder, 'out.svg'), 'utf8')).toBe('mine');
   });
 
+  it('takes a point within a name for no ending, and an ending in capitals for one', async () => {
+    for (const [chosen, saved] of [
+      ['Tobin 38.5 lb', 'Tobin 38.5 lb.svg'],
+      ['out.SVG', 'out.SVG'],
+    ] as const) {
+      answering(chosen);
+      expect(await ask(drawing)).toEqual({ ok: true, value: { outcome: 'saved', name: saved } });
+    }
+    expect(files()).toEqual(['Tobin 38.5 lb.svg', 'out.SVG']);
+  });
+
   it('says in a sentence why a file could not be written, and leaves no half of one', async () => {
     fs.mkdirSync(path.join(folder, 'taken.svg'));
     fs.writeFileSync(path.join(folder, 'a-file'), '');
