@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { defaultPreferences, type ForceReading, type UnitChoice } from '../../core/model/index.ts';
+import { MOST_READINGS } from '../../core/model/readings.ts';
 import {
   figureCell,
   isBlank,
@@ -94,7 +95,14 @@ describe('a table pasted into a cell', () => {
     const pasted = pasteAt(rows, blank, [mass], { row: 1, column: 0 }, 'mass (gr)\n310\n\nbroken\n311\n312', units, 10);
     expect(texts(pasted.rows)).toEqual(['301', '310', '303', '304', '311', '312']);
     expect(pasted.read.leftOut).toBe(1);
-    expect(texts(pasteAt([blank], blank, [mass], { row: 0, column: 0 }, '310\n311\n312', units, 2).rows)).toHaveLength(2);
+  });
+
+  it('says of each line below the table’s last row that it is left out', () => {
+    const pasted = pasteAt([blank, blank], blank, [mass], { row: 1, column: 0 }, '310\n311\n312', units, 3);
+    expect(texts(pasted.rows)).toEqual(['', '310', '311']);
+    expect(pasted.read.rows.map(({ fate }) => fate)).toEqual(['taken', 'taken', 'left out']);
+    expect([pasted.read.taken, pasted.read.leftOut]).toEqual([2, 1]);
+    expect(pasted.read.rows[2]?.why).toBe('This table holds 3 rows, and the rest is below them.');
   });
 
   it('leaves one blank row for whoever goes on', () => {
@@ -178,6 +186,9 @@ describe('timed arrows on their sheet', () => {
     expect(speedsOf(first === undefined ? [] : [{ ...first, speed: { text: '', si: null } }], units).wrong).toBe(
       'Row 1: An arrow’s mass and its speed belong together.',
     );
+    const many = Array.from({ length: MOST_READINGS + 1 }, () => first ?? blankSpeed);
+    expect(speedsOf(many, units).wrong).toBe(`At most ${MOST_READINGS} timed arrows were expected; these are ${many.length}.`);
+    expect(speedsOf(many.slice(1), units).wrong).toBeNull();
   });
 });
 

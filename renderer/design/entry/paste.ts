@@ -1,5 +1,5 @@
 import type { UnitChoice } from '../../../core/model/preferences.ts';
-import { readTable, type TableRead } from '../../../core/tables/index.ts';
+import { readTable, type TableRead, type TableRow } from '../../../core/tables/index.ts';
 import { figureCell, tableColumns, type Cell, type EntryColumn, type EntryRow } from './cells.ts';
 
 /** More than one cell: the browser's own paste would put it all into one. */
@@ -35,13 +35,19 @@ export function pasteAt<K extends string>(
   const into = columns.slice(at.column);
   const read = readTable(text, tableColumns(into), units, most);
   const top = read.rows.find(({ fate }) => fate === 'taken')?.line ?? 0;
+  const rowOf = (line: number) => at.row + line - top;
+  const fates = read.rows.map((one): TableRow =>
+    one.fate === 'taken' && rowOf(one.line) >= most
+      ? { ...one, fate: 'left out', why: `This table holds ${most} rows, and the rest is below them.` }
+      : one,
+  );
   const next = [...rows];
-  for (const { fate, line, values } of read.rows) {
+  for (const { fate, line, values } of fates) {
     if (fate !== 'taken') continue;
-    const row = at.row + line - top;
-    if (row >= most) break;
+    const row = rowOf(line);
     while (next.length <= row) next.push(blank);
     next[row] = { ...(next[row] ?? blank), ...pastedCells(into, values, units) };
   }
-  return { rows: next, read };
+  const count = (fate: TableRow['fate']) => fates.filter((one) => one.fate === fate).length;
+  return { rows: next, read: { ...read, rows: fates, taken: count('taken'), leftOut: count('left out') } };
 }

@@ -42,6 +42,8 @@ export function speedsOf(
     if (mass.si !== null && speed.si !== null) speeds.push({ mass: mass.si, speed: speed.si });
     else wrong ??= `Row ${index + 1}: ${unread ?? 'An arrow’s mass and its speed belong together.'}`;
   });
+  if (wrong === null && speeds.length > MOST_READINGS)
+    wrong = `At most ${MOST_READINGS} timed arrows were expected; these are ${speeds.length}.`;
   return { speeds, wrong };
 }
 
