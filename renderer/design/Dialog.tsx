@@ -15,6 +15,8 @@ interface Props {
 /** A sheet over the work. The browser's own <dialog> keeps the focus inside, answers Esc, and gives the focus back. */
 export function Dialog({ title, onClose, children, foot, size }: Props) {
   const element = useRef<HTMLDialogElement>(null);
+  /** Whether the pointer went down beside the sheet: one that only comes up there was selecting text. */
+  const pressedBeside = useRef(false);
   const id = useId();
   useEffect(() => {
     const dialog = element.current;
@@ -35,8 +37,11 @@ export function Dialog({ title, onClose, children, foot, size }: Props) {
         event.preventDefault();
         onClose();
       }}
+      onPointerDown={(event) => {
+        pressedBeside.current = event.target === element.current;
+      }}
       onClick={(event) => {
-        if (event.target === element.current) onClose();
+        if (event.target === element.current && pressedBeside.current) onClose();
       }}
     >
       <div className="sheet-page">

@@ -1,4 +1,4 @@
-import { useState, type ReactNode } from 'react';
+import { useRef, useState, type ReactNode } from 'react';
 import { useBench } from '../../state/useBench.ts';
 import { Dialog } from '../Dialog.tsx';
 
@@ -27,8 +27,11 @@ export function EntrySheet({ title, keep, changed, wrong, held, onKeep, onClose,
   const [failed, setFailed] = useState(false);
   const [known, setKnown] = useState(() => JSON.stringify(held));
   const [overtaken, setOvertaken] = useState(false);
+  /** What stands in a field of the sheet's own, such as a table that was pasted and not yet read. */
+  const [typed, setTyped] = useState(false);
+  const writing = useRef(false);
   const said = useBench((state) => state.said);
-  const leave = () => (changed && !asked ? setAsked(true) : onClose());
+  const leave = () => ((changed || typed) && !asked ? setAsked(true) : onClose());
   const write = async () => {
     setTried(true);
     if (wrong !== null) return;
@@ -38,7 +41,10 @@ export function EntrySheet({ title, keep, changed, wrong, held, onKeep, onClose,
       return;
     }
     setOvertaken(false);
-    const done = await onKeep();
+    // A second press while the first is on its way would write the same Change again.
+    if (writing.current) return;
+    writing.current = true;
+    const done = await onKeep().finally(() => (writing.current = false));
     setFailed(!done);
     if (done) onClose();
   };
@@ -75,9 +81,19 @@ export function EntrySheet({ title, keep, changed, wrong, held, onKeep, onClose,
         </>
       }
     >
-      <div className="sheet-scroll" onInput={() => setAsked(false)}>
+      <div
+        className="sheet-scroll"
+        onInput={({ target }) => {
+          setAsked(false);
+          if (isText(target)) setTyped(true);
+        }}
+      >
         {children}
       </div>
     </Dialog>
   );
 }
+
+/** A list or a tick alone holds nothing that took time to type. */
+const isText = (target: EventTarget): boolean =>
+  target instanceof HTMLTextAreaElement || (target instanceof HTMLInputElement && target.type === 'text');

@@ -27,7 +27,8 @@ export function ReadingsSheet({ bundle, onClose }: { bundle: Bundle; onClose(): 
   const [rows, setRows] = useState<readonly ReadingRow[]>(start);
   const [datum, setDatum] = useState<DrawDatum>('AMO');
   const [letDown, setLetDown] = useState(bow.forceDraw.some(({ way }) => way === 'let-down'));
-  const [brace, setBrace] = useState(bow.forceDrawBrace ?? setup.settings.braceHeight);
+  const [startBrace] = useState(bow.forceDrawBrace ?? setup.settings.braceHeight);
+  const [brace, setBrace] = useState(startBrace);
   const [read, setRead] = useState<TableRead | null>(null);
 
   const { readings, rowOf, wrong } = readingsOf(rows, datum, units);
@@ -52,7 +53,7 @@ export function ReadingsSheet({ bundle, onClose }: { bundle: Bundle; onClose(): 
     <EntrySheet
       title="Readings off the scale"
       keep={count === 0 ? 'Keep no readings' : `Keep ${count} ${count === 1 ? 'reading' : 'readings'}`}
-      changed={rows !== start}
+      changed={rows !== start || brace !== startBrace || datum !== 'AMO'}
       wrong={wrong}
       held={[bow.forceDraw, bow.forceDrawBrace]}
       onKeep={() => edit.bow('Readings off the scale', { forceDraw: [...readings], forceDrawBrace: count === 0 ? null : brace })}

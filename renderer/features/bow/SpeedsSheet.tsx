@@ -15,8 +15,10 @@ export function SpeedsSheet({ bundle, onClose }: { bundle: Bundle; onClose(): vo
   const { setup, archer } = bundle;
   const [start] = useState(() => withSpare(speedRows(setup.chronograph, units), blankSpeed, MOST_READINGS));
   const [rows, setRows] = useState<readonly SpeedRow[]>(start);
-  const [brace, setBrace] = useState(setup.chronographBrace ?? setup.settings.braceHeight);
-  const [draw, setDraw] = useState(setup.chronographDraw ?? archer.drawLength);
+  const [startBrace] = useState(setup.chronographBrace ?? setup.settings.braceHeight);
+  const [brace, setBrace] = useState(startBrace);
+  const [startDraw] = useState(setup.chronographDraw ?? archer.drawLength);
+  const [draw, setDraw] = useState(startDraw);
   const [read, setRead] = useState<TableRead | null>(null);
 
   const { speeds, wrong } = speedsOf(rows, units);
@@ -30,7 +32,7 @@ export function SpeedsSheet({ bundle, onClose }: { bundle: Bundle; onClose(): vo
     <EntrySheet
       title="Arrows over the chronograph"
       keep={count === 0 ? 'Keep no arrows' : `Keep ${count} ${count === 1 ? 'arrow' : 'arrows'}`}
-      changed={rows !== start}
+      changed={rows !== start || brace !== startBrace || draw !== startDraw}
       wrong={wrong}
       held={[setup.chronograph, setup.chronographBrace, setup.chronographDraw]}
       onKeep={() =>
