@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useState, type ClipboardEvent } from 'react';
 import { readSpine } from '../../../core/arrow/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { MOST_ARROWS } from '../../../core/model/numberedArrow.ts';
@@ -20,6 +20,7 @@ import {
   tended,
   type DozenRow,
 } from './dozenRows.ts';
+import { looksLikeMasses } from './massesPasted.ts';
 
 const DOZEN = 12;
 type Page = 'one' | 'four' | 'seen';
@@ -29,7 +30,9 @@ export function DozenSheet({ bundle, onClose }: { bundle: Bundle; onClose(): voi
   const units = useUnits();
   const edit = useEdits();
   const { arrowSet } = bundle;
-  const [start] = useState(() => withSpare(dozenRows(arrowSet.arrows, units, now()), blankArrow, MOST_ARROWS));
+  // The rows say where their arrow stood when the sheet was opened; another window may have moved it since.
+  const [opened] = useState(arrowSet.arrows);
+  const [start] = useState(() => withSpare(dozenRows(opened, units, now()), blankArrow, MOST_ARROWS));
   const [rows, setRows] = useState<readonly DozenRow[]>(start);
   const [page, setPage] = useState<Page>(arrowSet.arrows.some(({ spines }) => spines.length > 1) ? 'four' : 'one');
   const [read, setRead] = useState<TableRead | null>(null);
@@ -37,12 +40,20 @@ export function DozenSheet({ bundle, onClose }: { bundle: Bundle; onClose(): voi
   const spine = (text: string) => readSpine(text, arrowSet.convention, units);
   const columns = measuredColumns(page === 'four', spine);
   const all = [...measuredColumns(true, spine), ...seenColumns];
-  const { arrows, wrong, allSeen } = arrowsOf(rows, arrowSet.arrows, all, units, now());
+  const { arrows, wrong, allSeen } = arrowsOf(rows, opened, all, units, now());
   const count = arrows.length;
   const onRead = (text: string) => {
     const table = arrowsFromTable(text, rows, columns, units);
     setRead(table.read);
     setRows(table.rows);
+  };
+  const onNumbersPasted = (event: ClipboardEvent) => {
+    const text = event.clipboardData.getData('text/plain');
+    const amongNumbers = event.target instanceof HTMLElement && event.target.dataset['cell']?.endsWith(' 0') === true;
+    if (page === 'seen' || !amongNumbers || !looksLikeMasses(text)) return;
+    event.preventDefault();
+    event.stopPropagation();
+    onRead(text);
   };
   return (
     <EntrySheet
@@ -87,21 +98,24 @@ export function DozenSheet({ bundle, onClose }: { bundle: Bundle; onClose(): voi
           </button>
         )}
       </div>
-      <EntryTable
-        name="Arrows"
-        columns={page === 'seen' ? seenColumns : columns}
-        rows={rows}
-        blank={blankArrow}
-        most={MOST_ARROWS}
-        onChange={(next) => setRows((before) => withSpare(tended(next, before), blankArrow, MOST_ARROWS))}
-        onPasted={setRead}
-        rowName={(row, index) => (row.number.text === '' ? `row ${index + 1}` : `arrow ${row.number.text}`)}
-        enter="down"
-      />
+      <div onPasteCapture={onNumbersPasted}>
+        <EntryTable
+          name="Arrows"
+          columns={page === 'seen' ? seenColumns : columns}
+          rows={rows}
+          blank={blankArrow}
+          most={MOST_ARROWS}
+          onChange={(next) => setRows((before) => withSpare(tended(next, before), blankArrow, MOST_ARROWS))}
+          onPasted={setRead}
+          rowName={(row, index) => (row.number.text === '' ? `row ${index + 1}` : `arrow ${row.number.text}`)}
+          enter="down"
+        />
+      </div>
       {page !== 'seen' && <PasteTable holds="number if there is one, mass, spine, straightness" onRead={onRead} />}
       <TableFates read={read} />
       <p className="hint">
-        Enter goes down the column; a column of masses can be pasted into its first cell. Ctrl+Delete takes a row out.
+        Enter goes down the column.{page === 'seen' ? '' : ' A column off the scale is pasted into the first cell under mass.'}{' '}
+        Ctrl+Delete takes a row out.
       </p>
     </EntrySheet>
   );
