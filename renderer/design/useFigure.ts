@@ -145,7 +145,11 @@ export function useFigure({
       inputMode: 'text',
       'aria-invalid': wrong !== null,
       'aria-describedby': described === '' ? undefined : described,
-      onChange: (event) => setDraft(event.currentTarget.value),
+      onChange: (event) => {
+        // A step that still waits must not be kept over what is typed after it.
+        noRest();
+        setDraft(event.currentTarget.value);
+      },
       onFocus: (event) => event.currentTarget.select(),
       onBlur: () => keep(draft),
       onKeyDown,

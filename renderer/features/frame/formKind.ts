@@ -1,7 +1,7 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 import type { Screen } from '../../../core/findings/finding.ts';
-import { keepFocus } from './keepFocus.ts';
+import { keepFocus, leaveField } from './keepFocus.ts';
 
 /** How the figures of a bow and of an arrow are entered: on their drawing, or as rows of a form. The choice holds for both. */
 export type FormKind = 'drawing' | 'plain form';
@@ -17,7 +17,7 @@ export function turnForm(screen: Screen): void {
   if (screen !== 'bow' && screen !== 'arrow') return;
   const here = document.activeElement;
   const field = here instanceof HTMLElement ? here.dataset['field'] : undefined;
-  if (field !== undefined && here instanceof HTMLElement) here.blur();
+  leaveField();
   chooseForm(store.getState().kind === 'drawing' ? 'plain form' : 'drawing');
   requestAnimationFrame(() => {
     document.querySelector<HTMLElement>(`[data-field="${field}"]`)?.focus();

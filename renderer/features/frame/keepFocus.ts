@@ -5,3 +5,9 @@ export function keepFocus(): void {
     document.querySelector<HTMLElement>('[data-region="work"]')?.focus();
   });
 }
+
+/** What is being typed is kept when its field is left, and a field that is taken away with its page is never left. */
+export function leaveField(): void {
+  const here = document.activeElement;
+  if (here instanceof HTMLInputElement || here instanceof HTMLTextAreaElement) here.blur();
+}

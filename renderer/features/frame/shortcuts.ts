@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import { useBenchApi } from '../../state/useBench.ts';
 import { turnForm } from './formKind.ts';
+import { leaveField } from './keepFocus.ts';
 import { inBar } from './screens.ts';
 
 /** What the keys do, for the page behind "?". */
@@ -65,7 +66,9 @@ export function useShortcuts() {
         turnForm(bench.getState().screen);
       } else if (event.altKey && !control && /^Digit[1-6]$/.test(event.code)) {
         const screen = inBar[Number(event.code.slice(5)) - 1];
-        if (screen !== undefined && bench.getState().setupId !== null) bench.getState().go(screen);
+        if (screen === undefined || bench.getState().setupId === null) return;
+        if (screen !== bench.getState().screen) leaveField();
+        bench.getState().go(screen);
       } else if (control && !isTyping(event.target) && (key === 'z' || key === 'y')) {
         void (key === 'y' || event.shiftKey ? bench.getState().redo() : bench.getState().undo());
       } else if (event.key === '?' && inField(event.target) === null) {
