@@ -169,8 +169,11 @@ export function createBench(host: Host): Bench {
       async save(file) {
         const answer = await host.call('files.save', file);
         if (!answer.ok) refused(answer.problem);
-        else if (answer.value.outcome !== 'cancelled')
-          set({ said: { kind: 'kept', sentence: `Saved as ${answer.value.name}`, at: now() } });
+        else if (answer.value.outcome !== 'cancelled') {
+          // A browser does not tell what became of a download.
+          const done = answer.value.outcome === 'saved' ? 'Saved' : 'Given to the browser to save';
+          set({ said: { kind: 'kept', sentence: `${done} as ${answer.value.name}`, at: now() } });
+        }
         return answer.ok && answer.value.outcome !== 'cancelled';
       },
     };

@@ -80,7 +80,7 @@ test('the readings and the curve are saved as a table', async ({ bench, page }) 
   expect(drawn.length).toBeGreaterThan(6);
   for (const pair of drawn) expect(pair.every((figure) => Number.isFinite(figure) && figure > 0)).toBe(true);
   expect(rows.filter((row) => row.startsWith('curve,')).length).toBeGreaterThan(50);
-  await expect(page.getByRole('status').filter({ hasText: /Saved as demo - Tobin/ })).toBeVisible();
+  await expect(page.getByRole('status').filter({ hasText: /Given to the browser to save as demo - Tobin/ })).toBeVisible();
 });
 
 test('the bow’s drawing takes the figures of its fields along, in ink, and leaves the fields behind', async ({ bench, page }) => {
