@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { speedFor, virtualMassOf } from '../../core/bow/index.ts';
-import { exampleBundle, type Bundle, type ForceReading, type Result } from '../../core/model/index.ts';
+import { defaultPreferences, exampleBundle, type Bundle, type ForceReading, type Result } from '../../core/model/index.ts';
 import computed from '../../fixtures/published/forceDraw.json';
 
 const valueOf = <T>(result: Result<T>): T => {
@@ -12,6 +12,7 @@ const there = <T>(figure: T | null): T => {
   return figure;
 };
 const gram = 0.001;
+const grams = { ...defaultPreferences.units, mass: 'g' } as const;
 const foot = 0.3048;
 const amo = 1.75 * 0.0254;
 
@@ -44,12 +45,12 @@ describe('virtual mass of measured bows', () => {
     const { forceDraw } = storing(stored).bow;
     const bundle = storing(stored);
     const neverLetDown = { ...bundle, bow: { ...bundle.bow, forceDraw: forceDraw.filter(({ way }) => way === 'draw') } };
-    const fit = valueOf(virtualMassOf(shot(neverLetDown, speeds)));
+    const fit = valueOf(virtualMassOf(shot(neverLetDown, speeds), grams));
     expect(there(fit.virtualMass).value / gram).toBeCloseTo(5.4519, 3);
     expect(there(fit.returned).value).toBeCloseTo(40.631, 2);
     expect([fit.credible, fit.constant, fit.share]).toEqual([true, 'yes', null]);
-    expect(fit.cannotSeparate).toContain('5.5 g for every arrow with 40.6 J');
-    expect(fit.cannotSeparate).toContain('5.8 g with 0.058 g more for each gram of arrow with the 43 J stored');
+    expect(fit.cannotSeparate).toContain('5.45 g for every arrow with 40.6 J');
+    expect(fit.cannotSeparate).toContain('5.77 g and 5.8 % of the arrow\u2019s own mass with the 43 J stored');
     expect(fit.cannotSeparate).toContain('the 5.5 % between the two energies is no measure of hysteresis');
   });
 
@@ -70,7 +71,7 @@ describe('virtual mass of measured bows', () => {
       { mass: 56.7 * gram, speed: 62.2 },
       { mass: 42.5 * gram, speed: 64.6 },
     ]);
-    const fit = valueOf(virtualMassOf(bundle));
+    const fit = valueOf(virtualMassOf(bundle, grams));
     expect(there(fit.virtualMass).value / gram).toBeCloseTo(138, 0);
     expect([fit.credible, fit.constant]).toEqual([false, 'cannot tell']);
     expect(fit.why).toContain('138 g');

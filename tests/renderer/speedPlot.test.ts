@@ -116,10 +116,10 @@ describe('The plot of speed against arrow mass', () => {
   });
 
   it('says what the fit is worth', () => {
-    expect(note({ ...usual, fit }, metric)).toBe('Virtual mass 6 g, 95 % 5 to 7 g, from 3 arrows.');
+    expect(note({ ...usual, fit }, metric)).toBe('Virtual mass 6 g, 95 % 5 to 7 g, from 3 speeds.');
     expect(beneath({ ...usual, fit })).toEqual(['Speeds alone cannot tell stored energy from its loss.']);
     const single = { ...fit, from: 'one mass', readings: 1 } as const;
-    expect(note({ ...usual, fit: single }, metric)).toBe('Virtual mass 6 g, 5 to 7 g, from 1 arrow.');
+    expect(note({ ...usual, fit: single }, metric)).toBe('Virtual mass 6 g, 5 to 7 g, from 1 speed.');
     expect(bandName({ ...usual, fit: single })).toBe('from one mass');
     const doubtful = { ...fit, credible: false, why: 'a virtual mass of 138 g is more than the arrow’s own.' };
     expect(note({ ...usual, fit: doubtful }, metric)).toMatch(/^Flagged, not used: a virtual mass of 138 g/);

@@ -3,8 +3,8 @@ import type { UnitChoice } from '../../model/preferences.ts';
 import { textQuantity } from '../../units/index.ts';
 import { believable, type SpeedBasis } from './speedBasis.ts';
 
-const grams = (kg: number, digits: number) => `${(1000 * kg).toFixed(digits).replace('-', '\u2212')} g`;
 const percent = (share: number) => `${(100 * share).toFixed(1)} %`;
+const whole = (share: number) => `${Math.round(100 * share)} %`;
 
 /**
  * Why a virtual mass may not be used.
@@ -20,12 +20,13 @@ const percent = (share: number) => `${(100 * share).toFixed(1)} %`;
 export function whyNot(basis: SpeedBasis, units: UnitChoice): string | null {
   const { doubt, virtualMass, returned, then, line } = basis;
   const joules = (si: number) => textQuantity(si, 'energy', units);
+  const mass = (si: number) => textQuantity(si, 'mass', units);
   if (doubt === null || virtualMass === null || returned === null) return null;
   switch (doubt) {
     case 'level':
       return 'The speeds do not fall with the arrow\u2019s mass by more than a chronograph may err, so they give no virtual mass: it is not used. Shoot arrows that differ more, and weigh them again.';
     case 'not of a bow':
-      return `These speeds ask for a virtual mass of ${grams(virtualMass.value, Math.abs(virtualMass.value) < 0.01 ? 1 : 0)}, and a bow\u2019s lies between ${grams(believable.low, 0)} and ${grams(believable.high, 0)}: it is not used. ${line === null ? 'Weigh the arrow and the bow, and read the speed again.' : 'One mass or one speed is wrong: read them again.'}`;
+      return `These speeds ask for a virtual mass of ${mass(virtualMass.value)}, and a bow\u2019s lies between ${mass(believable.low)} and ${mass(believable.high)}: it is not used. ${line === null ? 'Weigh the arrow and the bow, and read the speed again.' : 'One mass or one speed is wrong: read them again.'}`;
     case 'more than stored':
       return `These speeds give back at least ${joules(returned.low)} of at most ${joules(then?.energy.high ?? 0)} stored, which cannot be: it is not used. Read the bow on the scale and the speeds again.`;
     case 'scatter':
@@ -47,18 +48,17 @@ export function whyNot(basis: SpeedBasis, units: UnitChoice): string | null {
 export function cannotSeparate(basis: SpeedBasis, units: UnitChoice): string {
   const { line, virtualMass, returned, then } = basis;
   const joules = (si: number) => textQuantity(si, 'energy', units);
+  const mass = (si: number) => textQuantity(si, 'mass', units);
   if (line === null || virtualMass === null || returned === null) {
     const between =
-      virtualMass === null
-        ? ''
-        : ` Between them it may be anything from ${grams(virtualMass.low, 1)} to ${grams(virtualMass.high, 1)}.`;
+      virtualMass === null ? '' : ` Between them it may be anything from ${mass(virtualMass.low)} to ${mass(virtualMass.high)}.`;
     return `One arrow\u2019s speed cannot tell virtual mass from energy that does not come back: shoot arrows of two masses or more.${between}`;
   }
   const alike = 'Speeds alone cannot tell a virtual mass that grows with the arrow from energy that does not come back';
   if (then === null || !(then.energy.value > returned.value) || !line.bounded)
     return `${alike}: what they give is the energy that came back, not what was stored.`;
   const grows = then.energy.value / returned.value - 1;
-  return `${alike}: ${grams(virtualMass.value, 1)} for every arrow with ${joules(returned.value)}, and ${grams(virtualMass.value * (1 + grows), 1)} with ${grams(grows / 1000, 3).replace(' g', '')} g more for each gram of arrow with the ${joules(then.energy.value)} stored, give the same speeds. So the ${percent(1 - returned.value / then.energy.value)} between the two energies is no measure of hysteresis; readings of letting down are.`;
+  return `${alike}: ${mass(virtualMass.value)} for every arrow with ${joules(returned.value)}, and ${mass(virtualMass.value * (1 + grows))} and ${percent(grows)} of the arrow\u2019s own mass with the ${joules(then.energy.value)} stored, give the same speeds. So the ${percent(1 - returned.value / then.energy.value)} between the two energies is no measure of hysteresis; readings of letting down are.`;
 }
 
 /**
@@ -95,7 +95,7 @@ export function speedNotes(basis: SpeedBasis, bundle: Bundle, units: UnitChoice)
     notes.push(
       shareFrom === 'let-down'
         ? `${percent(share.low)} to ${percent(share.high)} of the energy is taken to come back, out of the readings of letting down.`
-        : `${percent(share.low)} to ${percent(share.high)} of the energy is assumed to come back; that is not checked against a source.`,
+        : `${whole(share.low)} to ${whole(share.high)} of the energy is assumed to come back; that is not checked against a source.`,
     );
   return notes;
 }

@@ -21,7 +21,7 @@ export function note(data: SpeedMassData, units: UnitChoice): string {
   if (!fit.credible || fit.virtualMass === null) return `Flagged, not used: ${fit.why ?? 'the fit is not credible.'}`;
   const { value, low, high } = fit.virtualMass;
   const range = `${showQuantity(low, 'mass', units).figure} to ${textQuantity(high, 'mass', units)}`;
-  return `Virtual mass ${textQuantity(value, 'mass', units)}, ${fit.from === 'several masses' ? '95 % ' : ''}${range}, from ${fit.readings} ${fit.readings === 1 ? 'arrow' : 'arrows'}.`;
+  return `Virtual mass ${textQuantity(value, 'mass', units)}, ${fit.from === 'several masses' ? '95 % ' : ''}${range}, from ${fit.readings} ${fit.readings === 1 ? 'speed' : 'speeds'}.`;
 }
 
 /** What the speeds alone leave open, and what else the fit rests on: sentences for under the plot. */
