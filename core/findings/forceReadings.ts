@@ -2,6 +2,7 @@ import { forceDrawOf, weightAgainstReadings, type ReadingFlag, type WeightContra
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { textQuantity } from '../units/index.ts';
+import { fieldOf } from './fieldOf.ts';
 import type { Finding } from './finding.ts';
 import { goTo, whyRule } from './parts.ts';
 
@@ -16,6 +17,8 @@ interface Judged {
   readonly title: string;
   readonly detail: string;
   readonly word: string;
+  /** What it asks for, where that is not the table. */
+  readonly asks?: Finding['action'];
 }
 
 /**
@@ -33,7 +36,7 @@ export function forceReadingsFinding(bundle: Bundle, units: UnitChoice): Finding
   const { bow, setup } = bundle;
   const count = bow.forceDraw.length;
   if (count === 0) return null;
-  const { level, title, detail, word } = judged(bundle, units);
+  const { level, title, detail, word, asks } = judged(bundle, units);
   const { braceHeight } = setup.settings;
   const length = (si: number | null) => (si === null ? 'not on record' : textQuantity(si, 'length', units));
   return {
@@ -53,7 +56,7 @@ export function forceReadingsFinding(bundle: Bundle, units: UnitChoice): Finding
       ],
       'own derivation',
     ),
-    action: level === 'ok' ? null : goTo('Read again', 'bow', 'bow.forceDraw'),
+    action: level === 'ok' ? null : (asks ?? goTo('Read again', 'bow', 'bow.forceDraw')),
   };
 }
 
@@ -63,6 +66,14 @@ function judged({ bow, archer, setup }: Bundle, units: UnitChoice): Judged {
   const against = weightAgainstReadings(bow, archer, settings);
   if (against !== null) return { level: 'caution', word: 'readings', ...contradiction(against, units) };
   const curve = forceDrawOf({ bow, archer, setup }, units);
+  if (!curve.ok && archer.drawLength === null)
+    return {
+      level: 'unknown',
+      title: `${count} force readings, and no draw length`,
+      detail: 'Enter a draw length: it gives the weight and the energy at this archer\u2019s own draw.',
+      word: 'readings',
+      asks: goTo('Enter', ...fieldOf('drawLength', ['bow', 'bow.forceDraw'])),
+    };
   if (!curve.ok)
     return { level: 'unknown', title: 'Force-draw curve: cannot be drawn', detail: curve.problem.sentence, word: 'readings' };
   const odd = curve.value.flags.filter(({ code }) => wrong.includes(code));

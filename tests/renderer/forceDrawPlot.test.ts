@@ -6,7 +6,7 @@ import { exampleBundle } from '../../core/model/example.ts';
 import { defaultPreferences, type UnitChoice } from '../../core/model/preferences.ts';
 import type { ForceReading } from '../../core/model/readings.ts';
 import { inch, poundForce as lb } from '../../core/units/exact.ts';
-import { forceDrawData, type ForceDrawData } from '../../renderer/plots/forceDraw/data.ts';
+import { forceDrawData, forceDrawDataOf, type ForceDrawData } from '../../renderer/plots/forceDraw/data.ts';
 import { forceAt, forceDrawMarks } from '../../renderer/plots/forceDraw/marks.ts';
 import { headline, note, saidAt, sentence } from '../../renderer/plots/forceDraw/words.ts';
 import { expectApart, textsOf } from './labelsApart.ts';
@@ -129,6 +129,26 @@ describe('The plot of force against draw', () => {
       { numRuns: 150, seed: 13 },
     );
     expect(drawn).toBeGreaterThan(100);
+  });
+
+  it('is drawn to the deepest reading while no draw length is on record, and says so', () => {
+    const bundle = withReadings([...steady, ...back]);
+    const nobody = { ...bundle, archer: { ...bundle.archer, drawLength: null } };
+    const data = forceDrawDataOf(nobody, inches);
+    if (!data.ok) throw new Error(data.problem.sentence);
+    expect(data.value.full).toBeCloseTo(27.5 * inch, 12);
+    expect(note(data.value, inches)).toMatch(/ To the deepest reading, 27 1\/2 in: enter a draw length\.$/);
+    expect(sentence(data.value, inches)).toContain('32.5 lb on the scale at 27 1/2 in');
+    expect(forceDrawMarks(data.value, 320, inches).labels.map(({ text }) => text)).toContain('on the scale');
+    // The same bow at an archer's draw of that much stores as much.
+    const somebody = forceDrawDataOf({ ...bundle, archer: { ...bundle.archer, drawLength: 27.5 * inch } }, inches);
+    expect(somebody.ok && somebody.value.energy).toEqual(data.value.energy);
+  });
+
+  it('asks for the draw length where too little was read to draw anything', () => {
+    const nobody = withReadings(steady.slice(0, 1));
+    const data = forceDrawDataOf({ ...nobody, archer: { ...nobody.archer, drawLength: null } }, inches);
+    expect(!data.ok && data.problem.field).toBe('drawLength');
   });
 
   it('names the weight, the energy and where it stacks wherever there is room', () => {

@@ -1,5 +1,4 @@
 import { useMemo } from 'react';
-import { forceDrawOf } from '../../../core/bow/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { factorOf, unitOf } from '../../../core/units/index.ts';
@@ -10,7 +9,7 @@ import { Lettered } from '../Lettered.tsx';
 import { Note } from '../readAlong/Note.tsx';
 import { ReadAlong } from '../readAlong/ReadAlong.tsx';
 import { Refused } from '../readAlong/Refused.tsx';
-import { forceDrawData, type ForceDrawData } from './data.ts';
+import { forceDrawDataOf, type ForceDrawData } from './data.ts';
 import { forceAt, forceDrawMarks, type ForceDrawMarks } from './marks.ts';
 import { headline, note, saidAt, sentence } from './words.ts';
 import './forceDraw.css';
@@ -18,10 +17,12 @@ import './forceDraw.css';
 /** Force against draw, with the stored energy under it: what a bow scale reads, or what the bow's kind lets expect. */
 export function ForceDrawPlot({ bundle, width }: { bundle: Bundle; width: number }) {
   const units = useUnits();
-  const result = useMemo(() => forceDrawOf(bundle, units), [bundle, units]);
-  const data = useMemo(() => (result.ok ? forceDrawData(result.value, bundle.bow.forceDraw) : null), [result, bundle]);
-  if (!result.ok || data === null) return <Refused title="Force against draw" problem={result.ok ? null : result.problem} />;
-  return <Drawn data={data} width={width} />;
+  const result = useMemo(() => forceDrawDataOf(bundle, units), [bundle, units]);
+  return result.ok ? (
+    <Drawn data={result.value} width={width} />
+  ) : (
+    <Refused title="Force against draw" problem={result.problem} />
+  );
 }
 
 function Drawn({ data, width }: { data: ForceDrawData; width: number }) {

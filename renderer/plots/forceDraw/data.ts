@@ -1,5 +1,8 @@
-import { AMO_ADDS, type ForceDraw } from '../../../core/bow/index.ts';
+import { AMO_ADDS, forceDrawOf, type ForceDraw } from '../../../core/bow/index.ts';
 import type { Band } from '../../../core/model/band.ts';
+import type { Bundle } from '../../../core/model/bundle.ts';
+import type { UnitChoice } from '../../../core/model/preferences.ts';
+import { ok, type Result } from '../../../core/model/problem.ts';
 import { inch } from '../../../core/units/exact.ts';
 import type { ForceReading } from '../../../core/model/readings.ts';
 
@@ -21,9 +24,11 @@ export interface DrawnReading extends ForceReading {
 /** A force-draw curve ready to be drawn. */
 export interface ForceDrawData {
   readonly from: ForceDraw['from'];
-  /** The draw at which the string rests, and this archer's. */
+  /** The draw at which the string rests, and how far the energy is counted. */
   readonly brace: number;
   readonly full: number;
+  /** Whose draw that is: without an archer's on record, the readings' own. */
+  readonly fullOf: 'archer' | 'deepest reading';
   readonly samples: readonly ForceSample[];
   readonly weight: Band;
   readonly energy: Band;
@@ -42,8 +47,23 @@ export interface ForceDrawData {
   readonly notes: readonly string[];
 }
 
+/** The curve of a bow: to the archer's draw, or as deep as it was read while nobody has entered a draw. */
+export function forceDrawDataOf(bundle: Bundle, units: UnitChoice): Result<ForceDrawData> {
+  const { archer, bow } = bundle;
+  const asItIs = forceDrawOf(bundle, units);
+  if (asItIs.ok) return ok(forceDrawData(asItIs.value, bow.forceDraw));
+  const deepest = Math.max(...bow.forceDraw.filter(({ way }) => way === 'draw').map(({ draw }) => draw));
+  if (archer.drawLength !== null || !Number.isFinite(deepest)) return asItIs;
+  const read = forceDrawOf({ ...bundle, archer: { ...archer, drawLength: deepest } }, units);
+  return read.ok && read.value.from === 'readings' ? ok(forceDrawData(read.value, bow.forceDraw, 'deepest reading')) : asItIs;
+}
+
 /** The curve's own figures, laid out along the draw. */
-export function forceDrawData(curve: ForceDraw, readings: readonly ForceReading[]): ForceDrawData {
+export function forceDrawData(
+  curve: ForceDraw,
+  readings: readonly ForceReading[],
+  fullOf: ForceDrawData['fullOf'] = 'archer',
+): ForceDrawData {
   const brace = curve.brace + AMO_ADDS;
   const { full } = curve;
   const farthest = Math.max(full, ...readings.map((reading) => reading.draw)) + BEYOND;
@@ -57,6 +77,7 @@ export function forceDrawData(curve: ForceDraw, readings: readonly ForceReading[
     from: curve.from,
     brace,
     full,
+    fullOf,
     samples,
     weight: curve.weight,
     energy: curve.energy,

@@ -58,7 +58,7 @@ export function placeLabels(data: ForceDrawData, marks: Drawn, units: UnitChoice
   };
 
   const weight = textQuantity(data.weight.value, 'weight', units);
-  const named = weightName[data.from];
+  const named = data.fullOf === 'archer' ? weightName[data.from] : 'on the scale';
   const above = [full.x - 10, full.x - 30, full.x - 60].flatMap((end) =>
     [6, 14, 22, 32, 44].map((up) => [end, full.y - up] as const),
   );

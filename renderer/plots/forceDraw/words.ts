@@ -25,7 +25,11 @@ export function note(data: ForceDrawData, units: UnitChoice): string {
       loss === null
         ? ''
         : ` Let down slowly, the bow keeps ${textQuantity(loss.energy, 'energy', units)}, ${Math.round(100 * loss.share)} %.`;
-    return `${last}${even}.${kept}`;
+    const whose =
+      data.fullOf === 'archer'
+        ? ''
+        : ` To the deepest reading, ${textQuantity(data.full, 'length', units)}: enter a draw length.`;
+    return `${last}${even}.${kept}${whose}`;
   }
   const band = `${showQuantity(data.energy.low, 'energy', units).figure} to ${textQuantity(data.energy.high, 'energy', units)}`;
   const basis =
@@ -56,7 +60,7 @@ export function sentence(data: ForceDrawData, units: UnitChoice): string {
   const draw = textQuantity(data.full, 'length', units);
   const flagged = data.readings.filter((reading) => reading.flagged !== null).length;
   const doubts = flagged === 0 ? '' : ` ${flagged} of ${data.readings.length} readings are flagged.`;
-  return `Force against draw. ${headline(data, units)}: ${weight} on the fingers at ${draw}. ${note(data, units)}${doubts}`;
+  return `Force against draw. ${headline(data, units)}: ${weight} ${data.fullOf === 'archer' ? 'on the fingers' : 'on the scale'} at ${draw}. ${note(data, units)}${doubts}`;
 }
 
 function storedTo(data: ForceDrawData, draw: number): number {

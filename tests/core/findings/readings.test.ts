@@ -57,6 +57,14 @@ describe('readings off the bow scale', () => {
   });
 });
 
+describe('readings of a bow that no archer was measured for', () => {
+  it('ask for the draw length, not for other readings', () => {
+    const found = force(straight, { archer: { drawLength: null } });
+    expect([found?.level, found?.title]).toEqual(['unknown', '9 force readings, and no draw length']);
+    expect(found?.action).toMatchObject({ field: 'archer.drawLength' });
+  });
+});
+
 describe('speeds over the chronograph', () => {
   const speeds = (chronograph: readonly SpeedReading[]) => {
     const bundle = setUp();
