@@ -14,3 +14,6 @@ export * from './axes.ts';
 export * from './shift.ts';
 export * from './sameDistance.ts';
 export * from './radiusSeries.ts';
+export * from './helmert.ts';
+export * from './tighterPower.ts';
+export * from './tighter.ts';
