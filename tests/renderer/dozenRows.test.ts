@@ -14,6 +14,7 @@ import {
   tended,
   type DozenRow,
 } from '../../renderer/features/arrow/dozenRows.ts';
+import { looksLikeMasses } from '../../renderer/features/arrow/massesPasted.ts';
 
 const { units } = defaultPreferences;
 const grain = 6.479891e-5;
@@ -108,6 +109,22 @@ describe('a table of arrows', () => {
     expect(massOf(first)).toEqual({ 1: '310', 2: '311', 3: '312' });
     expect(massOf(arrowsFromTable('320', first, columns, units).rows)).toEqual({ 1: '310', 2: '311', 3: '312', 4: '320' });
     expect(massOf(arrowsFromTable('310\n311', [blankArrow], columns, units).rows)).toEqual({ 1: '310', 2: '311' });
+  });
+
+  it('of masses keeps the place of an arrow whose line is blank or cannot be read', () => {
+    const { rows } = arrowsFromTable('310\nheavy\n312\n\n314', start, columns, units);
+    expect(massOf(rows)).toEqual({ 1: '310', 3: '312', 5: '314' });
+    const onBlank = arrowsFromTable('310\nheavy\n312', [blankArrow], columns, units).rows;
+    expect(massOf(onBlank)).toEqual({ 1: '310', 3: '312' });
+  });
+
+  it('is told from a column of numbers by parts of a grain, three figures or a figure twice', () => {
+    expect(looksLikeMasses('310\n311\n312')).toBe(true);
+    expect(looksLikeMasses('20,1\nheavy\n20,3')).toBe(true);
+    expect(looksLikeMasses('21\n20\n21')).toBe(true);
+    expect(looksLikeMasses('1\n2\n3\n12')).toBe(false);
+    expect(looksLikeMasses('1\t310\n2\t311')).toBe(false);
+    expect(looksLikeMasses('310')).toBe(false);
   });
 
   it('takes spines too, and says what it left out', () => {

@@ -210,6 +210,12 @@ function wrongOf(filled: readonly DozenRow[], columns: readonly Column[], units:
   return filled.length > MOST_ARROWS ? `At most ${MOST_ARROWS} numbered arrows were expected in one set.` : null;
 }
 
+/** The arrow after the last: it has a number also where its line could not be read. */
+const nextArrow = (rows: readonly DozenRow[]): DozenRow => {
+  const last = Math.max(0, ...rows.map((row) => row.number.si ?? 0));
+  return last < 999 ? { ...blankArrow, number: numberCell(last + 1) } : blankArrow;
+};
+
 /** A table with numbers goes to the arrows that bear them; one without fills the rows from the top, or goes on below. */
 export function arrowsFromTable(
   text: string,
@@ -227,14 +233,19 @@ export function arrowsFromTable(
   const next = rows.filter((row) => !isBlank(row, blankArrow));
   const asked = numbered ? columns : figures;
   // Rows are filled in order only while their masses are missing; what was weighed before is not written over.
-  let at = next.findIndex((row) => row.mass.text === '');
-  if (at < 0) at = next.length;
-  for (const { fate, values } of read.rows) {
+  const free = next.findIndex((row) => row.mass.text === '');
+  const start = free < 0 ? next.length : free;
+  // A line that is blank or left out keeps its arrow's place: the next figure is the next arrow's.
+  const top = read.rows.find(({ fate }) => fate === 'taken')?.line ?? 0;
+  for (const { fate, line, values } of read.rows) {
     if (fate !== 'taken') continue;
     const cells = pastedCells(asked, values, units);
-    const row = numbered ? next.findIndex((one) => one.number.si === values[0]) : at++;
-    if (row >= 0 && row < next.length) next[row] = { ...(next[row] ?? blankArrow), ...cells };
-    else next.push({ ...blankArrow, ...cells });
+    const row = numbered ? next.findIndex((one) => one.number.si === values[0]) : start + line - top;
+    if (row < 0) next.push({ ...blankArrow, ...cells });
+    else {
+      while (next.length <= row) next.push(nextArrow(next));
+      next[row] = { ...(next[row] ?? blankArrow), ...cells };
+    }
   }
   return { rows: withSpare(tended(next, next), blankArrow, MOST_ARROWS), read };
 }
