@@ -66,7 +66,7 @@ export function bestMatched(arrowSet: ArrowSet, count: number, matching: Matchin
   if (candidates.length < count)
     return refuse(
       'too few',
-      `${countWord(count)} arrows were asked for, and ${countWord(candidates.length)} of this set can be matched: an arrow must be weighed, straight and without a flaw.`.replace(
+      `${countWord(count)} arrows were asked for, and ${candidates.length === 0 ? 'none' : countWord(candidates.length)} of this set can be matched: an arrow must be weighed, straight and without a flaw.`.replace(
         /^./u,
         (first) => first.toUpperCase(),
       ),

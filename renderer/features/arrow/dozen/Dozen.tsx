@@ -35,13 +35,14 @@ export function Dozen({ bundle, width }: { bundle: Bundle; width: number }) {
         <ul className="dozen-odd">
           {set.value.outliers.map((outlier) => (
             <li key={outlier.sentence}>
-              <Mark level="caution" />
+              <Mark level={outlier.what === 'flaw' ? 'stop' : 'caution'} />
               <span>{outlier.sentence}</span>
             </li>
           ))}
         </ul>
       )}
-      {set.ok && set.value.shooting > 1 && <Asked bundle={bundle} shooting={set.value.shooting} />}
+      {set.ok && set.value.mass === null && <p className="note">Weigh each arrow, and enter the masses in the table above.</p>}
+      {set.ok && set.value.mass !== null && set.value.shooting > 1 && <Asked bundle={bundle} shooting={set.value.shooting} />}
     </section>
   );
 }

@@ -1,10 +1,4 @@
-import {
-  bestMatched,
-  shootingArrows,
-  spreadAtTarget,
-  type Matching,
-  type SetStatistics,
-} from '../../../../core/dozen/index.ts';
+import { bestMatched, shootingArrows, spreadAtTarget, type Matching, type SetStatistics } from '../../../../core/dozen/index.ts';
 import type { ArrowSet } from '../../../../core/model/arrowSet.ts';
 import type { Bundle } from '../../../../core/model/bundle.ts';
 import type { UnitChoice } from '../../../../core/model/preferences.ts';
@@ -110,6 +104,8 @@ export function dozenTitle(arrowSet: ArrowSet, set: SetStatistics | null): strin
   if (set === null) return many === 0 ? 'The dozen is not numbered yet' : 'The dozen';
   const odd = [...new Set(set.outliers.map(({ number }) => number))];
   const named = odd.length > 4 ? `${odd.length} of them` : `arrow${odd.length === 1 ? '' : 's'} ${together(odd.map(String))}`;
+  const read = [set.mass, set.spine, set.around, set.straightness].some((spread) => spread !== null);
+  if (odd.length === 0 && !read) return `The dozen: ${set.shooting} numbered, none weighed yet`;
   return odd.length === 0
     ? `The dozen: ${set.shooting} shooting, none of them odd`
     : `The dozen: ${set.shooting} shooting, ${named} odd`;
