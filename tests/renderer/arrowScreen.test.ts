@@ -8,7 +8,7 @@ import type { NumberedArrow } from '../../core/model/numberedArrow.ts';
 import { defaultPreferences } from '../../core/model/preferences.ts';
 import { whatWouldCentre } from '../../core/suitability/index.ts';
 import { grain, inch } from '../../core/units/exact.ts';
-import { arrowFollows, spineFacts, suitabilityOf } from '../../renderer/features/arrow/derive.ts';
+import { arrowFollows, nothingEntered, spineFacts, suitabilityOf } from '../../renderer/features/arrow/derive.ts';
 import { atTarget, dozenTitle, matchedLine, restOfSet, stripsOf } from '../../renderer/features/arrow/dozen/derive.ts';
 import { fieldLevels } from '../../renderer/features/arrow/useArrowFields.ts';
 import { axisOf, moveName, reachText, shaftMark, spineViews, viewsTitle } from '../../renderer/features/arrow/wants.ts';
@@ -123,6 +123,29 @@ describe('the numbered set on the arrow’s page', () => {
     expect(odd('spine')).toEqual([6]);
     expect(strips[0]?.line).toMatch(/^Mass of 6: 32[56] gr to 333 gr/);
     expect(restOfSet(set.value, units)).toBe('');
+  });
+
+  it('calls no arrow alike that nobody weighed', () => {
+    const numbered = { ...six, arrows: six.arrows.map((one) => ({ ...one, mass: null, spines: [] })) };
+    const set = setStatistics(numbered, units);
+    expect(set.ok && dozenTitle(numbered, set.value)).toBe('The dozen: 6 numbered, none weighed yet');
+    expect(matchedLine(numbered, 4, 'club', units)).toMatch(/^Four arrows were asked for, and none of this set/);
+  });
+
+  it('knows an arrow of which nothing was entered, whatever its bow', () => {
+    const blank = {
+      ...exampleBundle.arrowSet,
+      length: null,
+      pointMass: null,
+      deflection: null,
+      linearDensity: null,
+      diameter: null,
+      weighed: null,
+      balance: null,
+      arrows: [],
+    };
+    expect(nothingEntered(blank)).toBe(true);
+    expect(nothingEntered({ ...blank, length: 0.7 })).toBe(false);
   });
 
   it('names the arrows that match, or why so many cannot be matched', () => {

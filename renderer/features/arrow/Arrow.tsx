@@ -15,7 +15,16 @@ import { Headline } from '../frame/Headline.tsx';
 import { useFindings } from '../frame/useFindings.ts';
 import { ArrowForm } from './ArrowForm.tsx';
 import { assumedFigures } from './assumed.ts';
-import { arrowFollows, bendsOf, bendsTitle, drawnSentence, spineFacts, suitabilityOf, suitsSentence } from './derive.ts';
+import {
+  arrowFollows,
+  bendsOf,
+  bendsTitle,
+  drawnSentence,
+  nothingEntered,
+  spineFacts,
+  suitabilityOf,
+  suitsSentence,
+} from './derive.ts';
 import { Dozen } from './dozen/Dozen.tsx';
 import { Facts } from './Facts.tsx';
 import { ShaftDetails } from './ShaftDetails.tsx';
@@ -37,6 +46,7 @@ function ArrowPage({ bundle }: { bundle: Bundle }) {
   const plain = useFormKind() === 'plain form';
   const answer = useMemo(() => suitabilityOf(bundle), [bundle]);
   const width = room?.width ?? null;
+  const blank = nothingEntered(arrowSet);
   const findings = useFindings();
   const levels = useMemo(() => fieldLevels(findings), [findings]);
   const drawn = useDrawnSet(arrowSet);
@@ -51,10 +61,13 @@ function ArrowPage({ bundle }: { bundle: Bundle }) {
         <Headline
           screen="arrow"
           clear={suitsSentence(answer, units)}
+          blank={blank}
           note={
-            plain || layout === null
-              ? 'A spine is a deflection with its span and its load; a bare number such as 500 says neither.'
-              : drawnSentence(layout.scale)
+            blank
+              ? 'Length, point and spine first: they say whether it reaches, and whether it suits the bow. Grey is drawn, not measured.'
+              : plain || layout === null
+                ? 'A spine is a deflection with its span and its load; a bare number such as 500 says neither.'
+                : drawnSentence(layout.scale)
           }
         />
       </HeadWithSwitch>

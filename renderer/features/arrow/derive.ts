@@ -130,6 +130,18 @@ export function suitsSentence(answer: Result<Suitability>, units: UnitChoice): s
   return `This shaft suits the bow: ${text(measured)}, where ${text(needed.low)} to ${text(needed.high)} is wanted`;
 }
 
+/** Whether no figure of the arrow is entered: its drawing is all pencil. */
+export const nothingEntered = (arrowSet: ArrowSet): boolean =>
+  [
+    arrowSet.length,
+    arrowSet.pointMass,
+    arrowSet.deflection,
+    arrowSet.linearDensity,
+    arrowSet.diameter,
+    arrowSet.weighed,
+    arrowSet.balance,
+  ].every((figure) => figure === null) && arrowSet.arrows.length === 0;
+
 /** What the drawing exaggerates, and what the sizes of its dots and of the shaft’s line say; the scale stands in the title block. */
 export const drawnSentence = ({ thickness }: Pick<ArrowScale, 'thickness'>): string =>
   `${thickness === 1 ? '' : `Thickness is drawn ${thickness} times. `}Masses are drawn by their area.`;
