@@ -58,7 +58,9 @@ function Axis({ bundle, answer, width }: { bundle: Bundle; answer: Suitability; 
         {answer.why !== null && <p className="note">{answer.why}</p>}
         {found.ok && found.value.length > 0 && (
           <>
-            <h3 className="wants-moves-title">What would centre it</h3>
+            <h3 className="wants-moves-title">
+              {answer.verdict === 'in range' ? 'In range: nothing has to change. What would centre it' : 'What would centre it'}
+            </h3>
             <ul className="wants-moves">
               {found.value.map((move) => (
                 <MoveRow key={`${move.what} ${move.to}`} move={move} from={shaft.value} scale={scale} />
@@ -95,7 +97,7 @@ function MoveRow({ move, from, scale }: { move: Move; from: number; scale: Retur
           <Fraction>{move.stopped}</Fraction>
         </p>
       )}
-      {move.cost !== '' && (
+      {move.stopped === null && move.cost !== '' && (
         <p className="note">
           <Fraction>{move.cost}</Fraction>
         </p>
