@@ -7,6 +7,7 @@ import { hingeOf, type Hinge } from './hinge.ts';
 import type { LimbBow } from './limbBow.ts';
 import { looseOf, type StrokeRun } from './runStroke.ts';
 import { fittedBowOf } from './strokeOfSetup.ts';
+import { tellsBrace } from './tellsBrace.ts';
 
 /** What one change does to a stroke: differences, after less before. */
 export interface StrokeChange {
@@ -33,7 +34,7 @@ const changes: readonly (readonly [StrokeChange['change'], brace: number, draw: 
  *
  * @equation the same limbs, their hinge fitted to the curve up to an inch beyond full draw, with a string twisted to another s₀ or drawn to another D; each run less the run without a change
  * @param bundle - the set-up with its records [record]
- * @returns differences of speed [m/s], stored energy [J], time on the string [s] and weight on the fingers [N] [list]
+ * @returns differences of speed [m/s], stored energy [J], time on the string [s] and weight on the fingers [N]; those of the brace height are left out where tellsBrace says so [list]
  * @validity as strokeOfSetup; a brace height is changed by twisting the string, limbs, arrow and archer stay as they are; beyond the deepest draw that was read the curve is an estimate
  * @source own derivation
  * @example strokeChanges(exampleBundle).value.map((change) => Math.sign(change.speed)) // [-1, 1, 1, -1]
@@ -51,6 +52,7 @@ export function strokeChanges(bundle: Bundle): Result<readonly StrokeChange[]> {
   if (!now.ok) return now;
   const told: StrokeChange[] = [];
   for (const [change, brace, draw] of changes) {
+    if (brace !== 0 && !tellsBrace(now.value.run)) continue;
     const then = changed(bow, hinge.value, braced.value, brace, draw);
     if (!then.ok) return then;
     told.push({

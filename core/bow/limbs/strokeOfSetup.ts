@@ -8,6 +8,7 @@ import { looseFromCurve } from '../timeOnString.ts';
 import { virtualMassOf } from '../virtualMass.ts';
 import { limbBowOf, type BundleBow } from './limbBowOf.ts';
 import { runStroke, type StrokeRun } from './runStroke.ts';
+import { tellsBrace } from './tellsBrace.ts';
 import { tipMassFor } from './tipMassFor.ts';
 
 /** The stroke of a set-up, beside what one number says of it. */
@@ -75,6 +76,8 @@ export function fittedBowOf(bundle: Bundle, units: UnitChoice): Result<BundleBow
   return ok({ bow: { ...bow, tipMass }, curve, assumed: [...assumed, said], simple });
 }
 
+const FLAT_START =
+  'What the brace height does to this stroke is not told: it rests on how steeply the draw begins. Read the bow on the scale from just past the brace height on.';
 const TOO_TIGHT =
   'The tension late in the stroke comes out too high: a real limb bends along its whole length, and this one is stiff beyond one hinge.';
 
@@ -98,5 +101,6 @@ export function strokeOfSetup(bundle: Bundle, units: UnitChoice = defaultPrefere
   const { brace, stroke } = curve;
   const { virtualMass, share } = simple;
   const loose = looseFromCurve((draw) => curve.force(brace + AMO_ADDS + draw).value, stroke, bow.arrowMass + virtualMass, share);
-  return ok({ ...run.value, assumed: [...assumed, TOO_TIGHT], simple: { ...loose, virtualMass } });
+  const flat = tellsBrace(run.value) ? [] : [FLAT_START];
+  return ok({ ...run.value, assumed: [...assumed, ...flat, TOO_TIGHT], simple: { ...loose, virtualMass } });
 }
