@@ -38,10 +38,14 @@ export const sources = {
     'E. Hairer, S. P. Nørsett, G. Wanner, Solving Ordinary Differential Equations I, Nonstiff Problems, 2nd edition, Springer 1993, sections II.4 to II.6: the pair of Dormand and Prince, its step control and its continuous extension.',
   'hickman-1947':
     'C. N. Hickman, F. Nagler, P. E. Klopsteg, Archery: The Technical Side, 1947: string mass, efficiency, virtual mass.',
+  'howard-2021':
+    'S. R. Howard, A. Ramdas, J. McAuliffe, J. Sekhon, Time-uniform, nonparametric, nonasymptotic confidence sequences, Annals of Statistics 49 (2021) 1055-1080.',
   'james-1954':
     'G. S. James, Tests of linear hypotheses in univariate and multivariate analysis when the ratios of the population variances are unknown, Biometrika 41 (1954) 19-43.',
   'jcgm-100':
     'JCGM 100:2008, Evaluation of measurement data: Guide to the expression of uncertainty in measurement, sections 5.1 and 5.2.',
+  'jennison-turnbull-2000':
+    'C. Jennison, B. W. Turnbull, Group Sequential Methods with Applications to Clinical Trials, Chapman & Hall/CRC 2000 (from memory): the recursion; in the plane after the same, Biometrika 78 (1991) 133-141.',
   'johnson-kotz-balakrishnan-1995':
     'N. L. Johnson, S. Kotz, N. Balakrishnan, Continuous Univariate Distributions, volume 2, 2nd edition, Wiley 1995: beta, F, t and noncentral F.',
   'johnson-wichern-2007':
@@ -63,10 +67,18 @@ export const sources = {
   'nist-sp811':
     'A. Thompson, B. N. Taylor, Guide for the Use of the International System of Units (SI), NIST Special Publication 811, 2008 edition, appendix B: conversion factors.',
   'nist-strd': 'NIST, Statistical Reference Datasets, www.itl.nist.gov/div898/strd: certified values.',
+  'obrien-fleming-1979':
+    "P. C. O'Brien, T. R. Fleming, A multiple testing procedure for clinical trials, Biometrics 35 (1979) 549-556 (from memory).",
   'ortiz-2020':
     'J. Ortiz and others, Experimental and computational study of archery arrows fletched with straight vanes, Proceedings 49 (2020) 56, doi:10.3390/proceedings2020049056.',
+  'perez-ortiz-2024':
+    'M. F. Pérez-Ortiz, T. Lardy, R. de Heide, P. D. Grünwald, E-statistics, group invariance and anytime-valid testing, Annals of Statistics 52 (2024) 1410-1432: the theory; the form for two centres in the plane is ours.',
+  'patnaik-1950':
+    'P. B. Patnaik, The use of mean range as an estimator of variance in statistical tests, Biometrika 37 (1950) 78-87 (from memory): a chi law in place of the law of a range.',
   'picard-2008':
     'A. Picard, R. S. Davis, M. Gläser, K. Fujii, Revised formula for the density of moist air (CIPM-2007), Metrologia 45 (2008) 149-155.',
+  'pocock-1977':
+    'S. J. Pocock, Group sequential methods in the design and analysis of clinical trials, Biometrika 64 (1977) 191-199 (from memory).',
   'seber-1984': 'G. A. F. Seber, Multivariate Observations, Wiley 1984, example 3.7.',
   'shamos-1978': 'M. I. Shamos, Computational Geometry, doctoral thesis, Yale University 1978: rotating calipers.',
   'timoshenko-gere':
