@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { dayText } from '../../../core/findings/index.ts';
+import type { BowKind } from '../../../core/model/bow.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import type { BowLookOver, Condition } from '../../../core/model/lookOver.ts';
 import { bowParts } from '../../../core/safety/index.ts';
@@ -25,6 +26,15 @@ function beginning(last: BowLookOver | null): Seen {
   const left = (part: (typeof bowParts)[number]): Condition => (last?.[part] === 'flaw' ? 'flaw' : 'not looked at');
   return { limbs: left('limbs'), tips: left('tips'), bolts: left('bolts'), string: left('string'), serving: left('serving') };
 }
+
+/** One press says of every part that it is sound, but a flaw is taken back on its own row only. */
+const restSound = (seen: Seen): Seen => {
+  const now = (part: (typeof bowParts)[number]): Condition => (seen[part] === 'flaw' ? 'flaw' : 'sound');
+  return { limbs: now('limbs'), tips: now('tips'), bolts: now('bolts'), string: now('string'), serving: now('serving') };
+};
+
+/** Kinds of bow whose limbs are held by nothing that could come loose. */
+const noBolts: readonly BowKind[] = ['one-piece recurve', 'longbow', 'flatbow', 'self bow'];
 
 /** The bow looked over, part by part, by somebody, today. */
 export function LookOverSheet({ bundle, onClose }: { bundle: Bundle; onClose(): void }) {
@@ -69,13 +79,9 @@ export function LookOverSheet({ bundle, onClose }: { bundle: Bundle; onClose(): 
           {bow.lookOver?.by ? `, by ${bow.lookOver.by}` : ''}.
         </p>
       )}
-      <div className="acts">
-        <button
-          type="button"
-          className="btn"
-          onClick={() => setSeen({ limbs: 'sound', tips: 'sound', bolts: 'sound', string: 'sound', serving: 'sound' })}
-        >
-          All five looked at and sound
+      <div className="acts look-over-all">
+        <button type="button" className="btn" onClick={() => setSeen(restSound(seen))}>
+          {bowParts.some((part) => seen[part] === 'flaw') ? 'All the others looked at and sound' : 'All five looked at and sound'}
         </button>
       </div>
       {bowParts.map((part) => (
@@ -89,7 +95,9 @@ export function LookOverSheet({ bundle, onClose }: { bundle: Bundle; onClose(): 
             { value: 'flaw', text: 'a flaw' },
           ]}
           onKeep={(condition) => setSeen({ ...seen, [part]: condition })}
-          hint={looksFor[part]}
+          hint={
+            part === 'bolts' && noBolts.includes(bow.bowKind) ? `none on a ${bow.bowKind}: note them as sound` : looksFor[part]
+          }
         />
       ))}
       <Words name="looked over by" value={by} onKeep={setBy} />
