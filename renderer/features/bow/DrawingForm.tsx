@@ -30,6 +30,8 @@ const OFF = 28;
 /** Lower than this a bow is too small to read; higher, its scale is no larger for it [px]. */
 const LOWEST = 560;
 const HIGHEST = 760;
+/** The links that save the drawing stand under it, on the same page [px]. */
+const LINKS = 28;
 
 /** The drawing as the form: bow, details and curves; what is set and not drawn beside and below it. */
 export function DrawingForm({ bundle, fields, findings, width, height }: Props) {
@@ -64,7 +66,7 @@ export function DrawingForm({ bundle, fields, findings, width, height }: Props) 
               texts={written}
               figures={figures}
               width={sheet}
-              height={Math.min(HIGHEST, Math.max(LOWEST, height))}
+              height={Math.min(HIGHEST, Math.max(LOWEST, height - LINKS))}
               corner={<Corner bundle={bundle} fields={fields} />}
             />
           </Exportable>

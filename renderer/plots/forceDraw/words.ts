@@ -36,7 +36,7 @@ export function note(data: ForceDrawData, units: UnitChoice): string {
     data.from === 'marked weight'
       ? 'from the marked weight and the kind of bow'
       : 'from the weight on the fingers and the kind of bow';
-  return `${band}, ${basis}. Readings off a bow scale give the curve itself, and show whether it stacks.`;
+  return `${band}, ${basis}. Read it on a scale for its own curve.`;
 }
 
 /** The force at a draw, how fast it grows there and what is stored up to there. */
