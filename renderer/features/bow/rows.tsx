@@ -84,7 +84,7 @@ export function ArcherRows({ bundle, fields }: Props) {
         name="experience"
         value={archer.experience}
         options={[
-          { value: 'learner', text: 'learner: the draw still grows' },
+          { value: 'learner', text: 'learner: draw still grows' },
           { value: 'settled', text: 'settled' },
         ]}
         onKeep={(experience) => edit.archer('Experience', { experience })}
