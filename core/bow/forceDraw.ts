@@ -36,7 +36,7 @@ export interface ForceDraw {
   readonly fullness: number;
   /** Growth over the last 2 in before full draw [N/m]. */
   readonly perLength: number;
-  /** Least and greatest growth over any 2 in of the later half of the stroke [N/m]. */
+  /** Least and greatest growth over any 2 in of the later half of this archer's stroke, as far as it was read [N/m]. */
   readonly growth: Pick<Growth, 'least' | 'most'>;
   /** AMO draw from which the bow stacks; null where it does not, or where too little was read to tell [m]. */
   readonly stacksFrom: number | null;
@@ -92,7 +92,7 @@ export function forceDrawOf(input: ForceInput, units: UnitChoice = defaultPrefer
     return refuse('no force', 'These readings leave no force at full draw. Read the bow on the scale again.', 'forceDraw');
   const brace = braces.now + AMO_ADDS;
   const value = (draw: number) => curve.force(draw).value;
-  const growth = growthOver(value, brace, read === null ? full : Math.max(read.last, brace + 2 * LAST));
+  const growth = growthOver(value, brace, read === null ? full : Math.max(Math.min(full, read.last), brace + 2 * LAST));
   return ok({
     from,
     brace: braces.now,
@@ -105,15 +105,15 @@ export function forceDrawOf(input: ForceInput, units: UnitChoice = defaultPrefer
     fullness: energy.value / (weight.value * stroke.value),
     perLength: (weight.value - value(full - LAST)) / LAST,
     growth: { least: growth.least, most: growth.most },
-    stacksFrom: read !== null && tellsStacking(read, brace) && bow.bowKind !== 'compound' ? growth.stacksFrom : null,
+    stacksFrom: read !== null && tellsStacking(read, brace, full) && bow.bowKind !== 'compound' ? growth.stacksFrom : null,
     smoothness: growth.smoothness,
     ...ofRows(input, braces, full, read, units),
     notes: forceNotes(bow, braces, read, full, units),
   });
 }
 
-const tellsStacking = ({ points, last }: OfReadings, brace: number): boolean =>
-  points.filter(({ draw }) => draw >= (brace + last) / 2).length >= TELLS_STACKING;
+const tellsStacking = ({ points, last }: OfReadings, brace: number, full: number): boolean =>
+  points.filter(({ draw }) => draw >= (brace + Math.min(full, last)) / 2).length >= TELLS_STACKING;
 
 /** Without a usable reading: what the kind lets expect of the weight. */
 function expected(

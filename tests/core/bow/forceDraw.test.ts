@@ -164,6 +164,21 @@ describe('a force-draw curve through readings', () => {
     expect(smoothness).toBeCloseTo(0.5, 1);
   });
 
+  it('is told of this archer\u2019s own stroke: what a bow does beyond it is another archer\u2019s', () => {
+    // An even 1.5 lb an inch to 26 in, and 4 lb an inch from there on.
+    const rows = [12, 14, 16, 18, 20, 22, 24, 26, 28, 30].map(
+      (drawIn) => [drawIn, 3 + 1.5 * (drawIn - 12) + 2.5 * Math.max(0, drawIn - 26)] as const,
+    );
+    const at = (drawIn: number) => {
+      const bundle = bowRead(rows);
+      return drawn({ ...bundle, archer: { ...bundle.archer, drawLength: drawIn * inch } });
+    };
+    expect(at(25).stacksFrom).toBeNull();
+    expect((at(25).growth.most * inch) / pound).toBeCloseTo(1.5, 1);
+    expect((at(30).stacksFrom ?? 0) / inch).toBeGreaterThan(25.5);
+    expect((at(30).growth.most * inch) / pound).toBeGreaterThan(3.5);
+  });
+
   it('is told in words, which keep readings from guesses', () => {
     const { units } = defaultPreferences;
     const read = drawn(bowRead(steadyRows));
