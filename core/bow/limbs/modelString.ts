@@ -50,12 +50,14 @@ export function modelStringOf(
   const whole = Math.round(strands);
   const mass = settings.stringMass ?? stringMassOf(fibre, strands, length);
   const assumed: string[] = [];
+  const noAdvice =
+    fibre.lowStretch && bow.lowStretch !== 'allowed' ? ' That is no advice: the bow\u2019s maker says what it may carry.' : '';
   if (!known || settings.strands === null)
     assumed.push(
       stringMaterial === null
-        ? `The string is taken to be ${whole} strands of ${material}: ${settings.strands === null ? 'neither material nor strands are' : 'the material is not'} on record.`
+        ? `The string is taken to be ${whole} strands of ${material}: ${settings.strands === null ? 'neither material nor strands are' : 'the material is not'} on record.${noAdvice}`
         : !known
-          ? `The string is taken to be ${whole} strands of ${material}: nothing is known here of another fibre.`
+          ? `The string is taken to be ${whole} strands of ${material}: nothing is known here of another fibre.${noAdvice}`
           : `The string is taken to have ${whole} strands: nobody has counted them.`,
     );
   if (settings.stringMass === null)

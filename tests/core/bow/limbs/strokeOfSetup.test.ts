@@ -143,6 +143,16 @@ describe('the stroke of a set-up', () => {
     for (const sentence of [...bare, ...measured]) expect(wrongSentence(sentence)).toEqual([]);
   });
 
+  it('takes a low-stretch string for granted on no bow that it is not known to be allowed on', () => {
+    const said = (lowStretch: 'allowed' | 'not allowed' | null) =>
+      valueOf(strokeOfSetup(withChanges({ bow: { lowStretch } }))).assumed.find((one) =>
+        one.startsWith('The string is taken to be'),
+      );
+    expect(said(null)).toMatch(/HMPE: .* That is no advice: the bow\u2019s maker says what it may carry\.$/);
+    expect(said('allowed')).not.toContain('advice');
+    expect(said('not allowed')).toContain('polyester');
+  });
+
   it('refuses a compound with a sentence, and names what is missing', () => {
     const compound = strokeOfSetup(withChanges({ bow: { bowKind: 'compound' } }));
     expect(compound).toMatchObject({ ok: false, problem: { code: 'compound' } });
