@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'react';
-import type { Finding } from '../../../core/findings/finding.ts';
+import type { Finding, Why } from '../../../core/findings/finding.ts';
 import { Fraction, Mark, WhyLink } from '../../design/index.ts';
 import { RuleUnder } from '../../plots/rule/RuleUnder.tsx';
 import { useBench, useBenchApi } from '../../state/useBench.ts';
@@ -7,10 +7,21 @@ import { answer } from './goTo.ts';
 import { useFindings } from './useFindings.ts';
 import { unreadableFinding, waitingFindings } from './waiting.ts';
 
+/**
+ * What is in range, or only waits for a figure, is told in a line: its sentence opens with Why, or stands beside the field that it leads to.
+ * So the list stays short, and what has to be answered keeps its words.
+ */
+const isBrief = ({ level, why, action }: Finding): boolean =>
+  (level === 'ok' && why !== null) || (level === 'waiting' && action !== null);
+
+const withDetail = (why: Why, detail: string): Why => ({ ...why, text: `${detail}\n${why.text}` });
+
 function Item({ finding }: { finding: Finding }) {
   const bench = useBenchApi();
+  const brief = isBrief(finding);
+  const why = finding.why !== null && brief ? withDetail(finding.why, finding.detail) : finding.why;
   return (
-    <li className={`finding ${finding.level}`}>
+    <li className={`finding ${finding.level}${brief ? ' brief' : ''}`}>
       <h3>
         <Mark level={finding.level} />
         <span>
@@ -19,7 +30,10 @@ function Item({ finding }: { finding: Finding }) {
       </h3>
       {finding.rule !== null && <RuleUnder rule={finding.rule} level={finding.level} />}
       <p>
-        <Fraction>{finding.detail}</Fraction> {finding.why !== null && <WhyLink why={finding.why} about={finding.title} />}{' '}
+        <span className={brief ? 'heard' : undefined}>
+          <Fraction>{finding.detail}</Fraction>
+        </span>{' '}
+        {why !== null && <WhyLink why={why} about={finding.title} />}{' '}
         {finding.action !== null && (
           <button type="button" className="link" onClick={() => answer(bench, finding.action as NonNullable<Finding['action']>)}>
             {finding.action.label}
