@@ -1,4 +1,4 @@
-import { textWidth } from '../plots/textWidth.ts';
+import { textWidth, type Lettering } from '../plots/textWidth.ts';
 import { faces } from './faces.ts';
 import { xml, type XmlNode } from './xml.ts';
 
@@ -16,6 +16,8 @@ export interface Drawn {
 const MARGIN = 12;
 const TITLE = { size: 16, line: 22 } as const;
 const NOTE = { size: 13, line: 18 } as const;
+/** No usual typeface is so much wider that a shorter line could run over the edge [-]. */
+const NEARLY = 0.7;
 /** A CSS pixel on paper [mm]. */
 const PIXEL_MM = 25.4 / 96;
 
@@ -29,7 +31,14 @@ export function svgPage({ title, note, sentence, width, height, content }: Drawn
     ...titles.map((line, i) =>
       xml(
         'text',
-        { x: MARGIN, y: MARGIN + 16 + i * TITLE.line, 'font-family': faces.head, 'font-size': TITLE.size, fill: '#000000' },
+        {
+          x: MARGIN,
+          y: MARGIN + 16 + i * TITLE.line,
+          'font-family': faces.head,
+          'font-size': TITLE.size,
+          fill: '#000000',
+          ...held(line, width, TITLE.size, 'name'),
+        },
         [line],
       ),
     ),
@@ -42,6 +51,7 @@ export function svgPage({ title, note, sentence, width, height, content }: Drawn
           'font-family': faces.text,
           'font-size': NOTE.size,
           fill: '#222222',
+          ...held(line, width, NOTE.size, 'text'),
         },
         [line],
       ),
@@ -64,6 +74,13 @@ export function svgPage({ title, note, sentence, width, height, content }: Drawn
       xml('g', { transform: `translate(${MARGIN} ${top})` }, withPlainIds(content)),
     ],
   );
+}
+
+/** A long line keeps its width: where another typeface stands in, a wider one would run over the edge. */
+function held(line: string, width: number, size: number, lettering: Lettering) {
+  const wide = textWidth(line, size, lettering);
+  if (wide < NEARLY * width) return {};
+  return { textLength: Math.round(Math.min(width, wide)), lengthAdjust: 'spacingAndGlyphs' };
 }
 
 /** Lines of words, none wider than the drawing; a word that is wider stands alone, and a figure stays with its fraction and its unit. */

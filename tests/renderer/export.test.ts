@@ -86,6 +86,18 @@ describe('A page of a drawing', () => {
     }
   });
 
+  it('holds a line to the drawing’s width whatever typeface stands in, and leaves a short one as it is', () => {
+    const lines = [...written.matchAll(/<text [^>]*>([^<]*)</g)].map((text) => ({
+      wide: /textLength="(\d+)"/.exec(text[0])?.[1],
+      line: text[1] ?? '',
+    }));
+    expect(lines.length).toBeGreaterThan(2);
+    expect(lines.find(({ line }) => line === 'A note.')?.wide).toBeUndefined();
+    const held = lines.filter(({ wide }) => wide !== undefined);
+    expect(held.length).toBeGreaterThan(0);
+    for (const { wide, line } of held) expect(Number(wide), line).toBeLessThanOrEqual(240);
+  });
+
   it('counts ids anew, wherever they are spoken of', () => {
     expect(written).toContain('<clipPath id="p1">');
     expect(written).toContain('clip-path="url(#p1)"');
