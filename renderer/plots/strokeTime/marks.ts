@@ -1,6 +1,6 @@
 import { area, scaleLinear, type ScaleLinear } from 'd3';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
-import { textQuantity } from '../../../core/units/index.ts';
+import { factorOf, textQuantity } from '../../../core/units/index.ts';
 import { boxAround, type Box } from '../boxes.ts';
 import { curveBoxes } from '../curveBoxes.ts';
 import { firstFree, label, type Label } from '../labels.ts';
@@ -49,7 +49,7 @@ export function strokeMarks(data: StrokeData, width: number, units: UnitChoice):
   if (end !== undefined) {
     const with_ = (name: string, figure: string) => (wide ? `${name}, ${figure}` : name);
     named.push(
-      { text: textQuantity(end.tension, 'weight', units), lane: tension, y: tension.y(end.tension) },
+      { text: wholeForce(end.tension, units), lane: tension, y: tension.y(end.tension) },
       { text: textQuantity(data.exit.speed, 'speed', units), lane: speed, y: speed.y(end.speed) },
       ...stacked.flatMap(({ part, tops, grounds }) => {
         const share = end.energy[part];
@@ -104,6 +104,12 @@ export function strokeMarks(data: StrokeData, width: number, units: UnitChoice):
     labels: beside === null ? fixed : [...fixed, beside],
     leaders: ends.flatMap(({ leader }) => (leader === null ? [] : [leader])),
   };
+}
+
+/** To the whole pound: the model's last tension is too high to be told any closer. */
+function wholeForce(si: number, units: UnitChoice): string {
+  const one = factorOf('weight', units);
+  return textQuantity(Math.round(si / one) * one, 'weight', units);
 }
 
 /** Ground and top of each part at every moment, one upon another [J]. */

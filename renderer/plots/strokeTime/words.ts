@@ -15,7 +15,7 @@ const MODEL_LIMITS = 'Model: rigid limbs on a hinge, elastic string. Speed and t
 export function note({ exit }: StrokeData, units: UnitChoice): string {
   const time = textQuantity(exit.time, 'time', units);
   const speed = textQuantity(exit.speed, 'speed', units);
-  return `Leaves after ${time} at ${speed}; virtual mass ${textQuantity(exit.virtualMass, 'mass', units)}. ${MODEL_LIMITS}`;
+  return `Leaves after ${time} at ${speed}. ${MODEL_LIMITS}`;
 }
 
 /** What one number for the bow's moving mass says of the same stroke. */
