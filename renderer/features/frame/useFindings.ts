@@ -1,16 +1,15 @@
 import { useMemo } from 'react';
 import type { Finding } from '../../../core/findings/finding.ts';
-import { allFindings } from '../../../core/findings/index.ts';
+import { allFindings, type FindingOptions } from '../../../core/findings/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { now } from '../../state/clock.ts';
 import { useBench, useBundle, useUnits } from '../../state/useBench.ts';
 import { useRange } from '../aim/useRange.ts';
 
-type Asked = Parameters<typeof allFindings>[1];
 const known = new WeakMap<Bundle, { readonly asked: string; readonly findings: readonly Finding[] }>();
 
 /** The column, the headline and the page ask for one list at once: it is worked out for the first of them. */
-function findingsOf(bundle: Bundle, options: Asked): readonly Finding[] {
+function findingsOf(bundle: Bundle, options: FindingOptions): readonly Finding[] {
   const asked = JSON.stringify({ ...options, now: options.now.at.slice(0, 'YYYY-MM-DDThh:mm'.length) });
   const last = known.get(bundle);
   if (last?.asked === asked) return last.findings;
