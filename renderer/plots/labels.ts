@@ -42,3 +42,17 @@ export function firstFree<T>(
   const free = (box: Box) => within(box, bounds) && !obstacles.some((obstacle) => touches(box, obstacle));
   return places.find((place) => boxesOf(place).every(free)) ?? null;
 }
+
+/** Places labels one after another, each row of them at the first of its places that is free; what is placed stands in the way of what follows. */
+export function placer(inTheWay: readonly Box[], bounds: Box) {
+  const obstacles = [...inTheWay];
+  const placed: Label[] = [];
+  const place = (rows: readonly (readonly Label[])[]): boolean => {
+    const found = firstFree(rows, (row) => row.map(({ box }) => box), obstacles, bounds);
+    if (found === null) return false;
+    placed.push(...found);
+    obstacles.push(...found.map(({ box }) => box));
+    return true;
+  };
+  return { place, placed };
+}

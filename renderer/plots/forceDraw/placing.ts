@@ -3,7 +3,7 @@ import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { textQuantity } from '../../../core/units/index.ts';
 import type { Box } from '../boxes.ts';
 import { curveBoxes, dotBoxes } from '../curveBoxes.ts';
-import { firstFree, label, type Label } from '../labels.ts';
+import { label, placer, type Label } from '../labels.ts';
 import type { Tick } from '../ticks.ts';
 import type { ForceDrawData } from './data.ts';
 
@@ -48,14 +48,7 @@ export function placeLabels(data: ForceDrawData, marks: Drawn, units: UnitChoice
     ...marks.up.flatMap(({ label: tick }) => (tick === null ? [] : [tick.box])),
   ];
   const bounds: Box = { left: window.left + 2, right: marks.width - 2, top: window.top, bottom: window.bottom - 2 };
-  const placed: Label[] = [];
-  const place = (rows: readonly (readonly Label[])[]) => {
-    const found = firstFree(rows, (row) => row.map(({ box }) => box), obstacles, bounds);
-    if (found === null) return false;
-    placed.push(...found);
-    obstacles.push(...found.map(({ box }) => box));
-    return true;
-  };
+  const { place, placed } = placer(obstacles, bounds);
 
   const weight = textQuantity(data.weight.value, 'weight', units);
   const named = data.fullOf === 'archer' ? weightName[data.from] : 'on the scale';

@@ -3,7 +3,7 @@ import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { textQuantity } from '../../../core/units/index.ts';
 import type { Box } from '../boxes.ts';
 import { curveBoxes, dotBoxes } from '../curveBoxes.ts';
-import { firstFree, label, type Label } from '../labels.ts';
+import { label, placer, type Label } from '../labels.ts';
 import type { Tick } from '../ticks.ts';
 import type { SpeedMassData } from './data.ts';
 import { atTheArrow, bandName } from './words.ts';
@@ -44,14 +44,7 @@ export function placeLabels(data: SpeedMassData, marks: Drawn, units: UnitChoice
     ...marks.up.flatMap(({ label: tick }) => (tick === null ? [] : [tick.box])),
   ];
   const bounds: Box = { left: window.left, right: marks.width - 2, top: window.top, bottom: window.bottom - 2 };
-  const placed: Label[] = [];
-  const place = (rows: readonly (readonly Label[])[]) => {
-    const found = firstFree(rows, (row) => row.map(({ box }) => box), obstacles, bounds);
-    if (found === null) return false;
-    placed.push(...found);
-    obstacles.push(...found.map(({ box }) => box));
-    return true;
-  };
+  const { place, placed } = placer(obstacles, bounds);
 
   if (arrow !== null && data.arrow.speed !== null) {
     const speed = textQuantity(data.arrow.speed.value, 'speed', units);
