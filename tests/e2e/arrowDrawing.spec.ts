@@ -1,20 +1,7 @@
 import type { Page } from 'playwright/test';
 import { expect, test } from './bench.ts';
 import { bothHands, keyboard } from './hands.ts';
-
-interface Written {
-  readonly text: string;
-  readonly left: number;
-  readonly top: number;
-  readonly right: number;
-  readonly bottom: number;
-  readonly size: number;
-}
-
-const sizes = [
-  { width: 1280, height: 800 },
-  { width: 1024, height: 700 },
-] as const;
+import { amissIn, sizes, type Written } from './texts.ts';
 
 const goTo = (page: Page, screen: string) =>
   page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name: screen, exact: true }).click();
@@ -51,22 +38,7 @@ async function amiss(page: Page): Promise<string[]> {
   await page.waitForTimeout(250);
   const texts = await written(page);
   expect(texts.length).toBeGreaterThan(40);
-  const work = await page.locator('.work').boundingBox();
-  if (work === null) throw new Error('no work on the page');
-  const hair = 0.5;
-  const touching = texts.flatMap((a, i) =>
-    texts
-      .slice(i + 1)
-      .filter((b) => a.left < b.right - hair && b.left < a.right - hair && a.top + 2 < b.bottom - 2 && b.top + 2 < a.bottom - 2)
-      .map((b) => `“${a.text}” touches “${b.text}”`),
-  );
-  const out = texts.filter(({ left, right }) => left < work.x || right > work.x + work.width);
-  const small = texts.filter(({ size }) => size < 12);
-  return [
-    ...touching,
-    ...out.map(({ text }) => `“${text}” leaves the work`),
-    ...small.map(({ text, size }) => `“${text}” is ${size} px`),
-  ];
+  return amissIn(page, texts);
 }
 
 const extremes: readonly (readonly [string, readonly (readonly [string, string])[]])[] = [

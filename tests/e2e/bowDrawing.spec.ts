@@ -1,20 +1,7 @@
 import type { Page } from 'playwright/test';
 import { expect, test } from './bench.ts';
 import { bothHands } from './hands.ts';
-
-interface Written {
-  readonly text: string;
-  readonly left: number;
-  readonly top: number;
-  readonly right: number;
-  readonly bottom: number;
-  readonly size: number;
-}
-
-const sizes = [
-  { width: 1280, height: 800 },
-  { width: 1024, height: 700 },
-] as const;
+import { amissIn, sizes, type Written } from './texts.ts';
 
 /** Every text and every field of the drawing and its details, as the browser has laid them out. */
 const written = (page: Page): Promise<Written[]> =>
@@ -54,23 +41,7 @@ async function amiss(page: Page): Promise<string[]> {
   await page.waitForTimeout(300);
   const texts = await written(page);
   expect(texts.length).toBeGreaterThan(35);
-  const work = await page.locator('.work').boundingBox();
-  if (work === null) throw new Error('no work on the page');
-  const hair = 0.5;
-  const touching = texts.flatMap((a, i) =>
-    texts
-      .slice(i + 1)
-      // Lines of text are taller than their letters; 2 px of that on either side is air.
-      .filter((b) => a.left < b.right - hair && b.left < a.right - hair && a.top + 2 < b.bottom - 2 && b.top + 2 < a.bottom - 2)
-      .map((b) => `“${a.text}” touches “${b.text}”`),
-  );
-  return [
-    ...touching,
-    ...texts
-      .filter(({ left, right }) => left < work.x || right > work.x + work.width)
-      .map(({ text }) => `“${text}” leaves the work`),
-    ...texts.filter(({ size }) => size < 12).map(({ text, size }) => `“${text}” is ${size} px`),
-  ];
+  return amissIn(page, texts);
 }
 
 const extremes = [
