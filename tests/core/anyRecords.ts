@@ -90,7 +90,10 @@ export const anyShotBundle: fc.Arbitrary<ShotBundle> = fc
     const bow: Bow = cared
       ? { ...anyCondition, lookOver: null, dryFired: null, lowStretch: 'allowed', mostBoltTurns: null }
       : anyCondition;
-    const sound = anyDozen.arrows.map((arrow) => ({ ...arrow, lookOver: null }));
+    // Nor is one of its numbered arrows much lighter than the set, which would stop it too.
+    const least = anyDozen.weighed ?? 0.06;
+    const heavy = (mass: number | null) => (mass === null ? null : Math.max(mass, least));
+    const sound = anyDozen.arrows.map((arrow) => ({ ...arrow, lookOver: null, mass: heavy(arrow.mass) }));
     const arrowSet = cared ? { ...anyDozen, arrows: sound } : anyDozen;
     // A reading mostly belongs to this draw and agrees with the mark, or most arrows would be too light for one of the two.
     const settings = weighed ? { ...setup.settings, weightDraw: archer.drawLength } : setup.settings;
