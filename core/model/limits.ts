@@ -16,7 +16,7 @@ export interface Limit {
 export const limits = {
   drawLength: { name: 'A draw length', use: 'length', min: 12 * inch, max: 40 * inch },
   eyeHeight: { name: 'An eye height above the arrow', use: 'setting', min: 0, max: 0.25 },
-  bowLength: { name: 'A bow length', use: 'length', min: 36 * inch, max: 84 * inch },
+  bowLength: { name: 'A bow length', use: 'length', min: 24 * inch, max: 84 * inch },
   markedWeight: { name: 'A marked weight', use: 'weight', min: 4 * lb, max: 120 * lb },
   markedDraw: { name: 'The draw the weight is marked at', use: 'length', min: 16 * inch, max: 34 * inch },
   weightOnFingers: { name: 'A weight on the fingers', use: 'weight', min: 2 * lb, max: 130 * lb },
