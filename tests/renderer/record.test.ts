@@ -13,7 +13,7 @@ import {
   type ShotGroup,
 } from '../../core/model/index.ts';
 import { settingLanes } from '../../renderer/features/record/lanes.ts';
-import { alsoChanged, putBackEdits } from '../../renderer/features/record/putBack.ts';
+import { alsoChanged, measuredSince, putBackEdits } from '../../renderer/features/record/putBack.ts';
 import {
   groupsToKeep,
   MOST_GROUPS_KEPT,
@@ -55,6 +55,25 @@ const said = (record: BenchRecord | undefined) => {
   const { revision: _counted, ...rest } = record;
   return rest;
 };
+
+it('names the tables that putting a snapshot back takes off the bench, and no setting', () => {
+  const one = {
+    number: 1,
+    mass: 0.0201,
+    spines: [],
+    straightness: null,
+    lookOver: null,
+    lookedOver: null,
+    setAside: false,
+    note: '',
+  };
+  const numbered = { ...exampleBundle, arrowSet: { ...arrowSet, arrows: [one], pointMass: 0.006 } };
+  const { units } = defaultPreferences;
+  const { differ } = diffSnapshots({ ...exampleBundle, arrowSet: { ...arrowSet, arrows: [] } }, numbered, units);
+  expect(differ.length).toBeGreaterThan(1);
+  expect(measuredSince(differ)).toEqual(['1 numbered arrow']);
+  expect(measuredSince(diffSnapshots(numbered, exampleBundle, units).differ)).toEqual([]);
+});
 
 describe('putting a snapshot back', () => {
   it('gives, after any chain of changes, exactly the fields of the snapshot with new revisions, and leaves the groups alone', () => {

@@ -1,9 +1,10 @@
 import type { Id } from '../../../core/model/common.ts';
 import { together } from '../../../core/model/sentence.ts';
 import { useBench, useBenchApi } from '../../state/useBench.ts';
+import { Mark } from '../../design/index.ts';
 import type { StateDiff } from './diff.ts';
 import { keepFocus } from '../frame/keepFocus.ts';
-import { alsoChanged, putBackEdits } from './putBack.ts';
+import { alsoChanged, measuredSince, putBackEdits } from './putBack.ts';
 import type { Compared } from './selectors.ts';
 import { chooseInRecord } from './store.ts';
 
@@ -16,6 +17,7 @@ export function PutBack({ setupId, compared, diff }: { setupId: Id; compared: Co
   if (edits.length === 0) return <p className="note">There is nothing to put back: nothing differs.</p>;
 
   const also = alsoChanged(records, from, edits).map((setup) => `“${setup.name}”`);
+  const goes = measuredSince(diff.differ);
   const back = async () => {
     const done = await bench.getState().change(`Put back “${from.name}”`, (all) => putBackEdits(all, from));
     if (!done) return;
@@ -30,6 +32,11 @@ export function PutBack({ setupId, compared, diff }: { setupId: Id; compared: Co
         {also.length > 0 &&
           ` ${together(also)} ${also.length === 1 ? 'rests on a record that changes, and changes' : 'rest on records that change, and change'} with it.`}
       </p>
+      {goes.length > 0 && (
+        <p className="note caution-text">
+          <Mark level="caution" /> What was measured since goes with it: {together(goes)}. Take a snapshot first.
+        </p>
+      )}
       <div className="acts">
         <button type="button" className="btn" data-field="record.putBack" onClick={() => void back()}>
           Put “{from.name}” back

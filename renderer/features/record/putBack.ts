@@ -1,3 +1,4 @@
+import type { DiffRow } from '../../../core/compare/index.ts';
 import type { BenchRecord, RecordEdit } from '../../../core/model/records.ts';
 import type { Setup } from '../../../core/model/setup.ts';
 import type { Snapshot } from '../../../core/model/snapshot.ts';
@@ -27,6 +28,11 @@ export function alsoChanged(records: Records, snapshot: Snapshot, edits: readonl
     (setup) => setup.id !== snapshot.setupId && [setup.archerId, setup.bowId, setup.arrowSetId].some((id) => touched.has(id)),
   );
 }
+
+/** Tables of measurements that the snapshot does not know yet: putting it back takes them off the bench, which has to be said before. */
+export const measuredSince = (rows: readonly DiffRow[]): readonly string[] =>
+  rows.filter(({ key, then }) => tables.has(key) && then.startsWith('no ')).map(({ now }) => now);
+const tables: ReadonlySet<string> = new Set(['arrowSet.arrows', 'bow.readings', 'bow.speeds']);
 
 /** Whether two records say the same, whatever the order in which their fields were written. */
 function sameRecord(a: unknown, b: unknown): boolean {
