@@ -25,7 +25,7 @@ function Item({ finding }: { finding: Finding }) {
       <h3>
         <Mark level={finding.level} />
         <span>
-          <Fraction>{finding.title}</Fraction>
+          <Fraction>{finding.title.replace(/(\d) (?=\S+$)/u, '$1\u00a0')}</Fraction>
         </span>
       </h3>
       {finding.rule !== null && <RuleUnder rule={finding.rule} level={finding.level} />}
