@@ -64,7 +64,7 @@ function ArrowPage({ bundle }: { bundle: Bundle }) {
           blank={blank}
           note={
             blank
-              ? 'Length, point and spine first: they say whether it reaches, and whether it suits the bow. Grey is drawn, not measured.'
+              ? 'Length, spine and point first. Grey is drawn, not measured.'
               : plain || layout === null
                 ? 'A spine is a deflection with its span and its load; a bare number such as 500 says neither.'
                 : drawnSentence(layout.scale)
