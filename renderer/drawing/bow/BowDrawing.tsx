@@ -82,7 +82,7 @@ export function BowDrawing({ bow, texts, figures, width, height, corner }: Props
           const { box, ring } = keys[key];
           return (
             <g key={key}>
-              <circle className="key-circle" cx={ring[0]} cy={ring[1]} r={ring[2]} />
+              <circle className="dim-line" cx={ring[0]} cy={ring[1]} r={ring[2]} />
               <text className="drawing-plate" x={(box.left + box.right) / 2} y={box.bottom - 4} textAnchor="middle">
                 {key}
               </text>

@@ -72,7 +72,7 @@ export function CentreDetail({ marks, figure, bow }: { marks: Marks; figure: Dra
         ) : (
           <Handle marks={marks} hatch={hatch} shelf={bow.pass === 'shelf'} />
         )}
-        {elsewhere && <circle className="elsewhere" cx={x(meets)} cy={middle} r={radius} />}
+        {elsewhere && <circle className="construction" cx={x(meets)} cy={middle} r={radius} />}
         <circle className="bow-part outline hole" cx={x(read)} cy={middle} r={radius} />
         <circle className="bow-part inner line" cx={x(read)} cy={middle} r={radius * 0.68} />
         <path

@@ -11,7 +11,7 @@ export function Bends({ bends, along }: { bends: readonly Bend[]; along: AlongAr
       {marks.map((mark) => (
         <g key={mark.y}>
           <path className="bend-wash" d={mark.wash} />
-          <path className="bend-mirror" d={mark.mirror} />
+          <path className="construction" d={mark.mirror} />
           <path className="curve" d={mark.curve} />
         </g>
       ))}
@@ -20,13 +20,13 @@ export function Bends({ bends, along }: { bends: readonly Bend[]; along: AlongAr
           {mark.nodes.map((node) => (
             <g key={node.x}>
               <circle className="bend-node" cx={node.x} cy={mark.y} r="3.5" />
-              <text className="tick bend-on-wash" x={node.label.x} y={node.label.y} textAnchor={node.label.anchor}>
+              <text className="tick halo" x={node.label.x} y={node.label.y} textAnchor={node.label.anchor}>
                 {node.label.text}
               </text>
             </g>
           ))}
           {mark.name !== null && (
-            <text className="name bend-on-wash" x={mark.name.x} y={mark.name.y} textAnchor={mark.name.anchor}>
+            <text className="name halo" x={mark.name.x} y={mark.name.y} textAnchor={mark.name.anchor}>
               {mark.name.text}
             </text>
           )}

@@ -60,7 +60,7 @@ export function ReadAlong({ width, height, sentence, name, window, x, from, to, 
       <g aria-hidden="true">{children}</g>
       {readAt !== null && (
         <g aria-hidden="true" data-export="no">
-          <path className="read-cursor" d={`M${x(at)} ${window.top}V${window.bottom + 4}`} />
+          <path className="construction" d={`M${x(at)} ${window.top}V${window.bottom + 4}`} />
           {mark?.(at)}
           <text className="readout" x={line.x} y="14">
             <tspan className="where">{line.where}</tspan>

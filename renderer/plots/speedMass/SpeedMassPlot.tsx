@@ -99,13 +99,13 @@ function Scene({ marks, estimated }: { marks: SpeedMassMarks; estimated: boolean
         </g>
       ))}
       <path className="plot-band" d={marks.band} />
-      <path className="plot-edge" d={marks.edges[0]} />
-      <path className="plot-edge" d={marks.edges[1]} />
+      <path className="dim-line" d={marks.edges[0]} />
+      <path className="dim-line" d={marks.edges[1]} />
       <path className={estimated ? 'curve pencil' : 'curve'} d={marks.curve} />
       {marks.dots.map((dot, i) => (
         <circle key={i} className="read-dot" cx={dot.x} cy={dot.y} r="3.4" />
       ))}
-      <path className="full-draw" d={`M${marks.arrowX} ${window.bottom}V${arrow?.y ?? window.top}`} />
+      <path className="construction" d={`M${marks.arrowX} ${window.bottom}V${arrow?.y ?? window.top}`} />
       {arrow !== null && (
         <>
           <path

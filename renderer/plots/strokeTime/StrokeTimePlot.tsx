@@ -106,7 +106,7 @@ function Scene({ marks }: { marks: StrokeMarks }) {
         </g>
       ))}
       {marks.energy.map(({ part, edge }) => (
-        <path key={part} className={part === 'arrow' ? 'curve' : 'plot-edge'} d={edge} />
+        <path key={part} className={part === 'arrow' ? 'curve' : 'dim-line'} d={edge} />
       ))}
       <path className="exit-line" d={`M${marks.exit} ${window.top - 16}V${window.bottom}`} />
       <path className="curve" d={marks.tension} />
