@@ -17,7 +17,7 @@ export function BowRows({ bundle, fields }: Props) {
   return (
     <>
       <Words
-        name="name"
+        name="bow"
         value={bundle.bow.name}
         required
         onKeep={(name) => edit.bow('Name of the bow', { name })}
@@ -68,7 +68,7 @@ export function ArcherRows({ bundle, fields }: Props) {
   const { archer } = bundle;
   return (
     <>
-      <Words name="name" value={archer.name} required onKeep={edit.archerName} field="archer.name" />
+      <Words name="archer" value={archer.name} required onKeep={edit.archerName} field="archer.name" />
       <Choice
         name="hand"
         value={archer.hand}
