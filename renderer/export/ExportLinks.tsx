@@ -5,8 +5,10 @@ import { writeCsv, type CsvTable } from './csv.ts';
 import { svgPage } from './page.ts';
 import { pngOf } from './picture.ts';
 import { readFigure } from './readFigure.ts';
-import { writeXml } from './xml.ts';
+import { writeXml, xml } from './xml.ts';
 import './export.css';
+
+type Read = ReturnType<typeof readFigure>;
 
 interface Props {
   /** The element that holds the drawing, with the fields over it. */
@@ -16,10 +18,26 @@ interface Props {
   note: string;
   sentence: string;
   table?: () => CsvTable;
+  /** What else goes into the file, to the right of the drawing. */
+  beside?: RefObject<Element | null>;
+}
+
+/** Between a drawing and what stands beside it in the file [px]. */
+const APART = 28;
+
+function sideBySide(main: Read, other: Element | null): Read {
+  if (other === null) return main;
+  const { width, height, content } = readFigure(other);
+  const x = main.width + APART;
+  return {
+    width: x + width,
+    height: Math.max(main.height, height),
+    content: [...main.content, xml('g', { transform: `translate(${x} 0)` }, content)],
+  };
 }
 
 /** Under a plot or a drawing: it as a file, on white and in printing ink whatever the theme. */
-export function ExportLinks({ figure, of, title, note, sentence, table }: Props) {
+export function ExportLinks({ figure, of, title, note, sentence, table, beside }: Props) {
   const bench = useBenchApi();
   const setupName = useBundle()?.setup.name ?? '';
   const reading = useBench((state) => state.book) === 'demo' ? 'demo' : '';
@@ -30,7 +48,7 @@ export function ExportLinks({ figure, of, title, note, sentence, table }: Props)
     if (kind === 'csv') return table === undefined ? null : { name, kind, data: writeCsv(table()) };
     const { current } = figure;
     if (current === null) return null;
-    const page = svgPage({ title, note, sentence, ...readFigure(current) });
+    const page = svgPage({ title, note, sentence, ...sideBySide(readFigure(current), beside?.current ?? null) });
     if (kind === 'png') return { name, kind, data: await pngOf(page) };
     return { name, kind, data: `<?xml version="1.0" encoding="UTF-8"?>\n${writeXml(page)}\n` };
   };

@@ -1,4 +1,4 @@
-import { useRef, type ReactNode } from 'react';
+import { useRef, type ReactNode, type RefObject } from 'react';
 import type { CsvTable } from './csv.ts';
 import { ExportLinks } from './ExportLinks.tsx';
 
@@ -14,6 +14,8 @@ interface Props {
   table?: () => CsvTable;
   /** The drawings, and the fields over them whose text is to go along (`data-export-text`). */
   children: ReactNode;
+  /** What else belongs to the drawing and stands to its right in the file: its details. */
+  beside?: RefObject<Element | null>;
   /** What stands between the drawing and the links and is not part of the file. */
   beneath?: ReactNode;
 }

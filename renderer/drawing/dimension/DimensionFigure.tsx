@@ -36,7 +36,11 @@ export function DimensionFigure({ box, anchor, lines, note, level, ...figure }: 
           </span>
         ))}
       </label>
-      {note !== undefined && <p className="note">{note}</p>}
+      {note !== undefined && (
+        <p className="note" data-export-text="">
+          {note}
+        </p>
+      )}
       {figure.hint !== undefined && (
         <p id={`${id}-hint`} className="hint">
           {figure.hint}

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useMemo, useRef } from 'react';
 import type { Finding } from '../../../core/findings/finding.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { BowDrawing } from '../../drawing/bow/BowDrawing.tsx';
@@ -48,6 +48,7 @@ export function DrawingForm({ bundle, fields, findings, width, height }: Props) 
     }),
     [texts],
   );
+  const details = useRef<HTMLDivElement>(null);
   const column = width < 640 ? 190 : COLUMN;
   const sheet = width - column - OFF;
   const half = Math.floor((width - 32) / 2);
@@ -60,6 +61,7 @@ export function DrawingForm({ bundle, fields, findings, width, height }: Props) 
             title={bundle.bow.name}
             note={`${bundle.setup.name}. Grey is drawn, not measured.`}
             sentence={`Scale drawing of ${bundle.bow.name}, a ${bundle.bow.bowKind}, from its side and from behind.`}
+            beside={details}
           >
             <BowDrawing
               bow={bow}
@@ -73,7 +75,9 @@ export function DrawingForm({ bundle, fields, findings, width, height }: Props) 
         </div>
         <div>
           <ForceDrawPlot bundle={bundle} width={column} />
-          <Details bundle={bundle} bow={bow} nocking={figures.nocking} centre={figures.centre} width={column} />
+          <div ref={details}>
+            <Details bundle={bundle} bow={bow} nocking={figures.nocking} centre={figures.centre} width={column} />
+          </div>
         </div>
       </div>
       {bundle.bow.bowKind === 'compound' && (

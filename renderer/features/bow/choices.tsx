@@ -69,13 +69,16 @@ export function BowHand({ bundle: { bow } }: Props) {
   );
 }
 
+/** Where along the arrow its distance from the string's line is read. */
+export const datumText: Readonly<Record<CentreShotDatum, string>> = { point: 'the arrow’s point', button: 'the button' };
+
 export function Datum({ bundle: { setup } }: Props) {
   const edit = useEdits();
   return (
     <Choice
       name="read at"
       value={setup.settings.centreShotDatum}
-      options={CentreShotDatum.options.map((value) => ({ value, text: value === 'point' ? 'the arrow’s point' : 'the button' }))}
+      options={CentreShotDatum.options.map((value) => ({ value, text: datumText[value] }))}
       onKeep={(centreShotDatum) => edit.settings('Where the centre shot is read', { centreShotDatum })}
       field="settings.centreShotDatum"
     />
