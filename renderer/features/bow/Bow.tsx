@@ -16,6 +16,13 @@ export function Bow() {
   return bundle === null ? null : <BowPage bundle={bundle} />;
 }
 
+/** Whether no figure of the bow has been entered: a drawing in pencil alone finds nothing in order. */
+function nothingMeasured({ bow, setup }: Bundle): boolean {
+  const { braceHeight, tiller, nockingPoint, centreShot, weightOnFingers, strands } = setup.settings;
+  const entered = [braceHeight, tiller, nockingPoint, centreShot, weightOnFingers, strands, bow.length, bow.markedWeight];
+  return bow.forceDraw.length === 0 && entered.every((figure) => figure === null);
+}
+
 function BowPage({ bundle }: { bundle: Bundle }) {
   const kind = useFormKind();
   const findings = useFindings();
@@ -26,7 +33,12 @@ function BowPage({ bundle }: { bundle: Bundle }) {
       <HeadWithSwitch>
         <Headline
           screen="bow"
-          clear="Nothing measured on this bow is out of range"
+          clear={
+            bundle.bow.bowKind === 'compound'
+              ? 'A compound is recorded here, and not judged'
+              : 'Nothing measured on this bow is out of range'
+          }
+          blank={nothingMeasured(bundle)}
           note={
             kind === 'drawing'
               ? 'Every figure on the drawing is a field. Grey is drawn, not measured.'

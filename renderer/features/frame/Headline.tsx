@@ -14,7 +14,7 @@ export function Headline({ screen, clear, note, blank }: { screen: Screen; clear
   const worst = stop ?? here.find(grave);
   const waiting = here.filter((finding) => finding.level === 'waiting' || finding.level === 'unknown');
   // What was measured on the bow does not make a blank arrow sound, nor the other way round.
-  const known = blank !== true && findings.some((finding) => finding.level === 'ok');
+  const known = blank === undefined ? findings.some((finding) => finding.level === 'ok') : !blank;
   // A stop that another page mends is said here too: whatever this page finds in order, nothing is shot.
   const elsewhere = findings.find((finding) => finding.level === 'stop' && finding !== worst);
   const others = findings.filter((finding) => grave(finding) && finding !== worst && finding !== elsewhere).length;
