@@ -29,7 +29,10 @@ function Drawn({ data, width }: { data: ForceDrawData; width: number }) {
   const units = useUnits();
   const marks = useMemo(() => forceDrawMarks(data, width, units), [data, width, units]);
   const words = { title: headline(data, units), note: note(data, units), sentence: sentence(data, units) };
-  const remarks = [...data.readings.flatMap(({ flagged }) => (flagged === null ? [] : [flagged])), ...data.notes];
+  const remarks = [
+    ...data.readings.flatMap(({ flagged }, i) => (flagged === null ? [] : [`Row ${i + 1}: ${flagged}`])),
+    ...data.notes,
+  ];
   return (
     <div className="force-draw">
       <h2 className="plate">
@@ -48,7 +51,7 @@ function Drawn({ data, width }: { data: ForceDrawData; width: number }) {
                   <Fraction>{remark}</Fraction>
                 </li>
               ))}
-              {remarks.length > MOST_REMARKS && <li>and {remarks.length - MOST_REMARKS} more; the marked readings say theirs</li>}
+              {remarks.length > MOST_REMARKS && <li>and {remarks.length - MOST_REMARKS} more, in the table of readings</li>}
             </ul>
           )
         }
@@ -74,7 +77,8 @@ function Drawn({ data, width }: { data: ForceDrawData; width: number }) {
   );
 }
 
-const MOST_REMARKS = 4;
+/** The sheet says all of them beside their rows; here they must not push the details off the page. */
+const MOST_REMARKS = 2;
 
 function Scene({ marks, estimated }: { marks: ForceDrawMarks; estimated: boolean }) {
   const { window, band, full, stacks } = marks;
@@ -98,11 +102,11 @@ function Scene({ marks, estimated }: { marks: ForceDrawMarks; estimated: boolean
       {band !== null && (
         <>
           <path className="plot-band" d={band.area} />
-          <path className="plot-edge" d={band.edges[0]} />
-          <path className="plot-edge" d={band.edges[1]} />
+          <path className="dim-line" d={band.edges[0]} />
+          <path className="dim-line" d={band.edges[1]} />
         </>
       )}
-      <path className="full-draw" d={`M${full.x} ${window.bottom}V${full.y}`} />
+      <path className="construction" d={`M${full.x} ${window.bottom}V${full.y}`} />
       <path className="past-draw" d={marks.beyond} />
       {marks.letDown !== null && <path className="let-down" d={marks.letDown} />}
       <path className={estimated ? 'curve pencil' : 'curve'} d={marks.curve} />
