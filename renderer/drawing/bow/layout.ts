@@ -74,7 +74,12 @@ export function bowLayout(bow: DrawnBow, texts: BowTexts, width: number, height:
     const y = which === 'tiller' ? lineY.lower + size('lower').height : lineY[which];
     return { at: y - middle + high / 2, size: high };
   };
-  const places = lane(column.map(wish), HEAD, height - FOOT, LANE_GAP);
+  // Between the string's ends, whose extension lines cross the column; a bow too small for that lends it the whole sheet.
+  const [stringTop, stringBottom] = ends(shape);
+  const wishes = column.map(wish);
+  const between = [Math.max(HEAD, Y(stringTop) + END_FREE / 2), Math.min(height - FOOT, Y(stringBottom) - END_FREE / 2)] as const;
+  const fits = between[1] - between[0] >= wishes.reduce((sum, one) => sum + one.size + LANE_GAP, 0);
+  const places = lane(wishes, fits ? between[0] : HEAD, fits ? between[1] : height - FOOT, LANE_GAP);
   const inColumn = (which: (typeof column)[number]) => places[column.indexOf(which)] ?? { from: 0, to: 0, at: 0, moved: false };
   const columnFigure = (which: 'upper' | 'brace' | 'lower' | 'tiller'): Standing => {
     const own = size(which);
@@ -97,7 +102,6 @@ export function bowLayout(bow: DrawnBow, texts: BowTexts, width: number, height:
     ]);
 
   // The two upright dimensions between the views.
-  const [stringTop, stringBottom] = ends(shape);
   const upright = (which: 'string' | 'length', line: number, middle: number): Standing => {
     const own = size(which);
     const [least, most] = [xs + STRING_LINE + 3 + own.width / 2, xs + BEHIND - inch * k - 3 - own.width / 2];
