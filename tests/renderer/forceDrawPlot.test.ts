@@ -145,6 +145,19 @@ describe('The plot of force against draw', () => {
     expect(somebody.ok && somebody.value.energy).toEqual(data.value.energy);
   });
 
+  it('tells of a compound how far it lets off, and from which peak', () => {
+    const cams = withReadings(
+      read([
+        [14, 30],
+        [18, 50],
+        [24, 50],
+        [27.5, 12],
+      ]),
+    );
+    const data = dataOf({ ...cams, bow: { ...cams.bow, bowKind: 'compound' } });
+    expect(note(data, inches)).toMatch(/^[\d.]+ lb less over the last 2 in, from a peak of 5\d(\.\d)? lb\.$/);
+  });
+
   it('asks for the draw length where too little was read to draw anything', () => {
     const nobody = withReadings(steady.slice(0, 1));
     const data = forceDrawDataOf({ ...nobody, archer: { ...nobody.archer, drawLength: null } }, inches);

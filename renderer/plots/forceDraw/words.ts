@@ -2,7 +2,7 @@ import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { inch } from '../../../core/units/exact.ts';
 import { showQuantity, textQuantity } from '../../../core/units/index.ts';
 import type { Said } from '../readAlong/words.ts';
-import type { ForceDrawData } from './data.ts';
+import { upTo, type ForceDrawData } from './data.ts';
 import { forceAt } from './marks.ts';
 
 /** The finding: what is stored, and whether the bow stacks. */
@@ -19,17 +19,17 @@ export function note(data: ForceDrawData, units: UnitChoice): string {
     const { growth, loss } = data;
     const least = showQuantity(growth.least, 'weightPerLength', units).figure;
     const most = textQuantity(growth.most, 'weightPerLength', units);
-    const last = `${textQuantity(data.lastRise, 'weight', units)} in the last ${textQuantity(2 * inch, 'length', units)}`;
+    const over = textQuantity(2 * inch, 'length', units);
+    // Only cams let a bow hold less than it took on the way: there is nothing to stack then.
+    if (data.lastRise < 0)
+      return `${textQuantity(-data.lastRise, 'weight', units)} less over the last ${over}, from a peak of ${textQuantity(peak(data), 'weight', units)}.${whose(data, units)}`;
+    const last = `${textQuantity(data.lastRise, 'weight', units)} in the last ${over}`;
     const even = data.tellsStacking ? `, ${least} to ${most} over the later half` : '; too few readings there to tell stacking';
     const kept =
       loss === null
         ? ''
         : ` Let down slowly, the bow keeps ${textQuantity(loss.energy, 'energy', units)}, ${Math.round(100 * loss.share)} %.`;
-    const whose =
-      data.fullOf === 'archer'
-        ? ''
-        : ` To the deepest reading, ${textQuantity(data.full, 'length', units)}: enter a draw length.`;
-    return `${last}${even}.${kept}${whose}`;
+    return `${last}${even}.${kept}${whose(data, units)}`;
   }
   const band = `${showQuantity(data.energy.low, 'energy', units).figure} to ${textQuantity(data.energy.high, 'energy', units)}`;
   const basis =
@@ -38,6 +38,13 @@ export function note(data: ForceDrawData, units: UnitChoice): string {
       : 'from the weight on the fingers and the kind of bow';
   return `${band}, ${basis}. Read it on a scale for its own curve.`;
 }
+
+/** The heaviest on the way to the draw that the figures are for. */
+const peak = ({ samples, full }: ForceDrawData): number => Math.max(...upTo(samples, full).map(({ value }) => value));
+
+/** Whose draw the figures are for, where it is not the archer's. */
+const whose = ({ fullOf, full }: ForceDrawData, units: UnitChoice): string =>
+  fullOf === 'archer' ? '' : ` To the deepest reading, ${textQuantity(full, 'length', units)}: enter a draw length.`;
 
 /** The force at a draw, how fast it grows there and what is stored up to there. */
 export function saidAt(data: ForceDrawData, draw: number, units: UnitChoice): Said {
