@@ -3,6 +3,8 @@
  * they say that there is no source to read.
  */
 export const sources = {
+  'abramowitz-stegun-1964':
+    'M. Abramowitz, I. A. Stegun, Handbook of Mathematical Functions, National Bureau of Standards 1964, sections 6.3 and 6.4 (from memory).',
   'andrew-1979':
     'A. M. Andrew, Another efficient algorithm for convex hulls in two dimensions, Information Processing Letters 9 (1979) 216-219; thinned beforehand after S. G. Akl, G. T. Toussaint, the same 7 (1978) 219-222.',
   'astm-f1435':
@@ -19,12 +21,16 @@ export const sources = {
   'blevins-1979': 'R. D. Blevins, Formulas for Natural Frequency and Mode Shape, Van Nostrand Reinhold 1979: free-free beam.',
   'british-rule-302':
     'British national target rules, rule 302, 2014 copy: overshoot and side ground for bows shot with the fingers; check the current edition and the local range.',
+  'brown-forsythe-1974':
+    'M. B. Brown, A. B. Forsythe, The small sample behavior of some statistics which test the equality of several means, Technometrics 16 (1974) 129-132 (from memory).',
   'brunner-dette-munk-1997':
     'E. Brunner, H. Dette, A. Munk, Box-type approximations in nonparametric factorial designs, Journal of the American Statistical Association 92 (1997) 1494-1502 (from memory): the spirit of the shape correction; the pooled, bias-corrected shape is ours.',
   'chan-golub-leveque-1983':
     'T. F. Chan, G. H. Golub, R. J. LeVeque, Algorithms for computing the sample variance: analysis and recommendations, The American Statistician 37 (1983) 242-247.',
   'dowell-1971':
     'M. Dowell, P. Jarratt, A modified regula falsi method for computing the root of an equation, BIT 11 (1971) 168-174: the Illinois rule.',
+  'draper-smith-1998':
+    'N. R. Draper, H. Smith, Applied Regression Analysis, 3rd edition, Wiley 1998 (from memory): weighted least squares, pure error and lack of fit.',
   'fieller-1954':
     'E. C. Fieller, Some problems in interval estimation, Journal of the Royal Statistical Society, Series B 16 (1954) 175-185 (from memory): the interval of a ratio.',
   'fritsch-butland-1984':
@@ -46,6 +52,8 @@ export const sources = {
     'JCGM 100:2008, Evaluation of measurement data: Guide to the expression of uncertainty in measurement, sections 5.1 and 5.2.',
   'jennison-turnbull-2000':
     'C. Jennison, B. W. Turnbull, Group Sequential Methods with Applications to Clinical Trials, Chapman & Hall/CRC 2000 (from memory): the recursion; in the plane after the same, Biometrika 78 (1991) 133-141.',
+  'jcgm-101':
+    'JCGM 101:2008, Evaluation of measurement data: propagation of distributions using a Monte Carlo method, section 9.4 (from memory).',
   'johnson-kotz-balakrishnan-1995':
     'N. L. Johnson, S. Kotz, N. Balakrishnan, Continuous Univariate Distributions, volume 2, 2nd edition, Wiley 1995: beta, F, t and noncentral F.',
   'johnson-wichern-2007':
@@ -61,6 +69,8 @@ export const sources = {
     'R. Marcus, E. Peritz, K. R. Gabriel, On closed testing procedures with special reference to ordered analysis of variance, Biometrika 63 (1976) 655-660 (from memory).',
   'mauchly-1940':
     'J. W. Mauchly, Significance test for sphericity of a normal n-variate distribution, Annals of Mathematical Statistics 11 (1940) 204-209.',
+  'mehrotra-1997':
+    'D. V. Mehrotra, Improving the Brown-Forsythe solution to the generalized Behrens-Fisher problem, Communications in Statistics - Simulation and Computation 26 (1997) 1139-1145 (from memory).',
   'miyazaki-2013': 'T. Miyazaki and others, Aerodynamic properties of an archery arrow, Sports Engineering 16 (2013) 43-54.',
   'montgomery-2013':
     'D. C. Montgomery, Introduction to Statistical Quality Control, 7th edition, Wiley 2013, appendix VI: factors c4 and d2.',
@@ -77,10 +87,14 @@ export const sources = {
     'P. B. Patnaik, The use of mean range as an estimator of variance in statistical tests, Biometrika 37 (1950) 78-87 (from memory): a chi law in place of the law of a range.',
   'picard-2008':
     'A. Picard, R. S. Davis, M. Gläser, K. Fujii, Revised formula for the density of moist air (CIPM-2007), Metrologia 45 (2008) 149-155.',
+  'pitman-1939':
+    'E. J. G. Pitman, A note on normal correlation, Biometrika 31 (1939) 9-12; W. A. Morgan, the same 13-19 (from memory): two variances of correlated figures.',
   'pocock-1977':
     'S. J. Pocock, Group sequential methods in the design and analysis of clinical trials, Biometrika 64 (1977) 191-199 (from memory).',
   'seber-1984': 'G. A. F. Seber, Multivariate Observations, Wiley 1984, example 3.7.',
   'shamos-1978': 'M. I. Shamos, Computational Geometry, doctoral thesis, Yale University 1978: rotating calipers.',
+  'smyth-2004':
+    'G. K. Smyth, Linear models and empirical Bayes methods for assessing differential expression in microarray experiments, Statistical Applications in Genetics and Molecular Biology 3 (2004) article 3.',
   'timoshenko-gere':
     'S. P. Timoshenko, J. M. Gere, Theory of Elastic Stability, 2nd edition, McGraw-Hill 1961: columns under distributed thrust.',
   'tuijn-kooi-1992':
