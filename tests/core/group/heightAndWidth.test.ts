@@ -1,0 +1,55 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { heightAndWidth, powerForTall, type Point } from '../../../core/group/index.ts';
+import { randomFrom } from '../../../fixtures/random.ts';
+import { anyShots, group, moved, place300 } from './arbitraries.ts';
+import { millimetres, normalShots, numbersIn, refusalOf, valueOf } from './shots.ts';
+
+const five = millimetres([
+  [-9, 6],
+  [4, 11],
+  [-14, -3],
+  [2, -8],
+  [-6, 15],
+]);
+const swapped = (points: readonly Point[]): Point[] => points.map(({ x, y }) => ({ x: y, y: x }));
+
+describe('Height against width', () => {
+  it('has the F of the axes, the test for leaning ovals and the test of roundness (computed independently with SciPy 1.17)', () => {
+    const found = valueOf(heightAndWidth([five]));
+    expect(found.vertical).toBeCloseTo(0.00957601169589929, 12);
+    expect(found.lateral).toBeCloseTo(0.007536577472566709, 12);
+    expect(found.ratio ** 2).toBeCloseTo(1.6144366197183095, 10);
+    expect(found.p).toBeCloseTo(0.6539650796453618, 9);
+    expect(found.leaningP).toBeCloseTo(0.702699471368854, 9);
+    expect(found.interval[0]).toBeCloseTo(0.4099892257371083, 8);
+    expect(found.interval[1]).toBeCloseTo(3.937753771006443, 8);
+    expect(found.oval.p).toBeCloseTo(0.909876099401714, 9);
+    expect(found.verdict).toBe('cannot tell');
+    expect(found.shotsNeeded).toBeGreaterThan(12);
+  });
+
+  it('is found for a true 2 to 1 in 27 of 100 groups of six and 59 of twelve (computed independently with SciPy 1.17)', () => {
+    expect(powerForTall(2, 5)).toBeCloseTo(0.27092551373931406, 9);
+    expect(powerForTall(2, 11)).toBeCloseTo(0.5904766962251021, 9);
+    expect(() => powerForTall(0.5, 5)).toThrow(RangeError);
+  });
+
+  it('turns round when height and width are exchanged, and stays when ends are moved', () => {
+    fc.assert(
+      fc.property(group(3), group(3), place300, (a, b, by) => {
+        const plain = heightAndWidth([a, b]);
+        const other = heightAndWidth([swapped(moved(a, by)), swapped(b)]);
+        const same = heightAndWidth([moved(a, by), b]);
+        if (!plain.ok || !other.ok || !same.ok) return;
+        const turn = { taller: 'wider', wider: 'taller', 'cannot tell': 'cannot tell' } as const;
+        expect(other.value.verdict).toBe(turn[plain.value.verdict]);
+        else expect(['too-few', 'one-hole', 'on-a-line']).toContain(result.problem.code);
+      }),
+    );
+    expect(refusalOf(heightAndWidth([five.slice(0, 2)]))).toBe('too-few');
+    expect(refusalOf(heightAndWidth([[...five, { x: 9, y: 0 }]]))).toBe('bad-position');
+    expect(refusalOf(heightAndWidth([five.map(({ x }) => ({ x, y: 0 }))]))).toBe('on-a-line');
+    expect(refusalOf(heightAndWidth([five.map(() => ({ x: 0, y: 0 }))]))).toBe('one-hole');
+  });
+});
