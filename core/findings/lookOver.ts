@@ -68,7 +68,14 @@ export function lookOverFinding(bundle: Bundle, what: 'bow' | 'arrowSet', now: S
             : detail,
     rule: null,
     short: {
-      figure: level === 'stop' ? 'flaw' : hours === null || hours < 0 ? '\u2013' : `${Math.floor(hours / 24)} d`,
+      figure:
+        level === 'stop'
+          ? 'flaw'
+          : level === 'ok'
+            ? 'seen'
+            : hours === null || hours < 0
+              ? '\u2013'
+              : `${Math.floor(hours / 24)} d`,
       word: what === 'bow' ? 'limbs' : 'arrows',
     },
     why: whyRule(
