@@ -3,7 +3,7 @@ import { bracedOf, type Braced } from './braced.ts';
 import { hingeOf, type Hinge } from './hinge.ts';
 import type { LimbBow } from './limbBow.ts';
 import { motionOf, placeOf, type Energies, type Motion } from './motion.ts';
-import { solveStroke } from './solveStroke.ts';
+import { solveStroke, type Solved } from './solveStroke.ts';
 
 /** One moment of the stroke. */
 export interface StrokeSample extends Energies {
@@ -19,19 +19,22 @@ export interface StrokeSample extends Energies {
   readonly tension: number;
 }
 
+/** How the arrow leaves. */
+interface Exit {
+  readonly time: number;
+  readonly u: number;
+  readonly speed: number;
+  readonly tension: number;
+  /** Of the arrow's energy to the work [-]. */
+  readonly efficiency: number;
+  /** The one mass K that would give this speed: m_a + K = 2W/v² [kg]. */
+  readonly virtualMass: number;
+}
+
 export interface StrokeRun {
   /** Even in time, from the loose to the moment the arrow leaves. */
   readonly samples: readonly StrokeSample[];
-  readonly exit: {
-    readonly time: number;
-    readonly u: number;
-    readonly speed: number;
-    readonly tension: number;
-    /** Of the arrow's energy to the work [-]. */
-    readonly efficiency: number;
-    /** The one mass K that would give this speed: m_a + K = 2W/v² [kg]. */
-    readonly virtualMass: number;
-  };
+  readonly exit: Exit;
   /** W, stored at full draw [J]. */
   readonly work: number;
   readonly braceTension: number;
@@ -76,17 +79,46 @@ export function runStroke(bow: LimbBow, tolerance: number = TOLERANCE): Result<S
  * @example looseOf(exampleLimbBow, bracedOf(exampleLimbBow).value, hingeOf(exampleLimbBow, bracedOf(exampleLimbBow).value).value).value.exit.speed > 59 // true
  */
 export function looseOf(bow: LimbBow, braced: Braced, hinge: Hinge, tolerance: number = TOLERANCE): Result<StrokeRun> {
+  const left = exitOf(bow, braced, hinge, tolerance);
+  if (!left.ok) return left;
+  const { exit, work, motion, solved } = left.value;
+  const samples = Array.from({ length: SAMPLES }, (_, i) => {
+    const t = (exit.time * i) / (SAMPLES - 1);
+    return sampleAt(motion, t, solved.at(t));
+  });
+  return ok({ samples, exit, work, braceTension: braced.tension, staticError: hinge.staticError });
+}
+
+/** A stroke run to its end and not yet written out: what asks for many strokes asks for no more of each. */
+interface Left {
+  readonly exit: Exit;
+  readonly work: number;
+  readonly motion: Motion;
+  readonly solved: Solved;
+}
+
+/**
+ * How the arrow leaves a bow whose hinge and string are known already.
+ *
+ * @equation as runStroke
+ * @param bow - the bow as the model sees it; its curve is not looked at [record]
+ * @param braced - the string on it, and the arm at rest [record]
+ * @param hinge - its hinges and how it is held at full draw [record]
+ * @param tolerance - the error of a step that is let pass, 1e-7 unless said otherwise [-]
+ * @returns the exit, W [J], and what the moments between can be read from [record]
+ * @validity as runStroke
+ * @source own derivation
+ * @example exitOf(exampleLimbBow, bracedOf(exampleLimbBow).value, hingeOf(exampleLimbBow, bracedOf(exampleLimbBow).value).value).value.exit.speed > 59 // true
+ */
+export function exitOf(bow: LimbBow, braced: Braced, hinge: Hinge, tolerance: number = TOLERANCE): Result<Left> {
   const motion = motionOf(bow, braced, hinge);
-  if (!(motion.work > 0)) return refuse('no energy', 'A bow that stores energy was expected: this curve gives none.');
+  const { work } = motion;
+  if (!(work > 0)) return refuse('no energy', 'A bow that stores energy was expected: this curve gives none.');
 
   const solved = solveStroke(bow, hinge.atDraw.force, motion, tolerance);
   if (solved === null)
     return refuse('no exit', 'In this model the string never lets go of this arrow. Look at masses and string again.');
   const time = solved.exit;
-  const samples = Array.from({ length: SAMPLES }, (_, i) => {
-    const t = (time * i) / (SAMPLES - 1);
-    return sampleAt(motion, t, solved.at(t));
-  });
   const { u, speed, tension, arrowEnergy } = sampleAt(motion, time, solved.at(time));
   if (!(speed > 0 && Number.isFinite(tension))) return refuse('no exit', 'In this model the arrow does not leave this bow.');
   if (u > bow.brace + EARLY * (bow.draw - bow.brace))
@@ -94,20 +126,8 @@ export function looseOf(bow: LimbBow, braced: Braced, hinge: Hinge, tolerance: n
       'string goes slack',
       'In this model the string goes slack while the arrow is still on it: the arrow is too light for so soft a string.',
     );
-  return ok({
-    samples,
-    exit: {
-      time,
-      u,
-      speed,
-      tension,
-      efficiency: arrowEnergy / motion.work,
-      virtualMass: (2 * motion.work) / (speed * speed) - bow.arrowMass,
-    },
-    work: motion.work,
-    braceTension: braced.tension,
-    staticError: hinge.staticError,
-  });
+  const virtualMass = (2 * work) / (speed * speed) - bow.arrowMass;
+  return ok({ exit: { time, u, speed, tension, efficiency: arrowEnergy / work, virtualMass }, work, motion, solved });
 }
 
 function sampleAt(motion: Motion, t: number, state: Float64Array): StrokeSample {

@@ -5,7 +5,7 @@ import { bracedOf, type Braced } from './braced.ts';
 import { heldAt } from './heldAt.ts';
 import { hingeOf, type Hinge } from './hinge.ts';
 import type { LimbBow } from './limbBow.ts';
-import { looseOf, type StrokeRun } from './runStroke.ts';
+import { exitOf } from './runStroke.ts';
 import { fittedBowOf } from './strokeOfSetup.ts';
 import { tellsBrace } from './tellsBrace.ts';
 
@@ -52,28 +52,28 @@ export function strokeChanges(bundle: Bundle): Result<readonly StrokeChange[]> {
   if (!now.ok) return now;
   const told: StrokeChange[] = [];
   for (const [change, brace, draw] of changes) {
-    if (brace !== 0 && !tellsBrace(now.value.run)) continue;
+    if (brace !== 0 && !tellsBrace(now.value.atBrace, now.value.atDraw)) continue;
     const then = changed(bow, hinge.value, braced.value, brace, draw);
     if (!then.ok) return then;
     told.push({
       change,
-      speed: then.value.run.exit.speed - now.value.run.exit.speed,
-      energy: then.value.run.work - now.value.run.work,
-      time: then.value.run.exit.time - now.value.run.exit.time,
+      speed: then.value.speed - now.value.speed,
+      energy: then.value.energy - now.value.energy,
+      time: then.value.time - now.value.time,
       weight: then.value.weight - now.value.weight,
     });
   }
   return ok(told);
 }
 
+/** What is compared, and the tensions at rest [N]. */
+interface Drawn extends Omit<StrokeChange, 'change'> {
+  readonly atBrace: number;
+  readonly atDraw: number;
+}
+
 /** The same limbs with their string twisted to another brace height, held at another draw, and loosed. */
-function changed(
-  before: LimbBow,
-  hinge: Hinge,
-  { slack: slackBefore }: Braced,
-  brace: number,
-  draw: number,
-): Result<{ readonly run: StrokeRun; readonly weight: number }> {
+function changed(before: LimbBow, hinge: Hinge, { slack: slackBefore }: Braced, brace: number, draw: number): Result<Drawn> {
   const bow = { ...before, brace: before.brace + brace, draw: before.draw + draw };
   const sine = (bow.brace - bow.hingeX) / bow.limb;
   if (!(Math.abs(sine) < 1)) return cannotBe;
@@ -86,8 +86,17 @@ function changed(
   const string: Braced = { theta, tension, slack, spring: bow.stringStiffness / slack };
   const atDraw = heldAt(bow, string, hinge.moment, bow.draw, hinge.atDraw.theta);
   if (!(atDraw.force > 0 && atDraw.tension > 0)) return cannotBe;
-  const run = looseOf(bow, string, { ...hinge, atDraw });
-  return run.ok ? ok({ run: run.value, weight: atDraw.force }) : run;
+  const left = exitOf(bow, string, { ...hinge, atDraw });
+  if (!left.ok) return left;
+  const { exit, work } = left.value;
+  return ok({
+    speed: exit.speed,
+    energy: work,
+    time: exit.time,
+    weight: atDraw.force,
+    atBrace: string.tension,
+    atDraw: atDraw.tension,
+  });
 }
 
 const cannotBe = refuse('cannot be', 'These limbs have no stroke at a brace height or draw near this one. Measure both again.');

@@ -6,8 +6,10 @@ import { launchSpeed } from '../speed.ts';
 import { AMO_ADDS } from '../stroke.ts';
 import { looseFromCurve } from '../timeOnString.ts';
 import { virtualMassOf } from '../virtualMass.ts';
+import { bracedOf, type Braced } from './braced.ts';
+import { hingeOf, type Hinge } from './hinge.ts';
 import { limbBowOf, type BundleBow } from './limbBowOf.ts';
-import { runStroke, type StrokeRun } from './runStroke.ts';
+import { looseOf, type StrokeRun } from './runStroke.ts';
 import { tellsBrace } from './tellsBrace.ts';
 import { tipMassFor } from './tipMassFor.ts';
 
@@ -25,6 +27,13 @@ interface Simple {
   /** η E over the stored energy [-]. */
   readonly share: number;
   readonly from: 'chronograph' | 'kind';
+}
+
+interface FittedBow extends BundleBow {
+  readonly simple: Simple;
+  /** The same whatever the limbs weigh: worked out once for all strokes of a set-up. */
+  readonly braced: Braced;
+  readonly hinge: Hinge;
 }
 
 const none = { credible: false, virtualMass: null, returned: null, stored: null } as const;
@@ -50,20 +59,29 @@ function simpleOf(bundle: Bundle, { curve }: BundleBow): Simple {
  * @equation as tipMassFor, v from (m + K) v²/2 = η E
  * @param bundle - the set-up with its records [record]
  * @param units - the person's choice of units, for the sentences [record]
- * @returns the model's bow with its limb mass, what was assumed, and K with η E/E [record]
+ * @returns the model's bow with its limb mass, what was assumed, K with η E/E, and its statics [record]
  * @validity as limbBowOf; speeds that fit no limb mass leave the kind's, and that is said
  * @source own derivation
  * @example fittedBowOf(exampleBundle, defaultPreferences.units).value.simple.from // "kind"
  */
-export function fittedBowOf(bundle: Bundle, units: UnitChoice): Result<BundleBow & { readonly simple: Simple }> {
+export function fittedBowOf(bundle: Bundle, units: UnitChoice): Result<FittedBow> {
   const found = limbBowOf(bundle, units);
   if (!found.ok) return found;
-  const simple = simpleOf(bundle, found.value);
   const { bow, curve, assumed } = found.value;
+  const braced = bracedOf(bow);
+  if (!braced.ok) return braced;
+  const hinge = hingeOf(bow, braced.value);
+  if (!hinge.ok) return hinge;
+  const simple = simpleOf(bundle, found.value);
   const { virtualMass, share } = simple;
   const fitted =
     simple.from === 'chronograph'
-      ? tipMassFor(bow, launchSpeed({ mass: bow.arrowMass, energy: curve.energy.value, virtualMass, hysteresis: share }))
+      ? tipMassFor(
+          bow,
+          braced.value,
+          hinge.value,
+          launchSpeed({ mass: bow.arrowMass, energy: curve.energy.value, virtualMass, hysteresis: share }),
+        )
       : null;
   const tipMass = fitted?.ok === true ? fitted.value : bow.tipMass;
   const mass = textQuantity(tipMass, 'mass', { ...units, mass: 'g' });
@@ -73,7 +91,7 @@ export function fittedBowOf(bundle: Bundle, units: UnitChoice): Result<BundleBow
       : fitted.ok
         ? `Each limb is given ${mass} at its tip, with which the model gives back the speed that the chronographed arrows say.`
         : `The chronographed speeds fit no limbs of this model: each limb is taken to weigh ${mass} at its tip, as is usual for a ${bundle.bow.bowKind}. Look at speeds, force-draw readings and string again.`;
-  return ok({ bow: { ...bow, tipMass }, curve, assumed: [...assumed, said], simple });
+  return ok({ bow: { ...bow, tipMass }, curve, assumed: [...assumed, said], simple, braced: braced.value, hinge: hinge.value });
 }
 
 const FLAT_START =
@@ -95,12 +113,12 @@ const TOO_TIGHT =
 export function strokeOfSetup(bundle: Bundle, units: UnitChoice = defaultPreferences.units): Result<SetupStroke> {
   const found = fittedBowOf(bundle, units);
   if (!found.ok) return found;
-  const { bow, curve, assumed, simple } = found.value;
-  const run = runStroke(bow);
+  const { bow, curve, assumed, simple, braced, hinge } = found.value;
+  const run = looseOf(bow, braced, hinge);
   if (!run.ok) return run;
   const { brace, stroke } = curve;
   const { virtualMass, share } = simple;
   const loose = looseFromCurve((draw) => curve.force(brace + AMO_ADDS + draw).value, stroke, bow.arrowMass + virtualMass, share);
-  const flat = tellsBrace(run.value) ? [] : [FLAT_START];
+  const flat = tellsBrace(run.value.braceTension, run.value.samples[0]?.tension ?? Infinity) ? [] : [FLAT_START];
   return ok({ ...run.value, assumed: [...assumed, ...flat, TOO_TIGHT], simple: { ...loose, virtualMass } });
 }

@@ -1,8 +1,8 @@
 import { ok, refuse, type Result } from '../../model/problem.ts';
-import { bracedOf } from './braced.ts';
-import { hingeOf } from './hinge.ts';
+import type { Braced } from './braced.ts';
+import type { Hinge } from './hinge.ts';
 import type { LimbBow } from './limbBow.ts';
-import { looseOf } from './runStroke.ts';
+import { exitOf } from './runStroke.ts';
 
 /** Limb masses at the tip that a bow can have [kg]: from a child's bow to a heavy stave. */
 const LEAST = 0.004;
@@ -17,20 +17,18 @@ const MOST_RUNS = 8;
  *
  * @equation v(m_t) = v, by the secant rule in 1/v²
  * @param bow - the bow as the model sees it, its tip mass to begin with [record]
+ * @param braced - the string on it, and the arm at rest [record]
+ * @param hinge - its hinges, which no limb mass alters [record]
  * @param speed - v [m/s]
  * @returns m_t [kg]
  * @validity refused when no limb mass from 4 to 160 g gives this speed
  * @source own derivation
- * @example Math.abs(tipMassFor({ ...exampleLimbBow, tipMass: 0.05 }, 59.25).value - 0.035) < 0.0005 // true
+ * @example Math.abs(tipMassFor({ ...exampleLimbBow, tipMass: 0.05 }, bracedOf(exampleLimbBow).value, hingeOf(exampleLimbBow, bracedOf(exampleLimbBow).value).value, 59.25).value - 0.035) < 0.0005 // true
  */
-export function tipMassFor(bow: LimbBow, speed: number): Result<number> {
-  const braced = bracedOf(bow);
-  if (!braced.ok) return braced;
-  const hinge = hingeOf(bow, braced.value);
-  if (!hinge.ok) return hinge;
+export function tipMassFor(bow: LimbBow, braced: Braced, hinge: Hinge, speed: number): Result<number> {
   /** Slowness grows nearly in line with the mass that has to be moved. */
   const miss = (tipMass: number): number | null => {
-    const run = looseOf({ ...bow, tipMass }, braced.value, hinge.value, LOOKING);
+    const run = exitOf({ ...bow, tipMass }, braced, hinge, LOOKING);
     return run.ok ? (speed / run.value.exit.speed) ** 2 - 1 : null;
   };
   let [before, missBefore] = [bow.tipMass, miss(bow.tipMass)];
