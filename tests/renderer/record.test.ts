@@ -67,12 +67,25 @@ it('names the tables that putting a snapshot back takes off the bench, and no se
     setAside: false,
     note: '',
   };
-  const numbered = { ...exampleBundle, arrowSet: { ...arrowSet, arrows: [one], pointMass: 0.006 } };
+  const bare = {
+    ...exampleBundle,
+    arrowSet: { ...arrowSet, arrows: [] },
+    bow: { ...bow, forceDraw: [] },
+    setup: { ...setup, chronograph: [] },
+  };
+  const measured = {
+    ...bare,
+    arrowSet: { ...arrowSet, arrows: [one], pointMass: 0.006 },
+    bow: { ...bow, forceDraw: [{ draw: 0.6, force: 120, way: 'draw' as const }] },
+    setup: { ...setup, chronograph: [{ mass: 0.02, speed: 55 }] },
+  };
   const { units } = defaultPreferences;
-  const { differ } = diffSnapshots({ ...exampleBundle, arrowSet: { ...arrowSet, arrows: [] } }, numbered, units);
-  expect(differ.length).toBeGreaterThan(1);
-  expect(measuredSince(differ)).toEqual(['1 numbered arrow']);
-  expect(measuredSince(diffSnapshots(numbered, exampleBundle, units).differ)).toEqual([]);
+  const { differ } = diffSnapshots(bare, measured, units);
+  expect(differ.length).toBeGreaterThan(3);
+  const goes = measuredSince(differ);
+  expect(goes).toHaveLength(3);
+  expect(goes).toContain('1 numbered arrow');
+  expect(measuredSince(diffSnapshots(measured, bare, units).differ)).toEqual([]);
 });
 
 describe('putting a snapshot back', () => {

@@ -32,7 +32,7 @@ export function alsoChanged(records: Records, snapshot: Snapshot, edits: readonl
 /** Tables of measurements that the snapshot does not know yet: putting it back takes them off the bench, which has to be said before. */
 export const measuredSince = (rows: readonly DiffRow[]): readonly string[] =>
   rows.filter(({ key, then }) => tables.has(key) && then.startsWith('no ')).map(({ now }) => now);
-const tables: ReadonlySet<string> = new Set(['arrowSet.arrows', 'bow.readings', 'bow.speeds']);
+const tables: ReadonlySet<string> = new Set(['arrowSet.arrows', 'bow.forceDraw', 'setup.chronograph']);
 
 /** Whether two records say the same, whatever the order in which their fields were written. */
 function sameRecord(a: unknown, b: unknown): boolean {
