@@ -175,6 +175,12 @@ test('while a stop stands there is neither verdict nor move; with the right arro
   await expect(
     page.getByRole('img', { name: /^this shaft, 0\.780 in\. Load on the shaft: weak by 0\.\d{3} in\./ }),
   ).toBeVisible();
+  // A brace height out of the maker's range leaves the verdict and holds the moves back: they would be shot.
+  await expect(page.getByText('Nothing is offered while a stop stands')).toBeVisible();
+  await goTo(page, 'Bow');
+  await hands.fill('brace height', '8 3/4');
+  await goTo(page, 'Arrow');
+  await expect(page.getByText('Nothing is offered while a stop stands')).toHaveCount(0);
   await expect(page.getByRole('img', { name: /^point \d+ gr: acts like 0\.\d{3} in/ }).first()).toBeVisible();
   await expect(page.getByRole('img', { name: /^another shaft: of 0\.\d{3} in, to the middle/ })).toBeVisible();
 });

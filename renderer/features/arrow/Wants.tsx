@@ -69,6 +69,11 @@ function Axis({ bundle, answer, width }: { bundle: Bundle; answer: Suitability; 
           </>
         )}
       </Exportable>
+      {!found.ok && found.problem.sentence !== answer.why && (
+        <p className="note">
+          <Fraction>{found.problem.sentence}</Fraction>
+        </p>
+      )}
       {!rule.applies && <p className="note faint">{rule.why}</p>}
       <p className="note faint">
         {cycles.applies
