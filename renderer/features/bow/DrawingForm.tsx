@@ -8,9 +8,8 @@ import { useEased } from '../../drawing/useEased.ts';
 import { Figure } from '../../design/index.ts';
 import { Exportable } from '../../export/index.ts';
 import { ForceDrawPlot } from '../../plots/forceDraw/ForceDrawPlot.tsx';
-import { SpeedMassPlot } from '../../plots/speedMass/SpeedMassPlot.tsx';
-import { StrokeTimePlot } from '../../plots/strokeTime/StrokeTimePlot.tsx';
 import { useUnits } from '../../state/useBench.ts';
+import { Curves } from './Curves.tsx';
 import { Details } from './Details.tsx';
 import { drawnFigures, textOf } from './drawnFigures.ts';
 import { NotDrawn } from './NotDrawn.tsx';
@@ -86,10 +85,7 @@ export function DrawingForm({ bundle, fields, findings, width, height }: Props) 
         </p>
       )}
       <NotDrawn bundle={bundle} fields={fields} />
-      <div className="bow-curves">
-        <StrokeTimePlot bundle={bundle} width={half} />
-        <SpeedMassPlot bundle={bundle} width={half} />
-      </div>
+      <Curves bundle={bundle} findings={findings} width={half} />
     </div>
   );
 }
