@@ -14,7 +14,8 @@ export interface Scatter {
 const FINEST = 1e-4;
 /** Steps along the edge, as a share of the narrower spread: the error of the periodic rule falls below the last bits. */
 const STEP = 0.6;
-const STEP_OF_AN_ESTIMATE = 0.3;
+/** Student's law is less smooth the fewer its degrees of freedom: this times their root. */
+const STEP_OF_AN_ESTIMATE = 0.25;
 const FEWEST = 48;
 /** A normal scatter never reaches this many spreads: less than 1e-18. */
 const REACH = 9.2;
@@ -43,7 +44,8 @@ export function chanceInside(radius: number, scatter: Scatter): number {
   const off = Math.hypot(offset.x, offset.y);
   if (known && radius > off + REACH * Math.max(sx, sy)) return 1;
   if (known && radius < off - REACH * Math.max(sx, sy)) return 0;
-  const steps = Math.max(FEWEST, Math.ceil((2 * Math.PI * radius) / ((known ? STEP : STEP_OF_AN_ESTIMATE) * Math.min(sx, sy))));
+  const step = Math.min(STEP, STEP_OF_AN_ESTIMATE * Math.sqrt(nu));
+  const steps = Math.max(FEWEST, Math.ceil((2 * Math.PI * radius) / (step * Math.min(sx, sy))));
   let sum = 0;
   for (let i = 0; i < steps; i++) {
     const angle = (2 * Math.PI * (i + 0.5)) / steps;

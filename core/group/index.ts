@@ -35,8 +35,3 @@ export * from './several.ts';
 export * from './flyers.ts';
 export * from './drift.ts';
 export * from './heightAndWidth.ts';
-export * from './polygamma.ts';
-export * from './shrink.ts';
-export * from './scoreExpected.ts';
-export * from './spreadFromScores.ts';
-export * from './angle.ts';
