@@ -1,4 +1,4 @@
-import { useState, type ClipboardEvent } from 'react';
+import { useRef, useState, type ClipboardEvent } from 'react';
 import { readSpine } from '../../../core/arrow/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { MOST_ARROWS } from '../../../core/model/numberedArrow.ts';
@@ -36,6 +36,7 @@ export function DozenSheet({ bundle, onClose }: { bundle: Bundle; onClose(): voi
   const [rows, setRows] = useState<readonly DozenRow[]>(start);
   const [page, setPage] = useState<Page>(arrowSet.arrows.some(({ spines }) => spines.length > 1) ? 'four' : 'one');
   const [read, setRead] = useState<TableRead | null>(null);
+  const table = useRef<HTMLDivElement>(null);
 
   const spine = (text: string) => readSpine(text, arrowSet.convention, units);
   const columns = measuredColumns(page === 'four', spine);
@@ -46,6 +47,13 @@ export function DozenSheet({ bundle, onClose }: { bundle: Bundle; onClose(): voi
     const table = arrowsFromTable(text, rows, columns, units);
     setRead(table.read);
     setRows(table.rows);
+  };
+  const onNumber = () => {
+    const next = numberedTo(DOZEN, rows);
+    setRows(next);
+    // What comes next is the scale: the first arrow that was not weighed has the focus.
+    const at = next.findIndex((row) => row.mass.text === '');
+    requestAnimationFrame(() => table.current?.querySelector<HTMLElement>(`[data-cell="${at} 1"]`)?.focus());
   };
   const onNumbersPasted = (event: ClipboardEvent) => {
     const text = event.clipboardData.getData('text/plain');
@@ -93,12 +101,12 @@ export function DozenSheet({ bundle, onClose }: { bundle: Bundle; onClose(): voi
             All looked over just now and sound
           </button>
         ) : (
-          <button type="button" className="btn" onClick={() => setRows(numberedTo(DOZEN, rows))}>
+          <button type="button" className="btn" onClick={onNumber}>
             Number 1 to {DOZEN}
           </button>
         )}
       </div>
-      <div onPasteCapture={onNumbersPasted}>
+      <div ref={table} onPasteCapture={onNumbersPasted}>
         <EntryTable
           name="Arrows"
           columns={page === 'seen' ? seenColumns : columns}
