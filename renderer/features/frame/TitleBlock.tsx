@@ -18,7 +18,7 @@ export function TitleBlock() {
       ? 'not named yet'
       : [bow.name, bow.length === null ? null : textQuantity(bow.length, 'length', units)].filter(Boolean).join(', ');
   const refusal = pending === 0 && said?.kind === 'refused' ? said.sentence : null;
-  const usual = book === 'demo' ? 'demo: forgotten when the bench closes' : 'as you type, on this computer';
+  const usual = book === 'demo' ? 'demo: forgotten on closing' : 'as you type, on this computer';
   const kept = pending > 0 ? 'writing…' : said?.kind === 'kept' ? `${timeText(said.at)}, ${said.sentence}` : usual;
   return (
     <footer className="block">
