@@ -1,7 +1,7 @@
 import type { Id } from '../../../core/model/common.ts';
 import { together } from '../../../core/model/sentence.ts';
 import { useBench, useBenchApi } from '../../state/useBench.ts';
-import { Mark } from '../../design/index.ts';
+import { Fraction, Mark } from '../../design/index.ts';
 import type { StateDiff } from './diff.ts';
 import { keepFocus } from '../frame/keepFocus.ts';
 import { alsoChanged, measuredSince, putBackEdits } from './putBack.ts';
@@ -34,7 +34,8 @@ export function PutBack({ setupId, compared, diff }: { setupId: Id; compared: Co
       </p>
       {goes.length > 0 && (
         <p className="note caution-text">
-          <Mark level="caution" /> What was measured since goes with it: {together(goes)}. Take a snapshot first.
+          <Mark level="caution" />{' '}
+          <Fraction>{`What was measured since goes with it: ${goes.join('; ')}. Take a snapshot first.`}</Fraction>
         </p>
       )}
       <div className="acts">
