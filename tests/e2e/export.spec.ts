@@ -96,6 +96,12 @@ test('the bow’s drawing takes the figures of its fields along, in ink, and lea
   const figure = texts.find(({ words }) => words === brace);
   expect(figure, `${brace} among ${texts.map(({ words }) => words).join('; ')}`).toBeDefined();
   expect(texts.some(({ words }) => words === 'brace height')).toBe(true);
+  // The rings A and B on the drawing name two details: they go along, with where the centre shot was read.
+  for (const named of ['nocking point', 'centre shot', 'read at the arrow’s point'])
+    expect(
+      texts.some(({ words }) => words === named),
+      named,
+    ).toBe(true);
   // No light ink of the dark page is left on the white ground: every text is at most half as bright as white.
   expect(texts.length).toBeGreaterThan(8);
   for (const { attributes, words } of texts) {
