@@ -34,8 +34,8 @@ export interface GroupCircles {
   readonly figureOfMerit: Implied | null;
 }
 
-/** A short axis below this counts as this: the circles no longer change. */
-const LINE = 0.01;
+/** A short axis below this counts as this: the circles change by a thousandth at most. */
+const LINE = 0.03;
 
 /**
  * A length that grows with the spread, freed of the bias of few shots, with its interval.

@@ -33,8 +33,8 @@ export interface ScoreOptions {
   readonly centred?: boolean;
 }
 
-/** A needle thinner than this scores no otherwise. */
-const THINNEST = 0.02;
+/** A needle thinner than this scores as good as the same. */
+const THINNEST = 0.05;
 
 /**
  * Expected score of one arrow by the line-cutter rule.
