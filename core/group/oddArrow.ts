@@ -108,7 +108,7 @@ function offsetsOf(model: ArrowModel): ArrowOffset[] {
  * @equation d_i = arrow mean - mean of the others, ends removed; F_i = |d_i|²/(2 s² v_i) with 1/c and ν/c degrees of freedom, v_i = k/(m (k - 1)) when all k arrows are in all m ends. If the worst has p < 0.05/k it is odd and is left out of the comparison; again until none is or three are left
  * @param shots - shots with the number of the arrow and of the end; arrows may be missing from ends [list]
  * @returns the arrows, or a refusal: `bad-position`, `too-few-arrows`, `too-many-arrows`, `twice`, `too-few-ends`, `not-compared`, `one-hole` [record]
- * @validity independent, about normal shots. A good arrow is accused in at most 5 % of sets without an odd one, round or heavy-tailed, 6 to 7 % for ovals of 2 to 1, and up to 8 % where two of six strike apart the same way (computed independently, 800 to 1500 draws each)
+ * @validity independent, about normal shots. A good arrow is accused in 4 to 5 % of sets beside one two spreads off, in 6 to 7 % of sets without an odd one of 2 to 1 ovals or heavy tails (Student's t, 3 degrees of freedom), and up to 8 % where two of six strike apart the same way (computed independently, 800 to 1500 draws each)
  * @source own derivation
  * @example oddArrows([]).problem.code // "too-few-arrows"
  */
