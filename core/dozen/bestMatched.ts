@@ -17,10 +17,6 @@ export interface BestMatched {
   readonly cost: number;
   /** Neither range is wider than its tolerance. */
   readonly within: boolean;
-  /** True: no choice of as many arrows matches better, however many there are to choose from. */
-  readonly exact: true;
-  /** How much better another choice could be: none, since the search is exact. */
-  readonly gap: null;
   /** What all the arrows that could be chosen range over, for comparison. */
   readonly ofAll: { readonly arrows: number; readonly massRange: number; readonly spineRange: number | null };
   /** Arrows that were not to be chosen, and why. */
@@ -39,7 +35,7 @@ const spineRangeOf = (arrows: readonly SortedArrow[], key: 'read' | 'spine'): nu
  * @param count - n, how many are wanted [-]
  * @param matching - whose tolerances weigh mass against spine: the club's unless it says for a match [choice]
  * @returns the numbers, what they range over in mass [kg] and spine [m], and the arrows left out with the reason [record]
- * @validity exact for any set; left out: arrows with a flaw, less straight than the tolerance, or not weighed; spine counts when as many as are wanted were read, and those that were not are left out then; refused for fewer than two, or more than there are
+ * @validity exact for any set, no choice of as many matches better; left out: arrows with a flaw, less straight than the tolerance, or not weighed; spine counts when as many as are wanted were read, and those that were not are left out then; refused for fewer than two, or more than there are
  * @source own derivation
  * @example bestMatched({ ...exampleBundle.arrowSet, arrows: [] }, 6).problem.code // "no arrows"
  */
@@ -90,8 +86,6 @@ export function bestMatched(arrowSet: ArrowSet, count: number, matching: Matchin
     poundsRange: bySpine && arrowSet.material === 'wood' ? across : null,
     cost: massRange / (2 * tolerances.mass) + across / (2 * tolerances.spine),
     within: massRange <= 2 * tolerances.mass * loose && across <= 2 * tolerances.spine * loose,
-    exact: true,
-    gap: null,
     ofAll: {
       arrows: candidates.length,
       massRange: rangeOf(candidates.flatMap(({ mass }) => mass ?? [])),

@@ -30,7 +30,7 @@ export function arrowsMatchFinding({ arrowSet }: Bundle, units: UnitChoice): Fin
   return {
     id: 'arrowsMatch',
     level: first === undefined ? 'ok' : 'caution',
-    title: first === undefined ? `${shooting} arrows, none unlike the others` : `${numbersText(numbers)}: unlike the others`,
+    title: first === undefined ? `${shooting} arrows, alike in mass and spine` : `${numbersText(numbers)}: unlike the others`,
     detail:
       first === undefined
         ? likeText(set.value, text)

@@ -92,7 +92,7 @@ function judged({ bow, archer, setup }: Bundle, units: UnitChoice): Judged {
   if (moved)
     return {
       level: 'caution',
-      title: `Force readings at a brace height of ${textQuantity(bow.forceDrawBrace ?? 0, 'length', units)}`,
+      title: `Force readings are from a brace of ${textQuantity(bow.forceDrawBrace ?? 0, 'length', units)}`,
       detail: `It is ${textQuantity(braceHeight ?? 0, 'length', units)} now: read the bow again.`,
       word: 'readings',
     };

@@ -21,10 +21,13 @@ const usual: Readonly<
 /** As finely as the figure is shown, in percent. */
 const SHOWN = 0.05;
 
+/** Farther outside than this it is worth a look [% of the length]: from memory. */
+const HABIT = 4;
+
 /**
  * The front-of-centre against what is usual for the material.
  *
- * @equation aluminium 7 to 9 %, carbon 9 to 16 %, wood 7 to 12 % (from memory); outside is a caution
+ * @equation aluminium 7 to 9 %, carbon 9 to 16 %, wood 7 to 12 % (from memory); more than 4 % outside is a caution
  * @param bundle - the set-up with its records [record]
  * @param units - the person's choice of units [record]
  * @param known - what several checks rest on [record]
@@ -46,7 +49,8 @@ export function frontOfCentreFinding(bundle: Bundle, units: UnitChoice, known: K
   const span = high - low;
   return {
     id: 'frontOfCentre',
-    level: stands === 'inside' ? 'ok' : 'caution',
+    // A habit of the trade: a little outside it many shoot well.
+    level: percent < low - HABIT || percent > high + HABIT ? 'caution' : 'ok',
     title: `Front of centre ${text}${stands === 'inside' ? '' : `, ${stands}`}`,
     detail: `${where}; ${low} to ${high} % is usual for ${bundle.arrowSet.material}${from === 'from memory' ? ', not checked against a source' : ''}. Indoors it matters little.`,
     rule: {

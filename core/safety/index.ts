@@ -20,7 +20,7 @@ export {
 export { arrowsMassCheck, type ArrowsMassCheck } from './arrowsMass.ts';
 export { handCheck } from './hand.ts';
 export { compoundPassCheck, compoundShaftCheck } from './compound.ts';
-export { bowCondition, bowParts, type BowCondition, type BowPart } from './bowCondition.ts';
+export { bowCondition, bowPartsOf, type BowCondition, type BowPart } from './bowCondition.ts';
 export { arrowsCondition, type ArrowsCondition } from './arrowsCondition.ts';
 export { stringFibreCheck } from './fibre.ts';
 export { BOLTS_APART, boltsCheck, type BoltsCheck } from './bolts.ts';

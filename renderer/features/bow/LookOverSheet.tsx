@@ -1,9 +1,8 @@
 import { useState } from 'react';
 import { dayText } from '../../../core/findings/index.ts';
-import type { BowKind } from '../../../core/model/bow.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import type { BowLookOver, Condition } from '../../../core/model/lookOver.ts';
-import { bowParts } from '../../../core/safety/index.ts';
+import { bowPartsOf, type BowPart } from '../../../core/safety/index.ts';
 import { Choice, Words } from '../../design/index.ts';
 import { EntrySheet } from '../../design/entry/index.ts';
 import { now } from '../../state/clock.ts';
@@ -11,7 +10,7 @@ import { useEdits } from '../../state/useEdits.ts';
 import { lookOverText } from './lookOverText.ts';
 
 /** What there is to see on each part, so that "looked at" means the same to everybody. Common practice. */
-const looksFor: Readonly<Record<(typeof bowParts)[number], string>> = {
+const looksFor: Readonly<Record<BowPart, string>> = {
   limbs: 'cracks, twist, lifted laminations, both sides',
   tips: 'splits, worn string grooves',
   bolts: 'seated, both alike, not loose',
@@ -19,27 +18,25 @@ const looksFor: Readonly<Record<(typeof bowParts)[number], string>> = {
   serving: 'worn, slipped, under the nock and at the loops',
 };
 
-type Seen = Readonly<Record<(typeof bowParts)[number], Condition>>;
+type Seen = Readonly<Record<BowPart, Condition>>;
 
 /** A flaw stays until somebody has looked again; all else begins as not looked at. */
 function beginning(last: BowLookOver | null): Seen {
-  const left = (part: (typeof bowParts)[number]): Condition => (last?.[part] === 'flaw' ? 'flaw' : 'not looked at');
+  const left = (part: BowPart): Condition => (last?.[part] === 'flaw' ? 'flaw' : 'not looked at');
   return { limbs: left('limbs'), tips: left('tips'), bolts: left('bolts'), string: left('string'), serving: left('serving') };
 }
 
 /** One press says of every part that it is sound, but a flaw is taken back on its own row only. */
-const restSound = (seen: Seen): Seen => {
-  const now = (part: (typeof bowParts)[number]): Condition => (seen[part] === 'flaw' ? 'flaw' : 'sound');
-  return { limbs: now('limbs'), tips: now('tips'), bolts: now('bolts'), string: now('string'), serving: now('serving') };
-};
-
-/** Kinds of bow whose limbs are held by nothing that could come loose. */
-const noBolts: readonly BowKind[] = ['one-piece recurve', 'longbow', 'flatbow', 'self bow'];
+const restSound = (seen: Seen, parts: readonly BowPart[]): Seen => ({
+  ...seen,
+  ...Object.fromEntries(parts.map((part) => [part, seen[part] === 'flaw' ? 'flaw' : 'sound'])),
+});
 
 /** The bow looked over, part by part, by somebody, today. */
 export function LookOverSheet({ bundle, onClose }: { bundle: Bundle; onClose(): void }) {
   const edit = useEdits();
   const { bow } = bundle;
+  const parts = bowPartsOf(bow.bowKind);
   const [start] = useState(() => beginning(bow.lookOver));
   const [seen, setSeen] = useState<Seen>(start);
   const [by, setBy] = useState('');
@@ -47,7 +44,7 @@ export function LookOverSheet({ bundle, onClose }: { bundle: Bundle; onClose(): 
   const [fired, setFired] = useState<'no' | 'yes'>('no');
 
   const looked = seen !== start;
-  const some = bowParts.some((part) => seen[part] !== 'not looked at');
+  const some = parts.some((part) => seen[part] !== 'not looked at');
   const wrong =
     (looked && some) || fired === 'yes'
       ? null
@@ -80,11 +77,11 @@ export function LookOverSheet({ bundle, onClose }: { bundle: Bundle; onClose(): 
         </p>
       )}
       <div className="acts look-over-all">
-        <button type="button" className="btn" onClick={() => setSeen(restSound(seen))}>
-          {bowParts.some((part) => seen[part] === 'flaw') ? 'All the others looked at and sound' : 'All five looked at and sound'}
+        <button type="button" className="btn" onClick={() => setSeen(restSound(seen, parts))}>
+          {parts.some((part) => seen[part] === 'flaw') ? 'All the others looked at and sound' : 'All looked at and sound'}
         </button>
       </div>
-      {bowParts.map((part) => (
+      {parts.map((part) => (
         <Choice<Condition>
           key={part}
           name={part}
@@ -95,9 +92,7 @@ export function LookOverSheet({ bundle, onClose }: { bundle: Bundle; onClose(): 
             { value: 'flaw', text: 'a flaw' },
           ]}
           onKeep={(condition) => setSeen({ ...seen, [part]: condition })}
-          hint={
-            part === 'bolts' && noBolts.includes(bow.bowKind) ? `none on a ${bow.bowKind}: note them as sound` : looksFor[part]
-          }
+          hint={looksFor[part]}
         />
       ))}
       <Words name="looked over by" value={by} onKeep={setBy} />

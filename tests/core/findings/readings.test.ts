@@ -51,7 +51,7 @@ describe('readings off the bow scale', () => {
   it('belong to the brace height that they were read at', () => {
     expect(force(straight, { bow: { forceDrawBrace: 8 * inch } })).toMatchObject({
       level: 'caution',
-      title: 'Force readings at a brace height of 8 in',
+      title: 'Force readings are from a brace of 8 in',
       detail: 'It is 8 1/2 in now: read the bow again.',
     });
   });

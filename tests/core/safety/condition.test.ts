@@ -6,7 +6,7 @@ import {
   arrowsCondition,
   boltsCheck,
   bowCondition,
-  bowParts,
+  bowPartsOf,
   standingStops,
   stringFibreCheck,
 } from '../../../core/safety/index.ts';
@@ -31,9 +31,12 @@ const arrow = (number: number, over: Partial<NumberedArrow> = {}): NumberedArrow
 // A flaw, or a dry fire until a technician has looked, and nothing is shot; what nobody looked at is unknown: common practice.
 describe('the condition of a bow', () => {
   it('stops for a flaw in any part, and says which', () => {
-    expect(bowParts.length).toBe(5);
-    for (const part of bowParts)
-      expect(bowCondition({ lookOver: { ...sound, [part]: 'flaw' }, lookedOver: at(2), dryFired: null })).toMatchObject({
+    const parts = bowPartsOf('take-down recurve');
+    expect(parts.length).toBe(5);
+    for (const part of parts)
+      expect(
+        bowCondition({ bowKind: 'take-down recurve', lookOver: { ...sound, [part]: 'flaw' }, lookedOver: at(2), dryFired: null }),
+      ).toMatchObject({
         level: 'stop',
         flaws: [part],
       });
@@ -41,21 +44,39 @@ describe('the condition of a bow', () => {
 
   it('takes nothing for sound that nobody looked at', () => {
     const level = (lookOver: BowLookOver | null, lookedOver: Stamp | null) =>
-      bowCondition({ lookOver, lookedOver, dryFired: null }).level;
+      bowCondition({ bowKind: 'take-down recurve', lookOver, lookedOver, dryFired: null }).level;
     expect(level(sound, at(2))).toBe('in range');
     expect(level({ ...sound, tips: 'not looked at' }, at(2))).toBe('unknown');
     expect([level(null, null), level(sound, null)]).toEqual(['unknown', 'unknown']);
   });
 
+  it('asks no bow without bolts for its bolts', () => {
+    expect(bowPartsOf('longbow')).not.toContain('bolts');
+    const seen = { ...sound, bolts: 'not looked at' } as const;
+    const level = (bowKind: 'longbow' | 'take-down recurve') =>
+      bowCondition({ bowKind, lookOver: seen, lookedOver: at(2), dryFired: null }).level;
+    expect([level('longbow'), level('take-down recurve')]).toEqual(['in range', 'unknown']);
+  });
+
   it('stops after a dry fire until it has been looked over since, and then cautions', () => {
     const level = (fired: number, looked: number | null) =>
-      bowCondition({ lookOver: sound, lookedOver: looked === null ? null : at(looked), dryFired: at(fired) }).level;
+      bowCondition({
+        bowKind: 'take-down recurve',
+        lookOver: sound,
+        lookedOver: looked === null ? null : at(looked),
+        dryFired: at(fired),
+      }).level;
     expect([level(3, null), level(3, 2), level(3, 3), level(3, 4)]).toEqual(['stop', 'stop', 'stop', 'caution']);
   });
 
   it('stays stopped while limbs, tips or string were left out of the look-over since [common practice: inspect those after any]', () => {
     const level = (part: keyof BowLookOver) =>
-      bowCondition({ lookOver: { ...sound, [part]: 'not looked at' }, lookedOver: at(4), dryFired: at(3) }).level;
+      bowCondition({
+        bowKind: 'take-down recurve',
+        lookOver: { ...sound, [part]: 'not looked at' },
+        lookedOver: at(4),
+        dryFired: at(3),
+      }).level;
     expect([level('limbs'), level('tips'), level('string')]).toEqual(['stop', 'stop', 'stop']);
     expect([level('bolts'), level('serving')]).toEqual(['caution', 'caution']);
   });
