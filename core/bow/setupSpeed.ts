@@ -1,5 +1,5 @@
 import { arrowMass } from '../arrow/index.ts';
-import { ok, type Bundle, type Result } from '../model/index.ts';
+import { ok, refuse, type Bundle, type Result } from '../model/index.ts';
 import { given } from '../model/given.ts';
 import type { Band } from '../model/band.ts';
 import { CHRONOGRAPH_DOUBT } from './chronograph/speedLine.ts';
@@ -35,7 +35,16 @@ export function setupSpeed(bundle: Bundle): Result<ArrowSpeed> {
   const arrow = arrowMass(bundle.arrowSet);
   if (!arrow.ok) return arrow;
   const speed = speedFor(bundle, arrow.value.mass);
-  if (!speed.ok) return speed;
+  if (!speed.ok) {
+    // One reading over the chronograph is all that is wanted of it; its curve would not tell the speed.
+    return bundle.bow.bowKind === 'compound'
+      ? refuse(
+          'compound',
+          'The speed of a compound is not estimated: it depends on its cams. Measure it with a chronograph.',
+          'arrowSpeed',
+        )
+      : speed;
+  }
   const { from, ...band } = speed.value;
   return ok({ ...band, from: from === 'chronograph' ? 'measured' : from });
 }
