@@ -17,6 +17,8 @@ export default defineConfig({
     viewport: { width: 1280, height: 820 },
     locale: 'en-GB',
     timezoneId: 'Europe/London',
+    // A drawing that glides to its figure is drawn seven times over; the journeys are about what it says. Motion has a test of its own.
+    contextOptions: { reducedMotion: 'reduce' },
     launchOptions: { args: [...quietFlags], ...(executablePath ? { executablePath } : {}) },
     screenshot: 'only-on-failure',
     trace: 'retain-on-failure',

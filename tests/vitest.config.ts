@@ -7,6 +7,9 @@ export default defineConfig({
     testTimeout: 60_000,
     hookTimeout: 60_000,
     pool: 'threads',
+    // Core is pure, and whatever touches a disk has a folder of its own: one graph of modules for all files of a worker, not one each.
+    isolate: false,
+    unstubEnvs: true,
     maxWorkers: 2,
   },
 });
