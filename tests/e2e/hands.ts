@@ -75,10 +75,44 @@ const nameInFocus = (page: Page): Promise<string> =>
     return (here.getAttribute('aria-label') ?? label ?? here.textContent ?? '').trim();
   });
 
+/** How many presses of Tab lead from the focus to the next thing of that name, by the order in the page; 0 when none is found. */
+const stepsTo = (page: Page, name: string | RegExp): Promise<number> =>
+  page.evaluate(
+    ({ text, source, flags }) => {
+      const fits = (named: string) => (source === null ? named === text : new RegExp(source, flags).test(named));
+      const nameOf = (element: Element) => {
+        const label = 'labels' in element ? (element as HTMLInputElement).labels?.[0]?.textContent : undefined;
+        return (element.getAttribute('aria-label') ?? label ?? element.textContent ?? '').trim();
+      };
+      const open = document.querySelector('dialog[open]') ?? document.body;
+      const all = [
+        ...open.querySelectorAll<HTMLElement>(
+          'button:not([disabled]), input, select, textarea, a[href], summary, [tabindex="0"]',
+        ),
+      ].filter(
+        (element) =>
+          element.tabIndex >= 0 &&
+          element.checkVisibility() &&
+          // Of a group of radio buttons Tab halts at the chosen one only.
+          !(element instanceof HTMLInputElement && element.type === 'radio' && !element.checked),
+      );
+      const here = all.indexOf(document.activeElement as HTMLElement);
+      if (here >= 0 && fits(nameOf(all[here] as HTMLElement))) return 0;
+      for (let step = 1; step <= all.length; step++) {
+        const element = all[(here + step) % all.length];
+        if (element !== undefined && fits(nameOf(element))) return here + step < all.length ? step : 0;
+      }
+      return 0;
+    },
+    { text: String(name), source: name instanceof RegExp ? name.source : null, flags: name instanceof RegExp ? name.flags : '' },
+  );
+
 /** Presses Tab until the thing of that name has the focus: if it cannot be reached so, neither can a person reach it. */
 async function tabTo(page: Page, name: string | RegExp): Promise<void> {
   const fits = (text: string) => (typeof name === 'string' ? text === name : name.test(text));
   const most = 160;
+  // How far it ought to be is counted first, so that the page is not asked after every step; what counts is where the steps lead.
+  for (let step = await stepsTo(page, name); step > 0; step--) await page.keyboard.press('Tab');
   for (let i = 0; i < most; i++) {
     if (fits(await nameInFocus(page))) return;
     await page.keyboard.press('Tab');
