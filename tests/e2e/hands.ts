@@ -75,7 +75,7 @@ const nameInFocus = (page: Page): Promise<string> =>
     return (here.getAttribute('aria-label') ?? label ?? here.textContent ?? '').trim();
   });
 
-/** How many presses of Tab lead from the focus to the next thing of that name, by the order in the page; 0 when none is found. */
+/** How many presses of Tab lead from the focus to the nearest thing of that name, less than 0 with Shift, by the order in the page; 0 when none is found. */
 const stepsTo = (page: Page, name: string | RegExp): Promise<number> =>
   page.evaluate(
     ({ text, source, flags }) => {
@@ -99,8 +99,9 @@ const stepsTo = (page: Page, name: string | RegExp): Promise<number> =>
       const here = all.indexOf(document.activeElement as HTMLElement);
       if (here >= 0 && fits(nameOf(all[here] as HTMLElement))) return 0;
       for (let step = 1; step <= all.length; step++) {
-        const element = all[(here + step) % all.length];
-        if (element !== undefined && fits(nameOf(element))) return here + step < all.length ? step : 0;
+        const [ahead, behind] = [all[here + step], all[here - step]];
+        if (ahead !== undefined && fits(nameOf(ahead))) return step;
+        if (here > 0 && behind !== undefined && fits(nameOf(behind))) return -step;
       }
       return 0;
     },
@@ -112,7 +113,8 @@ async function tabTo(page: Page, name: string | RegExp): Promise<void> {
   const fits = (text: string) => (typeof name === 'string' ? text === name : name.test(text));
   const most = 160;
   // How far it ought to be is counted first, so that the page is not asked after every step; what counts is where the steps lead.
-  for (let step = await stepsTo(page, name); step > 0; step--) await page.keyboard.press('Tab');
+  const steps = await stepsTo(page, name);
+  for (let step = Math.abs(steps); step > 0; step--) await page.keyboard.press(steps > 0 ? 'Tab' : 'Shift+Tab');
   for (let i = 0; i < most; i++) {
     if (fits(await nameInFocus(page))) return;
     await page.keyboard.press('Tab');
