@@ -49,7 +49,12 @@ const vitestJson = path.join(results, 'vitest.json');
 run(
   'vitest',
   'node_modules/vitest/vitest.mjs',
-  ['run', '--config', 'tests/vitest.config.ts', '--reporter=default', '--reporter=json', `--outputFile.json=${vitestJson}`],
+  [
+    'run',
+    '--config=tests/vitest.config.ts',
+    ...['default', 'json', path.join(root, 'tests/hung.ts')].map((reporter) => `--reporter=${reporter}`),
+    `--outputFile.json=${vitestJson}`,
+  ],
   { sum: (isOk) => vitestSum(vitestJson, isOk) },
 );
 const browser = browserForTests();

@@ -1,4 +1,5 @@
-// `npm run soak`: the long faults, which `npm test` only samples. Hundreds of kills, in every way the sample knows.
+// `npm run soak`: what `npm test` only samples. Hundreds of kills, in every way the sample knows, and every property with other seeds.
+import { spawnSync } from 'node:child_process';
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
@@ -7,7 +8,11 @@ import { ensureInstalled, root } from '../electron/launch/bootstrap.mjs';
 
 ensureInstalled();
 const { values } = parseArgs({
-  options: { kills: { type: 'string', default: '200' }, seed: { type: 'string', default: String(Date.now() % 1e6) } },
+  options: {
+    kills: { type: 'string', default: '200' },
+    seeds: { type: 'string', default: '20' },
+    seed: { type: 'string', default: String(Date.now() % 1e6) },
+  },
 });
 const kills = Number(values.kills);
 const { runnerImport } = await import('vite');
@@ -50,5 +55,27 @@ for (const way of ways) {
   console.log(`${way.name}: ${way.kills} kills, the last notebook held ${found} Changes`);
 }
 fs.rmSync(path.dirname(writer), { recursive: true, force: true });
-console.log(faults === 0 ? 'nothing lost, nothing torn' : `${faults} faults`);
+
+const tests = path.join(root, 'tests');
+const properties = fs
+  .readdirSync(tests, { recursive: true, encoding: 'utf8' })
+  .filter((file) => file.endsWith('.test.ts') && fs.readFileSync(path.join(tests, file), 'utf8').includes("'fast-check'"));
+for (let i = 0; i < Number(values.seeds); i++) {
+  const seed = String(Math.floor(1e9 * random()));
+  const vitest = [
+    'node_modules/vitest/vitest.mjs',
+    'run',
+    '--config=tests/vitest.config.ts',
+    '--reporter=dot',
+    '--reporter=tests/hung.ts',
+  ];
+  const { status, stdout, stderr } = spawnSync(process.execPath, [...vitest, ...properties], {
+    cwd: root,
+    encoding: 'utf8',
+    env: { ...process.env, FISTMELE_SEED: seed },
+  });
+  if (status !== 0) faults++;
+  console.log(`properties, seed ${seed}: ${status === 0 ? 'all hold' : `${stdout}${stderr}`}`);
+}
+console.log(faults === 0 ? 'nothing lost, nothing torn, every property holds' : `${faults} faults`);
 process.exit(faults === 0 ? 0 : 1);

@@ -9,6 +9,7 @@ export default defineConfig({
     pool: 'threads',
     // Core is pure, and whatever touches a disk has a folder of its own: one graph of modules for all files of a worker, not one each.
     isolate: false,
+    setupFiles: ['properties.ts'],
     unstubEnvs: true,
     maxWorkers: 2,
   },

@@ -98,7 +98,7 @@ describe('Bow and Arrow, on any records that the notebook would take', () => {
     );
     fc.assert(
       fc.property(anyShotBundle, anyUnits, (bundle, units) => soundAnswers(strokesOf(bundle, units), count)),
-      { numRuns: 60 },
+      { numRuns: 150 },
     );
     for (const what of [
       'forceDraw',
