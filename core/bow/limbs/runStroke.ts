@@ -47,6 +47,10 @@ const SAMPLES = 121;
 const TOLERANCE = 1e-7;
 /** A string that lets go farther than this before the brace height, as a share of the stroke, has gone slack. */
 const EARLY = 0.05;
+/** The energies add up to within this share of the work, or the stroke was not followed well enough; with coarser steps, that of so many tolerances. */
+const LEDGER = 0.001;
+const LEDGER_TOLERANCES = 1e4;
+
 /**
  * The stroke: from the loose, with the fingers fading, to the moment the string no longer pushes the arrow.
  *
@@ -86,6 +90,7 @@ export function looseOf(bow: LimbBow, braced: Braced, hinge: Hinge, tolerance: n
     const t = (exit.time * i) / (SAMPLES - 1);
     return sampleAt(motion, t, solved.at(t));
   });
+  if (!samples.every((sample) => addsUp(sample, work, tolerance))) return refuse(...NOT_FOLLOWED);
   return ok({ samples, exit, work, braceTension: braced.tension, staticError: hinge.staticError });
 }
 
@@ -119,15 +124,28 @@ export function exitOf(bow: LimbBow, braced: Braced, hinge: Hinge, tolerance: nu
   if (solved === null)
     return refuse('no exit', 'In this model the string never lets go of this arrow. Look at masses and string again.');
   const time = solved.exit;
-  const { u, speed, tension, arrowEnergy } = sampleAt(motion, time, solved.at(time));
+  const last = sampleAt(motion, time, solved.at(time));
+  const { u, speed, tension, arrowEnergy } = last;
   if (!(speed > 0 && Number.isFinite(tension))) return refuse('no exit', 'In this model the arrow does not leave this bow.');
   if (u > bow.brace + EARLY * (bow.draw - bow.brace))
     return refuse(
       'string goes slack',
       'In this model the string goes slack while the arrow is still on it: the arrow is too light for so soft a string.',
     );
+  if (!addsUp(last, work, tolerance)) return refuse(...NOT_FOLLOWED);
   const virtualMass = (2 * work) / (speed * speed) - bow.arrowMass;
   return ok({ exit: { time, u, speed, tension, efficiency: arrowEnergy / work, virtualMass }, work, motion, solved });
+}
+
+const NOT_FOLLOWED = [
+  'not followed',
+  'The model could not follow this stroke well enough: its energies do not add up. Look at draw, brace height and masses again.',
+] as const;
+
+function addsUp(energies: Energies, work: number, tolerance: number): boolean {
+  const { arrowEnergy, limbEnergy, stringEnergy, stored, lost } = energies;
+  const open = Math.abs(arrowEnergy + limbEnergy + stringEnergy + stored + lost - work);
+  return open <= Math.max(LEDGER, LEDGER_TOLERANCES * tolerance) * work;
 }
 
 function sampleAt(motion: Motion, t: number, state: Float64Array): StrokeSample {
