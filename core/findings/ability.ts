@@ -8,6 +8,7 @@ import { goTo, rangeText, ruleOf, whyRule } from './parts.ts';
 import { waitingFor } from './waiting.ts';
 
 const PAIN = 'Any pain: stop and refer.';
+const UNNOTED = 'Experience is not noted: judged as a learner.';
 const TRY = `Hold full draw with an arrow nocked, at the butt, close in: ${holdTimes.control} s without a tremor.`;
 
 /**
@@ -29,6 +30,16 @@ export function abilityFinding(bundle: Bundle, units: UnitChoice, known: Known =
   const check = abilityCheck(archer, weight.value.value);
   const text = (si: number) => textQuantity(si, 'weight', units);
   const pounds = text(weight.value.value);
+  const unnoted = archer.experience === null;
+  if (check.rule === 'experience not known')
+    return waitingFor(
+      'ability',
+      `${pounds}: experience not noted`,
+      `A learner\u2019s usual starting weights go by age: note whether this archer is a learner. ${PAIN}`,
+      'hold',
+      'bow',
+      'archer.experience',
+    );
   if (check.rule === 'age not known')
     return waitingFor(
       'ability',
@@ -47,12 +58,12 @@ export function abilityFinding(bundle: Bundle, units: UnitChoice, known: Known =
     id: 'ability',
     level: check.level === 'in range' ? 'ok' : 'caution',
     title: above
-      ? `${pounds} for a learner: above the usual start`
+      ? `${pounds} ${unnoted ? 'and experience not noted' : 'for a learner'}: above the usual start`
       : check.level === 'in range'
         ? `${pounds} held ${held}`
         : `Full draw held ${held}: over-bowed?`,
     detail: above
-      ? `${start} A lighter bow, or a coach\u2019s word. ${PAIN}`
+      ? `${unnoted ? `${UNNOTED} ` : ''}${start} A lighter bow, or a coach\u2019s word. ${PAIN}`
       : check.level === 'in range'
         ? `${holdTimes.control} s without a tremor shows control of this bow and no more. ${PAIN}`
         : `${holdTimes.control} s without a tremor is the least that shows control: a lighter bow. ${PAIN}`,
@@ -73,7 +84,11 @@ export function abilityFinding(bundle: Bundle, units: UnitChoice, known: Known =
     action:
       check.level === 'in range'
         ? null
-        : goTo(above ? 'Weigh' : 'Hold again', 'bow', above ? 'settings.weightOnFingers' : 'archer.holdTime'),
+        : above
+          ? unnoted
+            ? goTo('Note', 'bow', 'archer.experience')
+            : goTo('Weigh', 'bow', 'settings.weightOnFingers')
+          : goTo('Hold again', 'bow', 'archer.holdTime'),
   };
 }
 

@@ -1,7 +1,8 @@
 import { AMO_ADDS } from '../bow/index.ts';
+import type { Archer } from '../model/archer.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
-import { pointAheadCheck, pointAheadLimits, type PointAheadCheck } from '../safety/index.ts';
+import { judgedAsLearner, pointAheadCheck, pointAheadLimits, type PointAheadCheck } from '../safety/index.ts';
 import { textQuantity } from '../units/index.ts';
 import { fieldOf } from './fieldOf.ts';
 import type { Finding } from './finding.ts';
@@ -10,8 +11,11 @@ import { waitingFor } from './waiting.ts';
 
 const STOPPED = 'Do not shoot these arrows at this draw: one can slip behind the rest and break into the hand.';
 /** The point may stand well ahead of the rest today: what the margin is for has to be said. */
-const marginFor = (learner: boolean, margin: string): string =>
-  `${STOPPED} ${learner ? 'A learner\u2019s draw still grows' : 'Without a clicker a draw deepens now and then'}: ${margin} beyond the draw is the margin for that.`;
+const marginFor = (archer: Archer, margin: string): string =>
+  `${STOPPED} ${judgedAsLearner(archer) ? grows(archer) : 'Without a clicker a draw deepens now and then'}: ${margin} beyond the draw is the margin for that.`;
+
+const grows = ({ experience }: Archer): string =>
+  experience === null ? 'Experience is not noted, and a learner\u2019s draw still grows' : 'A learner\u2019s draw still grows';
 
 /**
  * Whether the arrow is long enough for this archer, as one line in the column of checks.
@@ -47,12 +51,12 @@ export function pointAheadFinding(bundle: Bundle, units: UnitChoice): Finding {
     id: 'pointAhead',
     level: check.level === 'in range' ? 'ok' : check.level,
     title: titleOf(check, text),
-    detail: detailOf(check, text, archer.experience === 'learner'),
+    detail: detailOf(check, text, archer),
     rule: ruleOf(value, check.limit?.value ?? pointAheadLimits.aheadOfRest, null, 'length', units, false),
     short: { figure: textQuantity(value, 'length', units), word: 'point' },
     why: whyRule(
       'Is the arrow long enough?',
-      'An arrow drawn off its rest can lodge behind it and break into the hand. Every archer: the end of the shaft at least 5 mm ahead of the rest at the deepest draw. Learners, and anyone without a clicker: the shaft at least 1 in longer than the AMO draw, 2 in for a learner, however far ahead the point stands today: a learner\u2019s draw grows, and without a clicker a draw deepens now and then. At full draw the nock stands 1 3/4 in nearer to the rest than the AMO draw says.',
+      'An arrow drawn off its rest can lodge behind it and break into the hand. Every archer: the end of the shaft at least 5 mm ahead of the rest at the deepest draw. Learners, and anyone without a clicker: the shaft at least 1 in longer than the AMO draw, 2 in for a learner and while experience is not noted, however far ahead the point stands today: a learner\u2019s draw grows, and without a clicker a draw deepens now and then. At full draw the nock stands 1 3/4 in nearer to the rest than the AMO draw says.',
       [
         ['L', 'arrow, nock throat to end of shaft', arrowSet.length === null ? 'not on record' : text(arrowSet.length)],
         ['D', 'AMO draw length', archer.drawLength === null ? 'not on record' : text(archer.drawLength)],
@@ -60,17 +64,22 @@ export function pointAheadFinding(bundle: Bundle, units: UnitChoice): Finding {
       ],
       'common practice',
     ),
-    action: check.level === 'in range' ? null : goTo('Arrow', 'arrow', 'arrowSet.length'),
+    action:
+      check.level === 'in range'
+        ? null
+        : check.rule === 'short for a learner' && archer.experience === null
+          ? goTo('Note', 'bow', 'archer.experience')
+          : goTo('Arrow', 'arrow', 'arrowSet.length'),
   };
 }
 
-function detailOf({ level, rule, ahead, limit }: PointAheadCheck, text: (si: number) => string, learner: boolean): string {
-  if (rule === 'too short for the draw') return marginFor(learner, text(limit?.value ?? 0));
+function detailOf({ level, rule, ahead, limit }: PointAheadCheck, text: (si: number) => string, archer: Archer): string {
+  if (rule === 'too short for the draw') return marginFor(archer, text(limit?.value ?? 0));
   if (level === 'stop') return STOPPED;
   if (rule === 'measured against reckoned')
     return 'Ahead of the rest or behind it: have a helper measure it again, at the deepest draw and with these arrows.';
   if (rule === 'short for a learner')
-    return `A learner\u2019s draw still grows: ${text(limit?.value ?? 0)} longer than the draw is the least here.`;
+    return `${grows(archer)}: ${text(limit?.value ?? 0)} longer than the draw is the least here.`;
   const least = limit === null ? '' : ` ${text(limit.value)} is the least for a learner or without a clicker.`;
   return ahead?.from === 'measured'
     ? `Measured at the deepest draw.${least}`

@@ -25,7 +25,8 @@ export const Archer = z.strictObject({
   hand: Hand,
   /** AMO/ATA draw length: nocking point to pivot point at full draw, plus 1 3/4 in. */
   drawLength: measure('drawLength').nullable(),
-  experience: z.enum(['learner', 'settled']),
+  /** While nobody noted it the archer is judged as a learner, whose margins are the wider ones. */
+  experience: z.enum(['learner', 'settled']).nullable(),
   clicker: z.boolean(),
   /** For the usual starting weights only. */
   ageGroup: AgeGroup.nullable().default(null),

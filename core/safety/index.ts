@@ -24,5 +24,6 @@ export { bowCondition, bowPartsOf, type BowCondition, type BowPart } from './bow
 export { arrowsCondition, type ArrowsCondition } from './arrowsCondition.ts';
 export { stringFibreCheck } from './fibre.ts';
 export { BOLTS_APART, boltsCheck, type BoltsCheck } from './bolts.ts';
+export { judgedAsLearner } from './learner.ts';
 export { abilityCheck, holdTimes, whyNotHeavier, type AbilityCheck, type AbilityRule } from './ability.ts';
 export { standingStops, type Stop } from './standing.ts';

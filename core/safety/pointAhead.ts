@@ -2,6 +2,7 @@ import { AMO_ADDS } from '../bow/index.ts';
 import { ok, type Archer, type Result } from '../model/index.ts';
 import { given } from '../model/given.ts';
 import { inch } from '../units/exact.ts';
+import { judgedAsLearner } from './learner.ts';
 import type { SafetyLevel } from './level.ts';
 
 /** The limits of the rules below. Common practice. */
@@ -110,12 +111,12 @@ const worst = (ahead: PointAhead, beyondDraw: number | null, learner: boolean, b
  * @param archer - experience and clicker [record]
  * @param reach - arrowLength [m], drawLength, AMO [m], and the measured point ahead of the rest [m] [record]
  * @returns level, the worst rule that spoke with its limit [m], and the figures [m] [record]
- * @validity unknown, with a sentence, when the figures are missing or outside the model's limits; a learner or an archer without a clicker stays unknown on a measured reach alone, since the rule is about arrow and draw
+ * @validity an archer of unnoted experience counts as a learner; unknown, with a sentence, when the figures are missing or outside the model's limits; a learner or an archer without a clicker stays unknown on a measured reach alone, since the rule is about arrow and draw
  * @source common practice
  * @example pointAheadCheck({ experience: 'settled', clicker: false }, { arrowLength: 0.72, drawLength: 0.7112, measured: null }).rule // "too short for the draw"
  */
 export function pointAheadCheck(archer: Pick<Archer, 'experience' | 'clicker'>, reach: ReachInput): PointAheadCheck {
-  const learner = archer.experience === 'learner';
+  const learner = judgedAsLearner(archer);
   const byLength = learner || !archer.clicker;
   const lengths = given('a check of the arrow against the draw', {
     arrowLength: reach.arrowLength,

@@ -2,7 +2,14 @@ import { LEAST_RESERVE, stringFigures, type DrawWeight } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { Result } from '../model/problem.ts';
 import type { UnitChoice } from '../model/preferences.ts';
-import { arrowsMassCheck, pointAheadCheck, whyNotHeavier, worseLevel, type ArrowsMassCheck } from '../safety/index.ts';
+import {
+  arrowsMassCheck,
+  judgedAsLearner,
+  pointAheadCheck,
+  whyNotHeavier,
+  worseLevel,
+  type ArrowsMassCheck,
+} from '../safety/index.ts';
 import { poundForce } from '../units/exact.ts';
 import { textQuantity } from '../units/index.ts';
 import { tradeSteps } from './move.ts';
@@ -89,7 +96,7 @@ export function reachBarrier(after: Bundle, units: UnitChoice): string | null {
   const reach = { arrowLength: arrowSet.length, drawLength: archer.drawLength, measured: setup.settings.pointAhead };
   const { level, rule, limit, ahead, beyondDraw, why } = pointAheadCheck(archer, reach);
   // Five millimetres off a reckoned reach are less than a draw is measured to: a cut wants the reach itself.
-  const byReach = archer.clicker && archer.experience !== 'learner';
+  const byReach = archer.clicker && !judgedAsLearner(archer);
   if (level === 'in range') return byReach && ahead?.from !== 'measured' ? MEASURE_FIRST : null;
   if (limit === null) return why ?? MEASURE_FIRST;
   if (rule === 'measured against reckoned')

@@ -29,8 +29,6 @@ export const newArcher = (name: string, hand: Hand): Archer => ({
   name,
   hand,
   ...unmeasured.archer,
-  // Until somebody says otherwise the archer is taken for a learner: the wider margins hold.
-  experience: 'learner',
   clicker: false,
   form: noForm,
 });

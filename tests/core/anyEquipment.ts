@@ -72,7 +72,7 @@ export const anyArcher: fc.Arbitrary<Archer> = fc.record({
   name: anyName,
   hand: oneOf(Hand),
   drawLength: maybe('drawLength'),
-  experience: oneOf(Archer.shape.experience),
+  experience: blank(oneOf(Archer.shape.experience.unwrap())),
   clicker: fc.boolean(),
   ageGroup: blank(oneOf(AgeGroup)),
   holdTime: maybe('holdTime'),

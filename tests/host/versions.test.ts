@@ -2,7 +2,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import sqlite from 'node-sqlite3-wasm';
 import { describe, expect, it } from 'vitest';
-import { type Bow, NOTEBOOK_VERSION } from '../../core/model/index.ts';
+import { type Archer, type Bow, NOTEBOOK_VERSION } from '../../core/model/index.ts';
 import { type Migration, migrations } from '../../electron/notebook/migrations.ts';
 import { keepCopy } from '../../electron/notebook/copies.ts';
 import { openSql } from '../../electron/notebook/sql.ts';
@@ -54,7 +54,7 @@ describe('A notebook of an older version', () => {
     const notebook = await opened(notebookFrom('version-1.sql'));
     const { records, state } = notebook.load();
     expect(records).toMatchObject([
-      { kind: 'archer', ageGroup: null, holdTime: null },
+      { kind: 'archer', experience: 'settled', ageGroup: null, holdTime: null },
       { kind: 'bow', revision: 0, lookOver: null, dryFired: null, forceDraw: [], forceDrawBrace: null, strandsLow: null },
     ]);
     expect(wordsOf(state)).toEqual({ undo: 'Rename Wren', redo: 'Enter Hazel' });
@@ -73,6 +73,16 @@ describe('A notebook of an older version', () => {
     expect(valueOf(undone(notebook)).records).toMatchObject([{ record: { name: 'Wren' } }]);
     valueOf(redone(notebook));
     expect(valueOf(redone(notebook)).records).toMatchObject([{ record: { forceDraw, dryFired: stamp } }]);
+  });
+
+  it('keeps the experience that was noted, and takes that it is not noted', async () => {
+    const notebook = await opened(notebookFrom('version-1.sql'));
+    const archer = notebook.load().records.find((record): record is Archer => record.kind === 'archer');
+    if (archer === undefined) throw new Error('an archer was expected');
+    expect(archer.experience).toBe('settled');
+    valueOf(notebook.apply(change(archer, { ...archer, experience: null }, 'Experience')));
+    expect(notebook.load()).toMatchObject({ problems: [], records: [{ experience: null }, {}] });
+    expect(valueOf(undone(notebook)).records).toMatchObject([{ record: { experience: 'settled' } }]);
   });
 
   it('of version 2 opens with its readings, its numbered arrows and its string, and undo reaches back into version 1', async () => {

@@ -82,12 +82,13 @@ export function ArcherRows({ bundle, fields }: Props) {
       <Figure {...fields.drawLength} />
       <Choice
         name="experience"
-        value={archer.experience}
+        value={archer.experience ?? ''}
         options={[
+          { value: '', text: 'not noted: judged as a learner' },
           { value: 'learner', text: 'learner: draw still grows' },
           { value: 'settled', text: 'settled' },
         ]}
-        onKeep={(experience) => edit.archer('Experience', { experience })}
+        onKeep={(value) => edit.archer('Experience', { experience: value === '' ? null : value })}
         field="archer.experience"
       />
       <Choice

@@ -59,6 +59,9 @@ describe('the arrow on this bow', () => {
       'Arrow 1 1/2 in longer than the draw: short for a learner',
       'A learner\u2019s draw still grows: 2 in longer than the draw is the least here.',
     ]);
+    expect(at(28.5, { ...learner, experience: null })[2]).toBe(
+      'Experience is not noted, and a learner\u2019s draw still grows: 2 in longer than the draw is the least here.',
+    );
     expect(at(29, learner, 0.02)).toEqual([
       'caution',
       'Point 0.79 in ahead of the rest: little',

@@ -197,6 +197,12 @@ describe('bolts, nock, hold and balance', () => {
     expect([learner?.level, learner?.title]).toEqual(['caution', '33 lb for a learner: above the usual start']);
     expect(learner?.detail).toBe('Usual 16 to 18 lb. A lighter bow, or a coach\u2019s word. Any pain: stop and refer.');
     expect(hold({ experience: 'learner' })?.level).toBe('caution');
+    const notNoted = hold({ experience: null, holdTime: 20 });
+    expect([notNoted?.title, notNoted?.action]).toMatchObject([
+      '33 lb and experience not noted: above the usual start',
+      { field: 'archer.experience' },
+    ]);
+    expect(notNoted?.detail).toMatch(/^Experience is not noted: judged as a learner\. Usual 20 to 24 lb/);
     for (const archer of [{ holdTime: 9 }, { holdTime: 22 }, {}])
       expect(hold(archer)?.detail).toMatch(/Any pain: stop and refer\.$/);
     expect(abilityFinding(setUp({ bow: { bowKind: 'compound' } }), units)).toBeNull();

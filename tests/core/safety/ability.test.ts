@@ -33,6 +33,16 @@ describe('the draw weight against what an archer can hold', () => {
     expect(abilityCheck(learner(null), 30 * pound)).toMatchObject({ level: 'caution', rule: 'above the usual start' });
   });
 
+  it('judges whom nobody noted as a learner, and asks for the experience before the age', () => {
+    const notNoted = (ageGroup: AgeGroup | null): Who => ({ experience: null, ageGroup, holdTime: 20 });
+    const weights = [14, 20, 24.5].map((lb) => lb * pound);
+    for (const weight of weights)
+      for (const age of ['up to 12', '17 or over'] as const)
+        expect(abilityCheck(notNoted(age), weight)).toEqual(abilityCheck(learner(age), weight));
+    expect(abilityCheck(notNoted(null), 20 * pound)).toMatchObject({ level: 'unknown', rule: 'experience not known' });
+    expect(abilityCheck(notNoted(null), 30 * pound)).toMatchObject({ level: 'caution', rule: 'above the usual start' });
+  });
+
   it('never thinks better of more weight', () => {
     const rank = ['in range', 'unknown', 'caution'];
     const ages = fc.constantFrom<(AgeGroup | null)[]>(null, 'up to 12', '13 or 14', '15 or 16', '17 or over');
@@ -56,5 +66,6 @@ it('lets nobody go up without 60 s at full draw, and no learner', () => {
   expect(whyNotHeavier({ experience: 'settled', holdTime: 60 })).toBeNull();
   expect(whyNotHeavier({ experience: 'settled', holdTime: 59.9 })).toMatch(/^Full draw was held 59 s: 60 s /);
   expect(whyNotHeavier({ experience: 'settled', holdTime: null })).toMatch(/^No holding test is on record/);
+  expect(whyNotHeavier({ experience: null, holdTime: 90 })).toMatch(/^Experience is not noted/);
   expect(whyNotHeavier({ experience: 'learner', holdTime: 90 })).toMatch(/^A learner/);
 });

@@ -7,7 +7,8 @@ const learner = { experience: 'learner', clicker: false } as const;
 const learnerWithClicker = { experience: 'learner', clicker: true } as const;
 const settled = { experience: 'settled', clicker: false } as const;
 const clicker = { experience: 'settled', clicker: true } as const;
-const everybody = [learner, learnerWithClicker, settled, clicker];
+const notNoted = { experience: null, clicker: true } as const;
+const everybody = [notNoted, learner, learnerWithClicker, settled, clicker];
 
 /** A 27 in AMO draw and a shaft so much longer. */
 const beyond = (moreIn: number, measured: number | null = null): ReachInput => ({
@@ -35,7 +36,7 @@ describe('shaft ahead of the rest', () => {
 
 describe('arrow length check [common practice]', () => {
   it('stops a learner and anyone without a clicker below AMO draw + 1 in', () => {
-    for (const archer of [learner, learnerWithClicker, settled]) {
+    for (const archer of [learner, learnerWithClicker, settled, notNoted]) {
       expect(pointAheadCheck(archer, beyond(0.9))).toMatchObject({ level: 'stop', rule: 'too short for the draw' });
       expect(pointAheadCheck(archer, beyond(1)).level).not.toBe('stop');
     }
@@ -44,6 +45,8 @@ describe('arrow length check [common practice]', () => {
   it('cautions a learner below AMO draw + 2 in, and nobody else', () => {
     expect(pointAheadCheck(learner, beyond(1.9))).toMatchObject({ level: 'caution', rule: 'short for a learner' });
     expect(pointAheadCheck(learner, beyond(2)).level).toBe('in range');
+    // While nobody noted the experience the wider margin holds, clicker or not.
+    expect(pointAheadCheck(notNoted, beyond(1.9))).toMatchObject({ level: 'caution', rule: 'short for a learner' });
     expect(pointAheadCheck(settled, beyond(1.1)).level).toBe('in range');
   });
 

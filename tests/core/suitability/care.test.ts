@@ -60,7 +60,7 @@ const onTheEdge = fc
     leastGrPerLb: fc.constantFrom(null, 6, 7, 8),
     bowKind: fc.constantFrom<BowKind[]>('take-down recurve', 'take-down recurve', 'one-piece recurve', 'longbow'),
     holdTime: fc.constantFrom(null, 16, 60, 90),
-    experience: fc.constantFrom<Archer['experience'][]>('learner', 'settled'),
+    experience: fc.constantFrom<Archer['experience'][]>(null, 'learner', 'settled'),
     clicker: fc.boolean(),
     weighed: fc.boolean(),
     reachKnown: fc.boolean(),

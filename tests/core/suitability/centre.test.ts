@@ -40,7 +40,7 @@ const believable = fc.record({
   pointGr: fc.integer({ min: 50, max: 160 }),
   lb: fc.double({ min: 16, max: 55, noNaN: true }),
   holdTime: fc.constantFrom(null, 12, 30, 70),
-  experience: fc.constantFrom<Archer['experience'][]>('learner', 'settled'),
+  experience: fc.constantFrom<Archer['experience'][]>(null, 'learner', 'settled'),
   clicker: fc.boolean(),
   weighed: fc.boolean(),
   measured: fc.boolean(),
@@ -174,6 +174,7 @@ describe('what would centre a shaft', () => {
 
   it('makes no bow heavier for an archer who has not held it long enough, nor for a learner [common practice]', () => {
     const up = (archer: Partial<Archer>) => find(spined(0.6, { archer }), 'weight').at(-1);
+    expect(up({ experience: null, drawLength: 25 * inch })?.stopped).toMatch(/^Experience is not noted/);
     expect(up({ experience: 'learner', drawLength: 25 * inch })?.stopped).toBe(
       'A learner\u2019s bow is not made heavier to suit a shaft.',
     );
