@@ -10,7 +10,7 @@ export default class Hung implements Reporter {
   private readonly running = new Map<string, number>();
 
   onTestRunStart(): void {
-    setInterval(() => this.look(), LONGEST / 30);
+    setInterval(() => this.look(), LONGEST / 30).unref();
   }
   onTestModuleStart(module: TestModule): void {
     this.running.set(module.relativeModuleId, Date.now());
