@@ -8,6 +8,7 @@ import { keepFocus } from './keepFocus.ts';
 import { Rack } from './Rack.tsx';
 import { screens } from './screens.ts';
 import { TitleBlock } from './TitleBlock.tsx';
+import { useAskToStay } from './useAskToStay.ts';
 import { useShortcuts } from './shortcuts.ts';
 import './frame.css';
 import './rack.css';
@@ -29,14 +30,7 @@ export function Bench() {
   // The button that led here may be gone.
   useEffect(keepFocus, [phase, screen, setupId]);
 
-  // Leaving while a write is on its way would leave it unanswered.
-  const pending = useBench((state) => state.pending > 0);
-  useEffect(() => {
-    if (!pending) return undefined;
-    const ask = (event: BeforeUnloadEvent) => event.preventDefault();
-    addEventListener('beforeunload', ask);
-    return () => removeEventListener('beforeunload', ask);
-  }, [pending]);
+  useAskToStay();
 
   if (phase === 'opening') return <p className="opening">Opening the notebook…</p>;
   if (phase === 'closed') return <Closed />;
