@@ -55,6 +55,20 @@ test('a sheet is not left unasked with a figure or a pasted table in it, nor by 
   await page.keyboard.press('Escape');
   await expect(sheet).toHaveCount(0);
 
+  // Nor is it kept without the pasted table, not even with the table folded away again.
+  await open();
+  await sheet.getByRole('button', { name: 'Paste a table' }).click();
+  await page.keyboard.insertText('10 5\n20 22');
+  await sheet.getByRole('button', { name: 'Paste a table' }).click();
+  await sheet.getByRole('button', { name: 'Keep no readings' }).click();
+  await expect(sheet.getByText('The pasted table is not read yet.')).toBeVisible();
+  await sheet.getByRole('button', { name: 'Paste a table' }).click();
+  await sheet.getByRole('button', { name: 'Read it' }).click();
+  await expect(sheet.getByText('The pasted table is not read yet.')).toHaveCount(0);
+  await expect(sheet.getByRole('button', { name: 'Keep 2 readings' })).toBeVisible();
+  await sheet.getByRole('button', { name: 'Cancel' }).click();
+  await expect(sheet).toHaveCount(0);
+
   await open();
   const field = await brace.boundingBox();
   const edge = await sheet.boundingBox();

@@ -1,6 +1,7 @@
 import { useRef, useState, type ReactNode } from 'react';
 import { useBench } from '../../state/useBench.ts';
 import { Dialog } from '../Dialog.tsx';
+import { UnreadContext } from './unread.ts';
 
 interface Props {
   title: string;
@@ -20,27 +21,34 @@ interface Props {
   children: ReactNode;
 }
 
-/** A sheet that is kept as a whole or not at all. Esc asks once before what was typed is lost; Cancel does not. */
+/** A sheet that is kept as a whole or not at all. Esc and Keep ask once before what was typed or pasted is lost; Cancel does not. */
 export function EntrySheet({ title, keep, changed, wrong, held, onKeep, onClose, wide = false, children }: Props) {
-  const [asked, setAsked] = useState(false);
+  /** What a second press will lose: everything, or a table that was pasted and not read. */
+  const [asked, setAsked] = useState<'leave' | 'unread' | null>(null);
   const [tried, setTried] = useState(false);
   const [failed, setFailed] = useState(false);
   const [known, setKnown] = useState(() => JSON.stringify(held));
   const [overtaken, setOvertaken] = useState(false);
   /** What stands in a field of the sheet's own, such as a table that was pasted and not yet read. */
   const [typed, setTyped] = useState(false);
+  const [unread, setUnread] = useState(false);
   const writing = useRef(false);
   const said = useBench((state) => state.said);
-  const leave = () => ((changed || typed) && !asked ? setAsked(true) : onClose());
+  const leave = () => ((changed || typed) && asked !== 'leave' ? setAsked('leave') : onClose());
   const write = async () => {
     setTried(true);
+    setFailed(false);
+    setOvertaken(false);
     if (wrong !== null) return;
+    if (unread && asked !== 'unread') {
+      setAsked('unread');
+      return;
+    }
     if (JSON.stringify(held) !== known) {
       setKnown(JSON.stringify(held));
       setOvertaken(true);
       return;
     }
-    setOvertaken(false);
     // A second press while the first is on its way would write the same Change again.
     if (writing.current) return;
     writing.current = true;
@@ -49,6 +57,13 @@ export function EntrySheet({ title, keep, changed, wrong, held, onKeep, onClose,
     if (done) onClose();
   };
   const refusal = tried && wrong !== null ? wrong : failed && said?.kind === 'refused' ? said.sentence : null;
+  const notice = overtaken
+    ? `Another window has written here since this sheet was opened. “${keep}” once more puts this in its place; Cancel leaves what that window wrote.`
+    : asked === 'leave'
+      ? `What was entered here is not kept yet. Esc once more leaves it; “${keep}” keeps it.`
+      : asked === 'unread' && unread
+        ? `The pasted table is not read yet. “Read it” puts it into the rows; “${keep}” once more leaves it out.`
+        : null;
   return (
     <Dialog
       title={title}
@@ -67,15 +82,9 @@ export function EntrySheet({ title, keep, changed, wrong, held, onKeep, onClose,
               {refusal}
             </p>
           )}
-          {refusal === null && overtaken && (
+          {refusal === null && notice !== null && (
             <p className="caution-text" role="alert">
-              Another window has written here since this sheet was opened. “{keep}” once more puts this in its place; Cancel
-              leaves what that window wrote.
-            </p>
-          )}
-          {refusal === null && !overtaken && asked && (
-            <p className="caution-text" role="alert">
-              What was entered here is not kept yet. Esc once more leaves it; “{keep}” keeps it.
+              {notice}
             </p>
           )}
         </>
@@ -84,11 +93,11 @@ export function EntrySheet({ title, keep, changed, wrong, held, onKeep, onClose,
       <div
         className="sheet-scroll"
         onInput={({ target }) => {
-          setAsked(false);
+          setAsked(null);
           if (isText(target)) setTyped(true);
         }}
       >
-        {children}
+        <UnreadContext value={setUnread}>{children}</UnreadContext>
       </div>
     </Dialog>
   );

@@ -1,5 +1,6 @@
-import { useId, useRef, useState } from 'react';
+import { useContext, useEffect, useId, useRef, useState } from 'react';
 import { fileText } from './fileText.ts';
+import { UnreadContext } from './unread.ts';
 
 interface Props {
   /** What the lines are expected to hold: "draw, force, and letting down if it was read". */
@@ -14,6 +15,12 @@ export function PasteTable({ holds, onRead }: Props) {
   const [wrong, setWrong] = useState<string | null>(null);
   const file = useRef<HTMLInputElement>(null);
   const id = useId();
+  const tell = useContext(UnreadContext);
+  const unread = text.trim() !== '';
+  useEffect(() => {
+    tell(unread);
+    return () => tell(false);
+  }, [tell, unread]);
   const choose = async (chosen: File | undefined) => {
     if (chosen === undefined) return;
     const read = await fileText(chosen);

@@ -119,7 +119,9 @@ export function DozenSheet({ bundle, onClose }: { bundle: Bundle; onClose(): voi
           enter="down"
         />
       </div>
-      {page !== 'seen' && <PasteTable holds="number if there is one, mass, spine, straightness" onRead={onRead} />}
+      <div hidden={page === 'seen'}>
+        <PasteTable holds="number if there is one, mass, spine, straightness" onRead={onRead} />
+      </div>
       <TableFates read={read} />
       <p className="hint">
         Enter goes down the column.{page === 'seen' ? '' : ' A column off the scale is pasted into the first cell under mass.'}{' '}
