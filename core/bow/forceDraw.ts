@@ -1,24 +1,22 @@
-import { ok, refuse, type Bundle, type Result } from '../model/index.ts';
+import { ok, type Result } from '../model/index.ts';
 import type { Band } from '../model/band.ts';
-import { given } from '../model/given.ts';
 import { defaultPreferences, type UnitChoice } from '../model/preferences.ts';
 import { inch } from '../units/exact.ts';
+import { drawnOf, letDownOf, type Drawn, type ForceInput } from './curve/drawn.ts';
 import { rowFlags, type ReadingFlag } from './curve/flags.ts';
 import { growthOver, type Growth } from './curve/growth.ts';
-import { curveOfKind } from './curve/kindCurve.ts';
-import { lossBetween, type DrawLoss } from './curve/letDown.ts';
+import type { DrawLoss } from './curve/letDown.ts';
 import { notRising } from './curve/notRising.ts';
-import { bracesOf, curveOfReadings, NO_FORCE, type Braces, type OfReadings } from './curve/ofReadings.ts';
-import type { Curve } from './curve/readCurve.ts';
+import type { OfReadings } from './curve/ofReadings.ts';
 import { pointsRead } from './curve/rows.ts';
 import { forceNotes } from './forceNotes.ts';
-import { kindFigures } from './kinds.ts';
-import { AMO_ADDS, powerStroke } from './stroke.ts';
-import { drawWeight, weightDoubt } from './weight.ts';
+import { AMO_ADDS } from './stroke.ts';
+
+export type { ForceInput } from './curve/drawn.ts';
 
 /** The force-draw curve of a bow at an archer's draw, and what follows from it. Draws are AMO draws. */
 export interface ForceDraw {
-  readonly from: 'readings' | 'weight on the fingers' | 'marked weight';
+  readonly from: Drawn['from'];
   /** String to pivot [m]. */
   readonly brace: number;
   /** AMO draw of this archer [m]. */
@@ -26,6 +24,8 @@ export interface ForceDraw {
   readonly stroke: number;
   /** At an AMO draw: nothing at the brace height; the band has width only where nothing was read. */
   readonly force: (draw: number) => Band;
+  /** The same without its band, for whoever asks at many draws [N]. */
+  readonly value: (draw: number) => number;
   /** At an AMO draw [N/m]. */
   readonly slope: (draw: number) => number;
   /** At full draw, with what a scale or a mark may be out by [N]. */
@@ -51,8 +51,6 @@ export interface ForceDraw {
   readonly notes: readonly string[];
 }
 
-export type ForceInput = Pick<Bundle, 'bow' | 'archer' | 'setup'>;
-
 const LAST = 2 * inch;
 /** Fewer readings than this in the later half of the stroke cannot tell stacking from a careless reading. */
 const TELLS_STACKING = 4;
@@ -69,45 +67,29 @@ const TELLS_STACKING = 4;
  * @example forceDrawOf(exampleBundle).value.fullness // 0.581
  */
 export function forceDrawOf(input: ForceInput, units: UnitChoice = defaultPreferences.units): Result<ForceDraw> {
-  const { bow, archer, setup } = input;
-  const braces = bracesOf(bow, setup.settings);
-  const figures = given('the force-draw curve', { drawLength: archer.drawLength, braceHeight: braces?.now ?? null });
-  if (!figures.ok) return figures;
-  const full = figures.value.drawLength;
-  const stroke = powerStroke(full, figures.value.braceHeight);
-  if (!stroke.ok || braces === null) return stroke.ok ? refuse('missing', 'Enter a brace height.', 'braceHeight') : stroke;
-  for (const { draw, force } of bow.forceDraw) {
-    const reading = given('the force-draw curve', { readingDraw: draw, readingForce: force });
-    if (!reading.ok) return reading;
-  }
-  const read = curveOfReadings(bow, setup.settings, braces, full);
-  const found = read === null ? expected(input, braces, full) : ok({ from: 'readings' as const, curve: read.curve });
-  if (!found.ok) return found;
-  const { from, curve } = found.value;
-  const doubt = from === 'readings' ? weightDoubt.scale : 0;
-  const doubted = ({ value, low, high }: Band): Band => ({ value, low: low * (1 - doubt), high: high * (1 + doubt) });
-  const weight = doubted(curve.force(full));
-  const energy = doubted(curve.energy);
-  if (!(weight.value >= NO_FORCE && energy.value >= NO_FORCE))
-    return refuse('no force', 'These readings leave no force at full draw. Read the bow on the scale again.', 'forceDraw');
+  const drawn = drawnOf(input);
+  if (!drawn.ok) return drawn;
+  const { from, braces, full, stroke, read, curve, weight, energy } = drawn.value;
+  const { bow } = input;
   const brace = braces.now + AMO_ADDS;
-  const value = (draw: number) => curve.force(draw).value;
+  const { force, value, slope } = curve;
   const growth = growthOver(value, brace, read === null ? full : Math.max(Math.min(full, read.last), brace + 2 * LAST));
   return ok({
     from,
     brace: braces.now,
     full,
-    stroke: stroke.value,
-    force: curve.force,
-    slope: curve.slope,
+    stroke,
+    force,
+    value,
+    slope,
     weight,
     energy,
-    fullness: energy.value / (weight.value * stroke.value),
+    fullness: energy.value / (weight.value * stroke),
     perLength: (weight.value - value(full - LAST)) / LAST,
     growth: { least: growth.least, most: growth.most },
     stacksFrom: read !== null && tellsStacking(read, brace, full) && bow.bowKind !== 'compound' ? growth.stacksFrom : null,
     smoothness: growth.smoothness,
-    ...ofRows(input, braces, full, read, units),
+    ...ofRows(input, drawn.value, units),
     notes: forceNotes(bow, braces, read, full, units),
   });
 }
@@ -115,43 +97,19 @@ export function forceDrawOf(input: ForceInput, units: UnitChoice = defaultPrefer
 const tellsStacking = ({ points, last }: OfReadings, brace: number, full: number): boolean =>
   points.filter(({ draw }) => draw >= (brace + Math.min(full, last)) / 2).length >= TELLS_STACKING;
 
-/** Without a usable reading: what the kind lets expect of the weight. */
-function expected(
-  { bow, archer, setup }: ForceInput,
-  braces: Braces,
-  full: number,
-): Result<{ readonly from: ForceDraw['from']; readonly curve: Curve }> {
-  const kind = kindFigures[bow.bowKind];
-  if (kind === null)
-    return refuse(
-      'compound',
-      'A compound\u2019s curve follows from its cams. Read it on a scale at three draws or more, up to full draw.',
-      'forceDraw',
-    );
-  const weight = drawWeight(bow, archer, setup.settings);
-  if (!weight.ok) return weight;
-  const curve = curveOfKind(kind, weight.value, { brace: braces.now + AMO_ADDS, full, shift: 0 });
-  return ok({ from: weight.value.from === 'marked weight' ? 'marked weight' : 'weight on the fingers', curve });
-}
-
 /** What the rows of the table come to, one by one. */
-function ofRows(
-  { bow }: ForceInput,
-  braces: Braces,
-  full: number,
-  read: OfReadings | null,
-  units: UnitChoice,
-): Pick<ForceDraw, 'loss' | 'used' | 'flags'> {
-  const { forceDraw } = bow;
+function ofRows(input: ForceInput, found: Drawn, units: UnitChoice): Pick<ForceDraw, 'loss' | 'used' | 'flags'> {
+  const { forceDraw, bowKind } = input.bow;
   if (forceDraw.length === 0) return { loss: null, used: [], flags: [] };
+  const { braces, full, read } = found;
   const brace = braces.read + AMO_ADDS;
   const drawn = read ?? pointsRead(forceDraw, 'draw', brace);
   const down = pointsRead(forceDraw, 'let-down', brace);
-  const kept = read?.asRead == null || down.points.length === 0 ? null : lossBetween(down.points, brace, read.asRead(), units);
+  const kept = letDownOf(input, found, units);
   const flags = [
     ...rowFlags(forceDraw, drawn, brace, full, units),
     ...rowFlags(forceDraw, down, brace, full, units),
-    ...(bow.bowKind === 'compound' ? [] : notRising(drawn.points, units)),
+    ...(bowKind === 'compound' ? [] : notRising(drawn.points, units)),
     ...(kept?.flags ?? []),
   ];
   return {

@@ -3,7 +3,7 @@ import type { Band } from '../model/band.ts';
 import { given } from '../model/given.ts';
 import { speedBasis, type SpeedBasis } from './chronograph/speedBasis.ts';
 import { CHRONOGRAPH_DOUBT } from './chronograph/speedLine.ts';
-import { forceDrawOf } from './forceDraw.ts';
+import { drawnOf } from './curve/drawn.ts';
 import { kindFigures } from './kinds.ts';
 import { estimatedSpeed } from './speed.ts';
 
@@ -36,7 +36,7 @@ export function speedByMass(bundle: Bundle): Result<SpeedByMass> {
   const alone = basis.ok && bundle.setup.chronograph.length > 0 ? speedBasis(withoutTable(bundle)) : basis;
   const own = alone.ok ? chronographed(alone.value, bundle) : null;
   if (own !== null) return ok(own);
-  const drawn = forceDrawOf(bundle);
+  const drawn = drawnOf(bundle);
   if (!drawn.ok) return drawn;
   const first = estimatedSpeed(bundle.bow.bowKind, drawn.value.energy, 0.02);
   if (!first.ok) return first;

@@ -1,6 +1,7 @@
 import { ok, type Bundle, type Result, type SpeedReading } from '../../model/index.ts';
 import type { Band } from '../../model/band.ts';
-import { forceDrawOf, type ForceDraw } from '../forceDraw.ts';
+import { defaultPreferences } from '../../model/preferences.ts';
+import { drawnOf, letDownOf, type Drawn } from '../curve/drawn.ts';
 import { kindFigures } from '../kinds.ts';
 import { CHRONOGRAPH_DOUBT, speedLine, type SpeedLine } from './speedLine.ts';
 import { speedRows, type SpeedRows } from './speedRows.ts';
@@ -9,8 +10,8 @@ import { speedRows, type SpeedRows } from './speedRows.ts';
 export interface SpeedBasis {
   readonly read: SpeedRows;
   /** The force-draw curve then and now; null where it cannot be had. */
-  readonly then: ForceDraw | null;
-  readonly now: ForceDraw | null;
+  readonly then: Drawn | null;
+  readonly now: Drawn | null;
   /** Null where all the arrows weigh about the same. */
   readonly line: SpeedLine | null;
   /** Their mean where they weigh about the same. */
@@ -47,22 +48,23 @@ export function speedBasis(bundle: Bundle): Result<SpeedBasis> {
   const read = speedRows(bundle);
   if (!read.ok) return read;
   const { rows, then: before, moved } = read.value;
-  const nowDrawn = forceDrawOf(bundle);
-  const thenDrawn = moved ? forceDrawOf(before) : nowDrawn;
-  const [now, then] = [nowDrawn, thenDrawn].map((drawn) => (drawn.ok ? drawn.value : null));
-  const loss = then?.loss ?? null;
+  const nowDrawn = drawnOf(bundle);
+  const thenDrawn = moved ? drawnOf(before) : nowDrawn;
+  const now = nowDrawn.ok ? nowDrawn.value : null;
+  const then = thenDrawn.ok ? thenDrawn.value : null;
+  const loss = then === null ? null : (letDownOf(before, then, defaultPreferences.units)?.loss ?? null);
   const kind = kindFigures[bundle.bow.bowKind];
   const share = loss === null ? (kind?.hysteresis ?? null) : keptShare(loss.share);
   const mean = (of: (row: SpeedReading) => number) => rows.reduce((sum, row) => sum + of(row), 0) / rows.length;
   const single = { mass: mean(({ mass }) => mass), speed: mean(({ speed }) => speed) };
   const alike = (rows.at(-1)?.mass ?? 0) - (rows[0]?.mass ?? 0) <= ALIKE * single.mass;
   const line = alike ? null : speedLine(rows);
-  const alone = line !== null || share === null || then == null ? null : ofOne(single, share, then.energy);
+  const alone = line !== null || share === null || then === null ? null : ofOne(single, share, then.energy);
   const { virtualMass, returned } = line ?? alone ?? { virtualMass: null, returned: null };
   return ok({
     read: read.value,
-    then: then ?? null,
-    now: now ?? null,
+    then,
+    now,
     line,
     single,
     virtualMass,

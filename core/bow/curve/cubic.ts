@@ -13,40 +13,48 @@ export interface Knot {
   readonly y: number;
 }
 
-type Piece = readonly [x: number, y: number, c1: number, c2: number, c3: number];
+interface Piece extends Knot {
+  readonly c1: number;
+  readonly c2: number;
+  readonly c3: number;
+}
 
+const nothing: Piece = { x: 0, y: 0, c1: 0, c2: 0, c3: 0 };
+
+/** Names and plain loops, not tuples taken apart: every curve on the screens comes through here many times over. */
 function piecesOf(pieces: readonly Piece[], last: number): Pieces {
-  const first = pieces[0]?.[0] ?? 0;
-  const within = ([x0, y, c1, c2, c3]: Piece, x: number): number => {
+  const first = pieces[0]?.x ?? 0;
+  const within = ({ x: x0, y, c1, c2, c3 }: Piece, x: number): number => {
     const h = x - x0;
     return h * (y + h * (c1 / 2 + h * (c2 / 3 + (h * c3) / 4)));
   };
   const before = [0];
-  for (const [i, piece] of pieces.entries()) before.push((before[i] ?? 0) + within(piece, pieces[i + 1]?.[0] ?? last));
+  for (let i = 0; i < pieces.length; i++) before.push((before[i] ?? 0) + within(pieces[i] ?? nothing, pieces[i + 1]?.x ?? last));
   const indexAt = (x: number): number => {
-    let [low, high] = [0, pieces.length - 1];
+    let low = 0;
+    let high = pieces.length - 1;
     while (low < high) {
       const middle = (low + high + 1) >> 1;
-      if ((pieces[middle]?.[0] ?? 0) <= x) low = middle;
+      if ((pieces[middle] ?? nothing).x <= x) low = middle;
       else high = middle - 1;
     }
     return low;
   };
-  const piece = (index: number): Piece => pieces[index] ?? [0, 0, 0, 0, 0];
+  const pieceAt = (x: number): Piece => pieces[indexAt(x)] ?? nothing;
   const areaTo = (x: number): number => {
     const index = indexAt(x);
-    return (before[index] ?? 0) + within(piece(index), x);
+    return (before[index] ?? 0) + within(pieces[index] ?? nothing, x);
   };
   return {
     first,
     last,
     at: (x) => {
-      const [x0, y, c1, c2, c3] = piece(indexAt(x));
+      const { x: x0, y, c1, c2, c3 } = pieceAt(x);
       const h = x - x0;
       return y + h * (c1 + h * (c2 + h * c3));
     },
     slope: (x) => {
-      const [x0, , c1, c2, c3] = piece(indexAt(x));
+      const { x: x0, c1, c2, c3 } = pieceAt(x);
       const h = x - x0;
       return c1 + h * (2 * c2 + h * 3 * c3);
     },
@@ -67,7 +75,7 @@ function piecesOf(pieces: readonly Piece[], last: number): Pieces {
 export function chordsThrough(knots: readonly Knot[]): Pieces {
   const pieces = knots.slice(0, -1).map((knot, i): Piece => {
     const next = knots[i + 1] ?? knot;
-    return [knot.x, knot.y, (next.y - knot.y) / (next.x - knot.x), 0, 0];
+    return { x: knot.x, y: knot.y, c1: (next.y - knot.y) / (next.x - knot.x), c2: 0, c3: 0 };
   });
   return piecesOf(pieces, knots.at(-1)?.x ?? 0);
 }
@@ -88,17 +96,20 @@ export function shapePreserving(knots: readonly Knot[]): Pieces {
     return { h: next.x - knot.x, chord: (next.y - knot.y) / (next.x - knot.x) };
   });
   const slopes = knots.map((_, i): number => {
-    const [left, right] = [gaps[i - 1], gaps[i]];
+    const left = gaps[i - 1];
+    const right = gaps[i];
     if (left === undefined) return endSlope(right, gaps[1]);
     if (right === undefined) return endSlope(left, gaps[i - 2]);
     if (left.chord * right.chord <= 0) return 0;
-    const [w1, w2] = [2 * right.h + left.h, right.h + 2 * left.h];
+    const w1 = 2 * right.h + left.h;
+    const w2 = right.h + 2 * left.h;
     return (w1 + w2) / (w1 / left.chord + w2 / right.chord);
   });
   const pieces = gaps.map(({ h, chord }, i): Piece => {
-    const knot = knots[i] ?? { x: 0, y: 0 };
-    const [from, to] = [slopes[i] ?? 0, slopes[i + 1] ?? 0];
-    return [knot.x, knot.y, from, (3 * chord - 2 * from - to) / h, (from + to - 2 * chord) / (h * h)];
+    const { x, y } = knots[i] ?? nothing;
+    const from = slopes[i] ?? 0;
+    const to = slopes[i + 1] ?? 0;
+    return { x, y, c1: from, c2: (3 * chord - 2 * from - to) / h, c3: (from + to - 2 * chord) / (h * h) };
   });
   return piecesOf(pieces, knots.at(-1)?.x ?? 0);
 }

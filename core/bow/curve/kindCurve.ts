@@ -65,6 +65,7 @@ export function curveOfKind({ fullness }: Pick<KindFigures, 'fullness'>, weight:
       low: weight.low * shape.low.at(share(draw)),
       high: weight.high * shape.high.at(share(draw)),
     }),
+    value: (draw) => weight.value * shape.value.at(share(draw)),
     slope: (draw) => (weight.value * shape.value.slope(share(draw))) / stroke,
     energy: { value, low: value - reach('low'), high: value + reach('high') },
   };
@@ -110,6 +111,7 @@ export function curveThroughOne(
   const past = (side: 'low' | 'high') => (Math.abs(doubt(side, full) - 1) * weight.value * Math.max(0, full - read)) / 2;
   return {
     force,
+    value: (draw) => through('value', draw),
     slope: (draw) => (through('value', full) * shape.value.slope(share(draw))) / stroke,
     energy: { value, low: Math.min(value, ...energies) - past('low'), high: Math.max(value, ...energies) + past('high') },
   };

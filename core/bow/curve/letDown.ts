@@ -13,6 +13,12 @@ export interface DrawLoss {
   readonly share: number;
 }
 
+/** What readings of letting down come to, with a flag for each that is odd. */
+export interface LetDown {
+  readonly loss: DrawLoss | null;
+  readonly flags: readonly ReadingFlag[];
+}
+
 /** Rounding in a typed force is no contradiction. */
 const HAIR = 1e-6;
 /** A bow that gave back less than this share of what went in was not let down on the scale. */
@@ -31,16 +37,11 @@ const NOTHING_BACK = 0.01;
  * @source own derivation
  * @example lossBetween([], 0.26, { last: 0.75 }, defaultPreferences.units).loss // null
  */
-export function lossBetween(
-  points: readonly ReadPoint[],
-  brace: number,
-  drawn: ReadCurve,
-  units: UnitChoice,
-): { readonly loss: DrawLoss | null; readonly flags: readonly ReadingFlag[] } {
+export function lossBetween(points: readonly ReadPoint[], brace: number, drawn: ReadCurve, units: UnitChoice): LetDown {
   const weight = (si: number) => textQuantity(si, 'weight', units);
   const flags = points.flatMap((point) => {
     if (point.draw > drawn.last) return [];
-    const drawing = drawn.force(point.draw).value;
+    const drawing = drawn.value(point.draw);
     if (point.force <= drawing * (1 + HAIR)) return [];
     const sentence = `${weight(point.force)} while letting down is more than the ${weight(drawing)} of drawing at ${textQuantity(point.draw, 'length', units)}: read both again, slowly.`;
     return point.rows.map((index): ReadingFlag => ({ index, code: 'let-down above draw', sentence }));

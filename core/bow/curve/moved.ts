@@ -17,7 +17,9 @@ export function movedDraw(draw: number, shift: number, brace: number, full: numb
   let u = Math.max(draw, brace);
   for (let i = 0; i < 8; i++) {
     const left = 1 - (u - brace) / stroke;
-    u -= (u - shift * left ** 3 - draw) / (1 + (3 * shift * left * left) / stroke);
+    const step = (u - shift * left * left * left - draw) / (1 + (3 * shift * left * left) / stroke);
+    u -= step;
+    if (Math.abs(step) < 1e-15) break;
   }
   return u;
 }

@@ -9,6 +9,8 @@ import type { ReadPoint } from './rows.ts';
 export interface Curve {
   /** Force at an AMO draw [N]. */
   readonly force: (draw: number) => Band;
+  /** The same without its band, for whoever asks at many draws. */
+  readonly value: (draw: number) => number;
   /** At an AMO draw [N/m]. */
   readonly slope: (draw: number) => number;
   /** Area under it from the brace height to full draw [J]. */
@@ -60,14 +62,20 @@ export function readCurve(points: readonly ReadPoint[], { brace, full, shift }: 
   const still = shift === 0 ? null : shapePreserving([start, ...standing(points, brace)]);
   const plain = points.every(({ force, least, most }, i) => least === most && (falls || force >= (points[i - 1]?.force ?? 0)));
   const others = plain ? [] : contradictions(points, falls).map((forces) => shapePreserving(through(forces)));
+  // Cubics that end on nought may miss it by the last digit.
+  const read = (draw: number): number => Math.max(0, curve.at(draw));
   const within = (draw: number): Band => {
-    // Cubics that end on nought may miss it by the last digit.
-    const value = Math.max(0, curve.at(draw));
+    const value = read(draw);
     const moved =
       still === null ? 0 : Math.abs(value - still.at(Math.min(draw, still.last))) + MOVED_DOUBT * Math.abs(shift) * value;
     const off = Math.abs(value - chords.at(draw)) + moved;
-    const all = [value, ...others.map((other) => other.at(draw))];
-    return { value, low: Math.max(0, Math.min(...all) - off), high: Math.max(...all) + off };
+    let [least, most] = [value, value];
+    for (const other of others) {
+      const at = other.at(draw);
+      if (at < least) least = at;
+      if (at > most) most = at;
+    }
+    return { value, low: Math.max(0, least - off), high: most + off };
   };
 
   const { last } = curve;
@@ -81,23 +89,31 @@ export function readCurve(points: readonly ReadPoint[], { brace, full, shift }: 
     return { value: end.value + more, low: end.low + beyond.low * more, high: end.high + beyond.high * more };
   };
 
-  const top = Math.min(full, last);
-  const area = curve.area(brace, top);
-  const off = knots.slice(1).reduce((sum, knot, i) => {
-    const [a, b] = [knots[i]?.x ?? brace, Math.min(knot.x, top)];
-    return b > a ? sum + Math.abs(curve.area(a, b) - chords.area(a, b)) : sum;
-  }, 0);
-  const moved =
-    still === null ? 0 : Math.abs(area - still.area(brace, Math.min(top, still.last))) + MOVED_DOUBT * Math.abs(shift) * area;
-  const past = (side: keyof Band, factor: number) => (full - top) * (end[side] + (factor * growth * (full - top)) / 2);
-  const areas = [area, ...others.map((other) => other.area(brace, top))];
-  return {
-    force,
-    slope: (draw) => (draw < brace ? 0 : draw <= last ? curve.slope(draw) : growth),
-    energy: {
+  const energyOf = (): Band => {
+    const top = Math.min(full, last);
+    const area = curve.area(brace, top);
+    const off = knots.slice(1).reduce((sum, knot, i) => {
+      const a = knots[i]?.x ?? brace;
+      const b = Math.min(knot.x, top);
+      return b > a ? sum + Math.abs(curve.area(a, b) - chords.area(a, b)) : sum;
+    }, 0);
+    const moved =
+      still === null ? 0 : Math.abs(area - still.area(brace, Math.min(top, still.last))) + MOVED_DOUBT * Math.abs(shift) * area;
+    const past = (side: keyof Band, factor: number) => (full - top) * (end[side] + (factor * growth * (full - top)) / 2);
+    const areas = [area, ...others.map((other) => other.area(brace, top))];
+    return {
       value: area + past('value', 1),
       low: Math.max(0, Math.min(...areas) - off - moved) + past('low', beyond.low),
       high: Math.max(...areas) + off + moved + past('high', beyond.high),
+    };
+  };
+  return {
+    force,
+    value: (draw) => (draw <= brace ? 0 : draw <= last ? read(draw) : end.value + growth * (draw - last)),
+    slope: (draw) => (draw < brace ? 0 : draw <= last ? curve.slope(draw) : growth),
+    // Whoever wants the weight alone has no use for it.
+    get energy() {
+      return energyOf();
     },
     last,
     area: curve.area,

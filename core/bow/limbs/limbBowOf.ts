@@ -74,7 +74,7 @@ export function limbBowOf(bundle: Bundle, units: UnitChoice): Result<BundleBow> 
   return ok({
     bow: {
       arrowMass: arrow.value.mass,
-      force: (u) => curve.force(u + AMO_ADDS).value,
+      force: (u) => curve.value(u + AMO_ADDS),
       brace,
       draw: curve.full - AMO_ADDS,
       hingeX: kind.hingeX,

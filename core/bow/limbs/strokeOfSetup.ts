@@ -118,7 +118,7 @@ export function strokeOfSetup(bundle: Bundle, units: UnitChoice = defaultPrefere
   if (!run.ok) return run;
   const { brace, stroke } = curve;
   const { virtualMass, share } = simple;
-  const loose = looseFromCurve((draw) => curve.force(brace + AMO_ADDS + draw).value, stroke, bow.arrowMass + virtualMass, share);
+  const loose = looseFromCurve((draw) => curve.value(brace + AMO_ADDS + draw), stroke, bow.arrowMass + virtualMass, share);
   const flat = tellsBrace(run.value.braceTension, run.value.samples[0]?.tension ?? Infinity) ? [] : [FLAT_START];
   return ok({ ...run.value, assumed: [...assumed, ...flat, TOO_TIGHT], simple: { ...loose, virtualMass } });
 }
