@@ -113,7 +113,7 @@ const group = (last: number, fletching: ShotGroup['fletching'], places: readonly
   setupId: setup.id,
   fletching,
   context,
-  shots: places.map(([xMm, yMm], index) => ({ id: index, x: xMm / 1000, y: yMm / 1000, arrow: index + 1 })),
+  shots: places.map(([xMm, yMm], index) => ({ ...unmeasured.shot, id: index, x: xMm / 1000, y: yMm / 1000, arrow: index + 1 })),
   note: '',
 });
 

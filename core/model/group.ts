@@ -11,6 +11,16 @@ export const Shot = z.strictObject({
   y: measure('shotOffset'),
   /** The number written on the arrow. */
   arrow: z.int().min(1).max(999).nullable(),
+  /** The end it was shot in, counted from 1; null where nobody noted it. */
+  end: z.int().min(1).max(9999).nullable().default(null),
+  /** Why somebody left it out of the figures; null for a shot that counts. It is never dropped. */
+  leftOut: z
+    .string()
+    .trim()
+    .min(1, 'A reason was expected.')
+    .max(200, 'A reason of at most 200 characters was expected.')
+    .nullable()
+    .default(null),
 });
 export type Shot = z.infer<typeof Shot>;
 
@@ -31,6 +41,13 @@ export const Context = z.strictObject({
   arrowSetId: Id,
 });
 export type Context = z.infer<typeof Context>;
+
+/** The shots that count: those that nobody left out. A group without any keeps its own list, so that what rests on it is not made anew. */
+export function counted(group: { readonly shots: readonly Shot[] }): readonly Shot[] {
+  return group.shots.some(({ leftOut }) => leftOut !== null)
+    ? group.shots.filter(({ leftOut }) => leftOut === null)
+    : group.shots;
+}
 
 const MOST_SHOTS = 100_000;
 

@@ -62,6 +62,8 @@ export const limits = {
   arrowMass: { name: 'A weighed arrow', use: 'mass', min: 80 * grain, max: 1500 * grain },
   pointAhead: { name: 'The shaft ahead of the rest at the deepest draw', use: 'length', min: -0.1, max: 0.4 },
   shootingDistance: { name: 'A distance', use: 'distance', min: 1, max: 120 },
+  paperDistance: { name: 'A distance from the paper', use: 'distance', min: 0.5, max: 30 },
+  tear: { name: 'A tear', use: 'setting', min: -0.3, max: 0.3 },
   shotOffset: { name: 'A shot position', use: 'setting', min: -3, max: 3 },
 } as const satisfies Record<string, Limit>;
 

@@ -4,18 +4,31 @@ import { ArrowSet } from './arrowSet.ts';
 import { Bow } from './bow.ts';
 import { Id } from './common.ts';
 import { ShotGroup } from './group.ts';
+import { Picture } from './picture.ts';
+import { ScoreSheet } from './scoreSheet.ts';
 import { Setup } from './setup.ts';
 import { Snapshot } from './snapshot.ts';
+import { Trial } from './trial.ts';
 
 /** Everything the notebook holds. */
-export const BenchRecord = z.discriminatedUnion('kind', [Archer, Bow, ArrowSet, Setup, ShotGroup, Snapshot]);
+export const BenchRecord = z.discriminatedUnion('kind', [
+  Archer,
+  Bow,
+  ArrowSet,
+  Setup,
+  ShotGroup,
+  Snapshot,
+  Trial,
+  Picture,
+  ScoreSheet,
+]);
 export type BenchRecord = z.infer<typeof BenchRecord>;
 export type RecordKind = BenchRecord['kind'];
 
 /** Which state of a record an edit was made on. The notebook holds the rest itself, so a group of 100,000 shots is not sent twice. */
 export const RecordState = z.object({
   id: Id,
-  kind: z.enum(['archer', 'bow', 'arrowSet', 'setup', 'group', 'snapshot']),
+  kind: z.enum(['archer', 'bow', 'arrowSet', 'setup', 'group', 'snapshot', 'trial', 'picture', 'scoreSheet']),
   revision: z.int().nonnegative(),
 });
 export type RecordState = z.infer<typeof RecordState>;

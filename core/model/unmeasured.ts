@@ -1,6 +1,7 @@
 import type { Archer } from './archer.ts';
 import type { ArrowSet } from './arrowSet.ts';
 import type { Bow } from './bow.ts';
+import type { Shot } from './group.ts';
 import type { NumberedArrow } from './numberedArrow.ts';
 import type { ForceReading, SpeedReading } from './readings.ts';
 import type { Settings, Setup } from './setup.ts';
@@ -69,11 +70,13 @@ export const unmeasured = {
     twists: null,
     stringFitted: null,
   },
+  shot: { arrow: null, end: null, leftOut: null },
   setup: { chronograph: [] as SpeedReading[], chronographBrace: null, chronographDraw: null },
 } as const satisfies {
   archer: Partial<Archer>;
   bow: Partial<Bow>;
   arrowSet: Partial<ArrowSet>;
   settings: Settings;
+  shot: Partial<Shot>;
   setup: Partial<Setup>;
 };

@@ -81,5 +81,7 @@ export const suchAs: Readonly<Record<Measure, string>> = {
   vaneFromThroat: '25 mm or 1 in',
   straightness: '0.003 in or 0.08 mm',
   shootingDistance: '18 m or 20 yd',
+  paperDistance: '2 m or 7 ft',
+  tear: '12 mm or 1/2 in',
   shotOffset: '35 mm or 1.4 in',
 };

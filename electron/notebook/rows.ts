@@ -65,6 +65,9 @@ const kindInWords: Readonly<Record<string, string>> = {
   setup: 'set-up',
   group: 'group of shots',
   snapshot: 'snapshot',
+  trial: 'trial',
+  picture: 'picture of a target',
+  scoreSheet: 'score sheet',
 };
 
 const unreadable = (row: RecordRow): Problem => ({
@@ -74,5 +77,5 @@ const unreadable = (row: RecordRow): Problem => ({
 
 /** How a sentence names a record. */
 export function nameOf(record: BenchRecord): string {
-  return record.kind === 'group' ? 'this group of shots' : `"${record.name}"`;
+  return 'name' in record ? `"${record.name}"` : `this ${kindInWords[record.kind] ?? 'record'}`;
 }

@@ -1,3 +1,4 @@
+import { unmeasured } from '../../core/model/unmeasured.ts';
 import type { Point } from '../../core/group/index.ts';
 import type { Shot, ShotGroup } from '../../core/model/index.ts';
 import { exampleFletched } from '../../core/model/index.ts';
@@ -16,6 +17,12 @@ export function pointsOf(count: number, seed: number, x = 0, y = 0): Point[] {
 export function groupOf(count: number, seed: number): ShotGroup {
   const places = pointsOf(count, seed);
   const tenth = (metres: number) => Math.round(metres * 1e4) / 1e4;
-  const shots: Shot[] = places.map(({ x, y }, id) => ({ id, x: tenth(x), y: tenth(y), arrow: (id % 12) + 1 }));
+  const shots: Shot[] = places.map(({ x, y }, id) => ({
+    ...unmeasured.shot,
+    id,
+    x: tenth(x),
+    y: tenth(y),
+    arrow: (id % 12) + 1,
+  }));
   return { ...exampleFletched, id: idFor(`bench group ${count} ${seed}`), shots };
 }

@@ -64,7 +64,16 @@ const anyGroup: fc.Arbitrary<ShotGroup> = fc.record({
   setupId: anyId,
   fletching: oneOf(ShotGroup.shape.fletching),
   context: anyContext,
-  shots: anyPlaces.map((places) => places.map(([x, y], id) => ({ id, x, y, arrow: id % 3 === 0 ? null : id }))),
+  shots: anyPlaces.map((places) =>
+    places.map(([x, y], id) => ({
+      id,
+      x,
+      y,
+      arrow: id % 3 === 0 ? null : id,
+      end: id % 5 === 0 ? null : 1 + Math.floor(id / 6),
+      leftOut: id % 11 === 10 ? 'a nock burst' : null,
+    })),
+  ),
   note: fc.constant(''),
 });
 

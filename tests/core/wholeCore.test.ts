@@ -175,7 +175,7 @@ describe('the whole core, on any records that the notebook would take', () => {
           seen.flown += Number(setupSpeed(bundle).ok);
         },
       ),
-      { numRuns: 250, seed: 12 },
+      { numRuns: 600 },
     );
     const { changes, ...counts } = seen;
     for (const [what, times] of Object.entries(counts)) expect(times, what).toBeGreaterThan(2);

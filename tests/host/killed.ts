@@ -1,3 +1,4 @@
+import { unmeasured } from '../../core/model/unmeasured.ts';
 import type { BenchRecord, ShotGroup } from '../../core/model/index.ts';
 import { exampleFletched } from '../../core/model/example.ts';
 
@@ -10,7 +11,7 @@ export function counted(which: 1 | 2, count: number, shots: number): ShotGroup {
     ...exampleFletched,
     id: ids[which],
     note: String(count),
-    shots: Array.from({ length: shots }, (_, id) => ({ id, x: place, y: -place, arrow: (id % 12) + 1 })),
+    shots: Array.from({ length: shots }, (_, id) => ({ ...unmeasured.shot, id, x: place, y: -place, arrow: (id % 12) + 1 })),
   };
 }
 

@@ -1,3 +1,4 @@
+import { unmeasured } from '../../core/model/unmeasured.ts';
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
@@ -67,7 +68,13 @@ export function aGroup(n: number, shots: number): ShotGroup {
   return {
     ...exampleFletched,
     id: uuid(n),
-    shots: Array.from({ length: shots }, (_, i) => ({ id: i, x: Math.sin(i) / 7, y: Math.cos(i) / 7, arrow: (i % 12) + 1 })),
+    shots: Array.from({ length: shots }, (_, i) => ({
+      ...unmeasured.shot,
+      id: i,
+      x: Math.sin(i) / 7,
+      y: Math.cos(i) / 7,
+      arrow: (i % 12) + 1,
+    })),
   };
 }
 

@@ -1,3 +1,4 @@
+import { unmeasured } from '../../core/model/unmeasured.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { face, groupMeasures } from '../../core/group/index.ts';
@@ -9,7 +10,7 @@ import { faceMarks, type DrawnGroup } from '../../renderer/plots/face/marks.ts';
 const place = fc.double({ min: -0.18, max: 0.18, noNaN: true });
 const group = (name: string, least: number) =>
   fc.array(fc.record({ x: place, y: place }), { minLength: least, maxLength: 12 }).map((points): DrawnGroup => {
-    const shots: Shot[] = points.map((point, i) => ({ id: i + 1, ...point, arrow: i + 1 }));
+    const shots: Shot[] = points.map((point, i) => ({ ...unmeasured.shot, id: i + 1, ...point, arrow: i + 1 }));
     const measured = groupMeasures(shots);
     return { name, shots, measures: measured.ok ? measured.value : null };
   });
@@ -83,7 +84,12 @@ describe('the face on screen', () => {
   });
 
   it('draws very many shots as one path, so that the page stays quick', () => {
-    const shots = Array.from({ length: 5000 }, (_, i): Shot => ({ id: i, x: (i % 71) / 1000, y: (i % 97) / 1000, arrow: null }));
+    const shots = Array.from({ length: 5000 }, (_, i): Shot => ({
+      ...unmeasured.shot,
+      id: i,
+      x: (i % 71) / 1000,
+      y: (i % 97) / 1000,
+    }));
     const measured = groupMeasures(shots);
     const marks = faceMarks(
       face('122'),

@@ -1,3 +1,4 @@
+import { unmeasured } from '../../core/model/unmeasured.ts';
 import { describe, expect, it } from 'vitest';
 import { face, groupMeasures } from '../../core/group/index.ts';
 import type { Shot } from '../../core/model/group.ts';
@@ -12,7 +13,7 @@ const COUNT = 100_000;
 /** A sunflower's seeds fill a disc of 0.15 m evenly. */
 const shots: readonly Shot[] = Array.from({ length: COUNT }, (_, i) => {
   const [radius, angle] = [0.15 * Math.sqrt(i / COUNT), i * Math.PI * (3 - Math.sqrt(5))];
-  return { id: i, x: radius * Math.cos(angle), y: radius * Math.sin(angle), arrow: null };
+  return { ...unmeasured.shot, id: i, x: radius * Math.cos(angle), y: radius * Math.sin(angle) };
 });
 const measured = groupMeasures(shots);
 const group: DrawnGroup = { name: 'fletched', shots, measures: measured.ok ? measured.value : null };

@@ -1,3 +1,4 @@
+import { unmeasured } from '../../core/model/unmeasured.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { diffSnapshots } from '../../core/compare/index.ts';
@@ -170,7 +171,7 @@ describe('taking a snapshot', () => {
     Array.from({ length: count }, (_, index) => ({
       ...exampleFletched,
       id: id(100 + index),
-      shots: Array.from({ length: shots }, (_unused, shot) => ({ id: shot, x: 0, y: 0, arrow: null })),
+      shots: Array.from({ length: shots }, (_unused, shot) => ({ ...unmeasured.shot, id: shot, x: 0, y: 0 })),
     }));
 
   it('keeps the newest groups within both limits and says how many it leaves out', () => {

@@ -1,5 +1,6 @@
 import type { Id } from '../../../core/model/common.ts';
 import type { Shot, ShotGroup } from '../../../core/model/group.ts';
+import { unmeasured } from '../../../core/model/unmeasured.ts';
 import { edited, type Bench } from '../../state/bench.ts';
 
 /** Writes one group anew from what it is when the write's turn comes. */
@@ -26,7 +27,10 @@ const round = (metres: number): number => Math.round(metres * 1e4) / 1e4;
 
 export function addShot(bench: Bench, groupId: Id, at: { x: number; y: number }): Promise<boolean> {
   return rewrite(bench, groupId, 'A shot set', ({ shots }) => ({
-    shots: [...shots, { id: nextId(shots), x: round(at.x), y: round(at.y), arrow: Math.min(999, nextArrow(shots)) }],
+    shots: [
+      ...shots,
+      { ...unmeasured.shot, id: nextId(shots), x: round(at.x), y: round(at.y), arrow: Math.min(999, nextArrow(shots)) },
+    ],
   }));
 }
 

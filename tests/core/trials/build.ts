@@ -1,3 +1,4 @@
+import { unmeasured } from '../../../core/model/unmeasured.ts';
 import {
   exampleBare,
   exampleBundle,
@@ -24,10 +25,10 @@ export function ring(
     ...base,
     fletching,
     shots: Array.from({ length: count }, (_, index) => ({
+      ...unmeasured.shot,
       id: index,
       x: (centreMm[0] + radiusMm * Math.cos((2 * Math.PI * index) / count)) / 1000,
       y: (centreMm[1] + radiusMm * Math.sin((2 * Math.PI * index) / count)) / 1000,
-      arrow: null,
     })),
   };
 }

@@ -1,3 +1,4 @@
+import { unmeasured } from '../../../core/model/unmeasured.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { defaultPreferences, type ShotGroup } from '../../../core/model/index.ts';
@@ -16,7 +17,7 @@ const places = fc.array(fc.record({ x: fc.integer({ min: -80, max: 80 }), y: fc.
 });
 const groupOf = (fletching: ShotGroup['fletching'], at: readonly { x: number; y: number }[], dx: number): ShotGroup => ({
   ...ring(fletching, 0, [0, 0], 0),
-  shots: at.map(({ x, y }, id) => ({ id, x: (x + dx) / 1000, y: y / 1000, arrow: null })),
+  shots: at.map(({ x, y }, id) => ({ ...unmeasured.shot, id, x: (x + dx) / 1000, y: y / 1000 })),
 });
 
 describe('the left hand is the mirror image', () => {

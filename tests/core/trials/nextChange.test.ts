@@ -1,3 +1,4 @@
+import { unmeasured } from '../../../core/model/unmeasured.ts';
 import { describe, expect, it } from 'vitest';
 import { defaultPreferences, type Bundle, type ShotGroup } from '../../../core/model/index.ts';
 import { readBareShaft } from '../../../core/trials/index.ts';
@@ -209,8 +210,8 @@ describe('the one next change', () => {
   it('says that bare shafts inside the fletched group are accepted by many, as the archer\u2019s choice (from memory)', () => {
     const wide = [
       ...ring('fletched', 20, [0, 0], 20).shots,
-      { id: 20, x: 0, y: 0.06, arrow: null },
-      { id: 21, x: 0, y: -0.06, arrow: null },
+      { ...unmeasured.shot, id: 20, x: 0, y: 0.06 },
+      { ...unmeasured.shot, id: 21, x: 0, y: -0.06 },
     ];
     const { next, others } = read(setUp(), ring('bare', 12, [35, 0], 20), { ...fletched, shots: wide });
     expect(next.kind).toBe('change');
