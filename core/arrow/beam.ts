@@ -51,15 +51,16 @@ const carries: readonly Four[] = [
   [-13, -3, -22, 4],
 ];
 
-/** Where a place along the beam (0 to 1) lies: the first of four unknowns, and the share of each in the movement there. */
-function sharesAt(xi: number): { readonly first: number; readonly shares: Four } {
-  const element = Math.min(ELEMENTS - 1, Math.max(0, Math.floor(xi * ELEMENTS)));
-  const s = xi * ELEMENTS - element;
-  const first = 2 * element;
-  if (s < 0) return { first, shares: [1, s, 0, 0] };
-  if (s > 1) return { first, shares: [0, 0, 1, s - 1] };
-  return { first, shares: [1 - s * s * (3 - 2 * s), s * (1 - s) ** 2, s * s * (3 - 2 * s), s * s * (s - 1)] };
-}
+/** The first of the four unknowns that move a place along the beam (0 to 1). */
+const firstAt = (xi: number): number => 2 * Math.min(ELEMENTS - 1, Math.max(0, Math.floor(xi * ELEMENTS)));
+
+/** The share of each of the four in the movement there, s from the element's back end; beyond the ends the beam is a straight line on. */
+const sharesAt = (s: number): Four =>
+  s < 0
+    ? [1, s, 0, 0]
+    : s > 1
+      ? [0, 0, 1, s - 1]
+      : [1 - s * s * (3 - 2 * s), s * (1 - s) ** 2, s * s * (3 - 2 * s), s * s * (s - 1)];
 
 function add(matrix: Banded, first: number, cell: (i: number, j: number) => number): void {
   const { reach, cells } = matrix;
@@ -152,7 +153,8 @@ export function beamModes({ stiffness, linearDensity, length, lumps }: LumpedBea
   for (const lump of lumps) {
     requireNotNegative({ mass: lump.mass });
     if (!Number.isFinite(lump.x)) throw new RangeError(`x must be a finite number, not ${lump.x}.`);
-    const { first, shares } = sharesAt(lump.x / length);
+    const first = firstAt(lump.x / length);
+    const shares = sharesAt((lump.x / length) * ELEMENTS - first / 2);
     const share = lump.mass / (linearDensity * length);
     add(mass, first, (i, j) => share * (shares[i] ?? 0) * (shares[j] ?? 0));
   }
@@ -179,8 +181,8 @@ export function beamModes({ stiffness, linearDensity, length, lumps }: LumpedBea
       for (let i = 0; i < SIZE; i++) vector[i] = (vector[i] as number) + share * (one[i] as number);
     });
     const at = (x: number): number => {
-      const { first, shares } = sharesAt(x / length);
-      const [a, b, c, d] = shares;
+      const first = firstAt(x / length);
+      const [a, b, c, d] = sharesAt((x / length) * ELEMENTS - first / 2);
       return (
         a * (vector[first] as number) +
         b * (vector[first + 1] as number) +

@@ -59,14 +59,17 @@ export function looseFromCurve(force: ForceOfDraw, stroke: number, movingMass: n
   let powerBefore = 0;
   let slowBefore = Math.sqrt((2 * stroke * movingMass) / (hysteresis * force(stroke)));
   for (let i = 0; i < INTERVALS; i++) {
-    const [middle, end] = [(i + 0.5) * h, (i + 1) * h];
-    const [powerMiddle, powerEnd] = [power(middle), power(end)];
+    const middle = (i + 0.5) * h;
+    const end = (i + 1) * h;
+    const powerMiddle = power(middle);
+    const powerEnd = power(end);
     const workMiddle = work + (h / 24) * (5 * powerBefore + 8 * powerMiddle - powerEnd);
     work += (h / 6) * (powerBefore + 4 * powerMiddle + powerEnd);
     const slowMiddle = (2 * stroke * middle) / speedAfter(workMiddle);
     const slowEnd = (2 * stroke * end) / speedAfter(work);
     time += (h / 6) * (slowBefore + 4 * slowMiddle + slowEnd);
-    [powerBefore, slowBefore] = [powerEnd, slowEnd];
+    powerBefore = powerEnd;
+    slowBefore = slowEnd;
   }
   return { time, speed: speedAfter(work) };
 }

@@ -18,11 +18,19 @@ const BEYOND_BAND = 0.15;
  * @example weightAgainstMark(exampleBundle.bow, exampleBundle.archer, exampleBundle.setup.settings) // null
  */
 export function weightAgainstMark(bow: WeightBow, archer: WeightArcher, settings: WeightSettings): DrawWeight | null {
-  if (bow.bowKind === 'compound') return null;
-  const read = drawWeight(bow, archer, settings);
+  return againstMark(bow, archer, settings, drawWeight(bow, archer, settings));
+}
+
+function againstMark(
+  bow: WeightBow,
+  archer: WeightArcher,
+  settings: WeightSettings,
+  read: Result<DrawWeight>,
+): DrawWeight | null {
+  if (bow.bowKind === 'compound' || !read.ok || read.value.from === 'marked weight') return null;
   const unread = { ...settings, weightOnFingers: null, weightDraw: null };
   const expected = drawWeight({ ...bow, forceDraw: [] }, archer, unread);
-  if (!read.ok || !expected.ok || read.value.from === 'marked weight') return null;
+  if (!expected.ok) return null;
   const { low, high } = expected.value;
   const contradicted = read.value.value < low * (1 - BEYOND_BAND) || read.value.value > high * (1 + BEYOND_BAND);
   return contradicted ? expected.value : null;
@@ -43,7 +51,7 @@ export function weightAgainstMark(bow: WeightBow, archer: WeightArcher, settings
 export function heavierWeight(bow: WeightBow, archer: WeightArcher, settings: WeightSettings): Result<DrawWeight> {
   const read = drawWeight(bow, archer, settings);
   if (!read.ok) return read;
-  const marked = weightAgainstMark(bow, archer, settings);
+  const marked = againstMark(bow, archer, settings, read);
   const contradicted = weightAgainstReadings(bow, archer, settings) !== null;
   const table = contradicted ? drawWeight(bow, archer, { ...settings, weightOnFingers: null, weightDraw: null }) : read;
   const others = [marked, table.ok ? table.value : null].filter((weight) => weight !== null);

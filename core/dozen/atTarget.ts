@@ -1,6 +1,6 @@
-import { bandOver, atCorners, flightBasis, setSight } from '../aim/index.ts';
+import { bandOver, atCorners, flightBasis } from '../aim/index.ts';
 import { kindFigures, virtualMassOf } from '../bow/index.ts';
-import { trajectory } from '../flight/index.ts';
+import { launchElevation, trajectory } from '../flight/index.ts';
 import type { Band } from '../model/band.ts';
 import { ok, refuse, type Bundle, type Result } from '../model/index.ts';
 import { given } from '../model/given.ts';
@@ -67,14 +67,16 @@ export function spreadAtTarget(bundle: Bundle, distance: number): Result<SpreadA
       speed: v * Math.sqrt((known + virtual) / (mass + virtual)),
       k: (k * known) / mass,
     });
-    const sight = setSight({ ...launch(spread.mean), eyeHeight: eyeHeight.value }, distance, distance);
-    if (!sight.ok) return sight;
-    const { elevation, start } = sight.value;
-    const ahead = distance - start.x;
-    const heights = [light.mass, heavy.mass].map(
-      (mass) => trajectory({ ...launch(mass), elevation, until: { x: ahead } }).at(ahead)?.y,
-    );
-    const [high, low] = heights;
+    const middle = launch(spread.mean);
+    const aimed = launchElevation({ speed: middle.speed, k: middle.k, eyeHeight: eyeHeight.value, x: distance, y: 0 });
+    if (!aimed.ok) return aimed;
+    const elevation = aimed.value;
+    // The arrow leaves below the eye, squarely to its own axis.
+    const ahead = distance - eyeHeight.value * Math.sin(elevation);
+    const heightOf = ({ speed: left, k: slows }: ReturnType<typeof launch>) =>
+      trajectory({ speed: left, k: slows, elevation, until: { x: ahead } }).at(ahead)?.y;
+    const high = heightOf(launch(light.mass));
+    const low = heightOf(launch(heavy.mass));
     return high === undefined || low === undefined
       ? refuse('out of reach', 'Some arrow of the set does not reach this distance.', 'shootingDistance')
       : ok(high - low);

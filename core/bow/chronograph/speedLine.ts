@@ -89,11 +89,11 @@ const FEW = 4;
 /** The chronograph's doubt holds unless the scatter says that it is more, or enough readings that it is less. */
 function halfWidth(scatter: number | null, df: number): number {
   if (scatter === null) return CHRONOGRAPH_DOUBT;
-  const own = tQuantile(0.975, df) * scatter;
   const usual = CHRONOGRAPH_DOUBT / HALF_WIDTH;
   const worse = scatter > usual * Math.sqrt(chiSquareQuantile(0.95, df) / df);
-  if (worse) return own;
-  return df < FEW ? CHRONOGRAPH_DOUBT : Math.max(FINEST, Math.min(own, CHRONOGRAPH_DOUBT));
+  if (!worse && df < FEW) return CHRONOGRAPH_DOUBT;
+  const own = tQuantile(0.975, df) * scatter;
+  return worse ? own : Math.max(FINEST, Math.min(own, CHRONOGRAPH_DOUBT));
 }
 
 interface Line {

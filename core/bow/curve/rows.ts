@@ -34,28 +34,36 @@ export function pointsRead(
   way: ForceReading['way'],
   brace: number,
 ): { readonly points: readonly ReadPoint[]; readonly leftOut: readonly number[] } {
+  const beyond: number[] = [];
+  const leftOut: number[] = [];
+  const drawAt = (row: number) => readings[row]?.draw ?? 0;
+  const forceAt = (row: number) => readings[row]?.force ?? 0;
+  for (let row = 0; row < readings.length; row++)
+    if (readings[row]?.way === way) (drawAt(row) > brace + SAME_PLACE ? beyond : leftOut).push(row);
   // Sorted by force as well, so that the order in which they were noted changes nothing, down to the last digit of a mean.
-  const sorted = readings
-    .map(({ draw, force, way: read }, index) => ({ draw, force, read, index }))
-    .filter(({ read }) => read === way)
-    .sort((a, b) => a.draw - b.draw || a.force - b.force);
-  const beyond = sorted.filter(({ draw }) => draw > brace + SAME_PLACE);
-  const together: (typeof beyond)[] = [];
-  for (const reading of beyond) {
-    const here = together.at(-1);
-    if (here?.[0] !== undefined && reading.draw - here[0].draw <= SAME_PLACE) here.push(reading);
-    else together.push([reading]);
+  const inOrder = (a: number, b: number) => drawAt(a) - drawAt(b) || forceAt(a) - forceAt(b);
+  beyond.sort(inOrder);
+  const points: ReadPoint[] = [];
+  for (let from = 0; from < beyond.length;) {
+    const first = drawAt(beyond[from] ?? 0);
+    let to = from + 1;
+    while (to < beyond.length && drawAt(beyond[to] ?? 0) - first <= SAME_PLACE) to++;
+    points.push(pointOf(readings, beyond.slice(from, to)));
+    from = to;
   }
-  const points = together.map((rows): ReadPoint => {
-    const forces = rows.map(({ force }) => force).sort((a, b) => a - b);
-    const [least, most] = [forces[0] ?? 0, forces.at(-1) ?? 0];
-    return {
-      draw: mean(rows.map(({ draw }) => draw)),
-      force: least === most ? least : mean(forces),
-      least,
-      most,
-      rows: rows.map(({ index }) => index),
-    };
-  });
-  return { points, leftOut: sorted.filter(({ draw }) => draw <= brace + SAME_PLACE).map(({ index }) => index) };
+  return { points, leftOut: leftOut.sort(inOrder) };
+}
+
+function pointOf(readings: readonly ForceReading[], rows: readonly number[]): ReadPoint {
+  const only = rows.length === 1 ? readings[rows[0] ?? 0] : undefined;
+  if (only !== undefined) return { draw: only.draw, force: only.force, least: only.force, most: only.force, rows };
+  const forces = rows.map((row) => readings[row]?.force ?? 0).sort((a, b) => a - b);
+  const [least, most] = [forces[0] ?? 0, forces.at(-1) ?? 0];
+  return {
+    draw: mean(rows.map((row) => readings[row]?.draw ?? 0)),
+    force: least === most ? least : mean(forces),
+    least,
+    most,
+    rows,
+  };
 }
