@@ -1,23 +1,26 @@
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 
 /** The drawing follows a figure in this time [ms]; where less motion is wished for it jumps. */
 const FOLLOWS = 120;
 
-/** The given figures, on their way to where they now are. */
+/** The given figures, on their way to where they now are. Figures that are the same are the same object. */
 export function useEased<T extends Readonly<Record<string, number>>>(target: T): T {
-  const [shown, setShown] = useState(target);
-  const now = useRef(target);
   const key = JSON.stringify(target);
+  const to = useMemo(() => JSON.parse(key) as T, [key]);
+  const [shown, setShown] = useState(to);
+  const now = useRef(to);
+  // Who wishes for less motion is shown the new figures in the same drawing that brings them, not in a second one.
+  const jumps = matchMedia('(prefers-reduced-motion: reduce)').matches;
+  if (jumps && shown !== to) setShown(to);
 
   useEffect(() => {
-    const to = JSON.parse(key) as T;
     const from = now.current;
+    if (from === to) return undefined;
     const show = (figures: T) => {
       now.current = figures;
       setShown(figures);
     };
-    if (JSON.stringify(from) === key) return undefined;
-    if (matchMedia('(prefers-reduced-motion: reduce)').matches) return show(to);
+    if (jumps) return show(to);
     const began = performance.now();
     let frame = requestAnimationFrame(function step(at) {
       const share = Math.min(1, Math.max(0, (at - began) / FOLLOWS));
@@ -27,8 +30,8 @@ export function useEased<T extends Readonly<Record<string, number>>>(target: T):
       if (share < 1) frame = requestAnimationFrame(step);
     });
     return () => cancelAnimationFrame(frame);
-  }, [key]);
-  return shown;
+  }, [to, jumps]);
+  return jumps ? to : shown;
 }
 
 const mix = (a: number, b: number, share: number): number => a + (b - a) * share;

@@ -1,15 +1,21 @@
+import { useMemo } from 'react';
 import type { Archer, Form } from '../../core/model/archer.ts';
 import type { ArrowSet } from '../../core/model/arrowSet.ts';
 import type { Bow } from '../../core/model/bow.ts';
 import type { BenchRecord } from '../../core/model/records.ts';
 import type { Settings, Setup } from '../../core/model/setup.ts';
-import { edited } from './bench.ts';
+import { edited, type Bench } from './bench.ts';
 import { useBenchApi } from './useBench.ts';
 import { bundleOf, setupsOf } from './selectors.ts';
 
-/** Writers for the set-up on the bench. Each lays its patch over the record as it stands when the write's turn comes. */
+/** Writers for the set-up on the bench, the same ones for as long as the bench stands. */
 export function useEdits() {
   const bench = useBenchApi();
+  return useMemo(() => editsOf(bench), [bench]);
+}
+
+/** Each lays its patch over the record as it stands when the write's turn comes. */
+function editsOf(bench: Bench) {
   const here = () => bundleOf(bench.getState().records, bench.getState().setupId);
 
   const lay = <R extends BenchRecord>(which: 'archer' | 'bow' | 'arrowSet' | 'setup', label: string, patch: Partial<R>) => {

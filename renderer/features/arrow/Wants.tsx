@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import { dependentsStopped } from '../../../core/findings/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import type { Result } from '../../../core/model/problem.ts';
@@ -19,7 +19,7 @@ interface Props {
 }
 
 /** Whether this bow wants the shaft, and what would centre it. A stop stands in the place of both. */
-export function Wants({ bundle, answer, width }: Props) {
+export const Wants = memo(function Wants({ bundle, answer, width }: Props) {
   const stopped = dependentsStopped(useFindings());
   return (
     <section className="wants">
@@ -37,7 +37,7 @@ export function Wants({ bundle, answer, width }: Props) {
       )}
     </section>
   );
-}
+});
 
 function Axis({ bundle, answer, width }: { bundle: Bundle; answer: Suitability; width: number }) {
   const units = useUnits();
@@ -55,10 +55,14 @@ function Axis({ bundle, answer, width }: { bundle: Bundle; answer: Suitability; 
         sentence={`${shaft.text}. ${views.map((view) => `${view.name}: ${view.says}.`).join(' ')}`}
       >
         <SpineAxis views={views} shaft={shaft} scale={scale} />
-        {answer.why !== null && <p className="note">{answer.why}</p>}
+        {answer.why !== null && (
+          <p className="note" data-export-text="">
+            {answer.why}
+          </p>
+        )}
         {found.ok && found.value.length > 0 && (
           <>
-            <h3 className="wants-moves-title">
+            <h3 className="wants-moves-title" data-export-text="">
               {answer.verdict === 'in range' ? 'In range: nothing has to change. What would centre it' : 'What would centre it'}
             </h3>
             <ul className="wants-moves">
@@ -98,12 +102,12 @@ function MoveRow({ move, from, scale }: { move: Move; from: number; scale: Retur
         scale={scale}
       />
       {move.stopped !== null && (
-        <p className="note caution-text">
+        <p className="note caution-text" data-export-text="">
           <Fraction>{move.stopped}</Fraction>
         </p>
       )}
       {move.stopped === null && move.cost !== '' && (
-        <p className="note">
+        <p className="note" data-export-text="">
           <Fraction>{move.cost}</Fraction>
         </p>
       )}

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { dependentsStopped } from '../../../core/findings/index.ts';
 import type { Finding } from '../../../core/findings/finding.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
@@ -12,7 +13,7 @@ interface Props {
 }
 
 /** What the arrow gets from the bow. Nothing is told of a loose that a stop forbids; of too light an arrow the plot itself says what it must weigh. */
-export function Curves({ bundle, findings, width }: Props) {
+export const Curves = memo(function Curves({ bundle, findings, width }: Props) {
   const stops = dependentsStopped(findings) ? findings.filter(({ id, level }) => level === 'stop' && id !== 'braceHeight') : [];
   const [worst] = stops;
   const other = stops.find(({ id }) => id !== 'arrowMass');
@@ -26,7 +27,7 @@ export function Curves({ bundle, findings, width }: Props) {
       )}
     </div>
   );
-}
+});
 
 function Stopped({ title, stop }: { title: string; stop: Finding }) {
   return (

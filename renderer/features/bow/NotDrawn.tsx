@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { Figure, Words } from '../../design/index.ts';
 import { useEdits } from '../../state/useEdits.ts';
@@ -8,7 +9,7 @@ import { SpeedsButton } from './SpeedsButton.tsx';
 import type { BowFields } from './useBowFields.ts';
 
 /** Everything that no line on the drawing can stand for, in short rows under it. */
-export function NotDrawn({ bundle, fields }: { bundle: Bundle; fields: BowFields }) {
+export const NotDrawn = memo(function NotDrawn({ bundle, fields }: { bundle: Bundle; fields: BowFields }) {
   const edit = useEdits();
   const { settings } = fields;
   return (
@@ -57,4 +58,4 @@ export function NotDrawn({ bundle, fields }: { bundle: Bundle; fields: BowFields
       </section>
     </div>
   );
-}
+});

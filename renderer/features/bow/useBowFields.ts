@@ -1,3 +1,4 @@
+import { useMemo } from 'react';
 import { tillerOf, withTiller } from '../../../core/bow/index.ts';
 import type { Bow } from '../../../core/model/bow.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
@@ -164,6 +165,10 @@ const shown = ({ measure, name, hint }: Spec) => ({ measure, name, ...(hint === 
 /** Every figure of this bow and its archer with how it is kept: the same on the drawing and in the plain form. */
 export function useBowFields(bundle: Bundle): BowFields {
   const edit = useEdits();
+  return useMemo(() => bowFields(bundle, edit), [bundle, edit]);
+}
+
+function bowFields(bundle: Bundle, edit: ReturnType<typeof useEdits>): BowFields {
   const { archer, bow, arrowSet, setup } = bundle;
   const settings = all(settingSpecs, (field, spec): FigureProps => ({
     ...shown(spec),

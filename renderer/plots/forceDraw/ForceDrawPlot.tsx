@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { factorOf, unitOf } from '../../../core/units/index.ts';
@@ -15,7 +15,7 @@ import { headline, note, saidAt, sentence } from './words.ts';
 import './forceDraw.css';
 
 /** Force against draw, with the stored energy under it: what a bow scale reads, or what the bow's kind lets expect. */
-export function ForceDrawPlot({ bundle, width }: { bundle: Bundle; width: number }) {
+export const ForceDrawPlot = memo(function ForceDrawPlot({ bundle, width }: { bundle: Bundle; width: number }) {
   const units = useUnits();
   const result = useMemo(() => forceDrawDataOf(bundle, units), [bundle, units]);
   return result.ok ? (
@@ -23,7 +23,7 @@ export function ForceDrawPlot({ bundle, width }: { bundle: Bundle; width: number
   ) : (
     <Refused title="Force against draw" problem={result.problem} />
   );
-}
+});
 
 function Drawn({ data, width }: { data: ForceDrawData; width: number }) {
   const units = useUnits();

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import { setStatistics } from '../../../../core/dozen/index.ts';
 import type { Bundle } from '../../../../core/model/bundle.ts';
 import { Choice, Figure, Fraction, Mark } from '../../../design/index.ts';
@@ -10,7 +10,7 @@ import { atTarget, dozenTitle, matchedLine, restOfSet, stripsOf } from './derive
 import './dozen.css';
 
 /** The numbered set: each arrow a dot, the odd ones named, the best-matched ones, and what the spread does at a distance. */
-export function Dozen({ bundle, width }: { bundle: Bundle; width: number }) {
+export const Dozen = memo(function Dozen({ bundle, width }: { bundle: Bundle; width: number }) {
   const units = useUnits();
   const { arrowSet, setup } = bundle;
   const { matching } = useDozenPage(setup.id);
@@ -45,7 +45,7 @@ export function Dozen({ bundle, width }: { bundle: Bundle; width: number }) {
       {set.ok && set.value.mass !== null && set.value.shooting > 1 && <Asked bundle={bundle} shooting={set.value.shooting} />}
     </section>
   );
-}
+});
 
 /** What is asked of the set: how many that match, and what their spread does at a distance. */
 function Asked({ bundle, shooting }: { bundle: Bundle; shooting: number }) {
