@@ -105,6 +105,40 @@ describe('A notebook of an older version', () => {
     expect(notebook.load().records).toMatchObject([{ name: 'Wren Alder' }, { name: 'Loan bow 4', forceDraw: [] }]);
     expect(valueOf(undone(notebook)).records).toMatchObject([{ record: { name: 'Wren' } }]);
   });
+
+  it('of version 3 opens with its trial, its picture, its score sheet and the shot left out, and undo puts the shot back', async () => {
+    const notebook = await opened(notebookFrom('version-3.sql'));
+    const { records, state } = notebook.load();
+    const fletched = '30000000-0000-4000-8000-000000000006';
+    expect(records.slice(4)).toMatchObject([
+      { id: fletched, kind: 'group', shots: { length: 6, 3: { end: 2, leftOut: null }, 5: { leftOut: 'the nock burst' } } },
+      { kind: 'group', fletching: 'bare', shots: { length: 4 } },
+      {
+        kind: 'trial',
+        trial: 'bare shaft',
+        groups: [{ distance: 18, step: null, first: fletched }],
+        clearance: [{ touched: ['fletching', 'rest'] }, { touched: [], nockTurn: 0.03125 }],
+        changes: [{ patch: { buttonTurns: 2.75 } }],
+        ended: null,
+      },
+      { kind: 'picture', groupId: fletched, homography: { length: 9 }, residual: 0.0017 },
+      {
+        kind: 'scoreSheet',
+        ends: [
+          ['X', 9, 8],
+          [10, 7, 0],
+        ],
+      },
+    ]);
+    expect(wordsOf(state)).toEqual({ undo: 'Leave a shot out', redo: 'End the trial' });
+    expect(valueOf(redone(notebook)).records).toMatchObject([{ record: { ended: { at: '2027-03-06T11:30:00Z' } } }]);
+    valueOf(undone(notebook));
+    expect(valueOf(undone(notebook)).records).toMatchObject([
+      { record: { id: fletched, shots: { 5: { end: 2, leftOut: null } } } },
+    ]);
+    for (let i = 0; i < 5; i++) valueOf(undone(notebook));
+    expect(notebook.load().records).toMatchObject([{ name: 'Wren Alder' }, { name: 'Loan bow 4' }]);
+  });
 });
 
 /** Made up for this test: what a later version might do to every record. */
