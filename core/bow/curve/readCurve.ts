@@ -89,31 +89,25 @@ export function readCurve(points: readonly ReadPoint[], { brace, full, shift }: 
     return { value: end.value + more, low: end.low + beyond.low * more, high: end.high + beyond.high * more };
   };
 
-  const energyOf = (): Band => {
-    const top = Math.min(full, last);
-    const area = curve.area(brace, top);
-    const off = knots.slice(1).reduce((sum, knot, i) => {
-      const a = knots[i]?.x ?? brace;
-      const b = Math.min(knot.x, top);
-      return b > a ? sum + Math.abs(curve.area(a, b) - chords.area(a, b)) : sum;
-    }, 0);
-    const moved =
-      still === null ? 0 : Math.abs(area - still.area(brace, Math.min(top, still.last))) + MOVED_DOUBT * Math.abs(shift) * area;
-    const past = (side: keyof Band, factor: number) => (full - top) * (end[side] + (factor * growth * (full - top)) / 2);
-    const areas = [area, ...others.map((other) => other.area(brace, top))];
-    return {
-      value: area + past('value', 1),
-      low: Math.max(0, Math.min(...areas) - off - moved) + past('low', beyond.low),
-      high: Math.max(...areas) + off + moved + past('high', beyond.high),
-    };
-  };
+  const top = Math.min(full, last);
+  const area = curve.area(brace, top);
+  const off = knots.slice(1).reduce((sum, knot, i) => {
+    const a = knots[i]?.x ?? brace;
+    const b = Math.min(knot.x, top);
+    return b > a ? sum + Math.abs(curve.area(a, b) - chords.area(a, b)) : sum;
+  }, 0);
+  const moved =
+    still === null ? 0 : Math.abs(area - still.area(brace, Math.min(top, still.last))) + MOVED_DOUBT * Math.abs(shift) * area;
+  const past = (side: keyof Band, factor: number) => (full - top) * (end[side] + (factor * growth * (full - top)) / 2);
+  const areas = [area, ...others.map((other) => other.area(brace, top))];
   return {
     force,
     value: (draw) => (draw <= brace ? 0 : draw <= last ? read(draw) : end.value + growth * (draw - last)),
     slope: (draw) => (draw < brace ? 0 : draw <= last ? curve.slope(draw) : growth),
-    // Whoever wants the weight alone has no use for it.
-    get energy() {
-      return energyOf();
+    energy: {
+      value: area + past('value', 1),
+      low: Math.max(0, Math.min(...areas) - off - moved) + past('low', beyond.low),
+      high: Math.max(...areas) + off + moved + past('high', beyond.high),
     },
     last,
     area: curve.area,
