@@ -1,6 +1,7 @@
 import type { Box } from '../plots/boxes.ts';
 import { inPrintInk } from './printInk.ts';
 import type { Drawn } from './page.ts';
+import { linesOf } from './linesOf.ts';
 import { looks, plainColour, readSvg, withPlainSpaces } from './readSvg.ts';
 import { xml, type XmlNode } from './xml.ts';
 
@@ -23,10 +24,8 @@ export function readFigure(figure: Element): Pick<Drawn, 'width' | 'height' | 'c
       const place = svg.getBoundingClientRect();
       found.push(xml('g', { transform: `translate(${fixed(place.left - frame.left)} ${fixed(place.top - frame.top)})` }, [read]));
     }
-    for (const element of within('[data-export-text]')) {
-      const read = overText(element, getComputedStyle(twinOf.get(element) ?? element), frame);
-      if (read !== null) found.push(read);
-    }
+    for (const element of within('[data-export-text]'))
+      found.push(...overText(element, getComputedStyle(twinOf.get(element) ?? element), frame));
     return found;
   });
   return { width: frame.width, height: frame.height, content };
@@ -35,30 +34,32 @@ export function readFigure(figure: Element): Pick<Drawn, 'width' | 'height' | 'c
 const fixed = (value: number): number => Number(value.toFixed(2));
 
 /** Whether it shows just now does not matter: a field at rest may leave it to another element to say the same. */
-function overText(element: Element, style: CSSStyleDeclaration, frame: DOMRect): XmlNode | null {
+function overText(element: Element, style: CSSStyleDeclaration, frame: DOMRect): readonly XmlNode[] {
   const given = element.getAttribute('data-export-text') ?? '';
   const text = (given !== '' ? given : element instanceof HTMLInputElement ? element.value : (element.textContent ?? '')).trim();
   const box = boxOf(element, style);
-  if (text === '' || box.right <= box.left || style.display === 'none') return null;
+  if (text === '' || box.right <= box.left || style.display === 'none') return [];
   const size = Number.parseFloat(style.fontSize);
-  const oneLine = given === '' && box.bottom - box.top < 2.2 * size;
-  const { left, right } = box;
+  const lines = given === '' && !(element instanceof HTMLInputElement) ? linesOf(element) : [{ ...box, text }];
   const anchor = { right: 'end', end: 'end', center: 'middle' }[style.textAlign] ?? 'start';
-  const x = anchor === 'end' ? right : anchor === 'middle' ? (left + right) / 2 : left;
-  return xml(
-    'text',
-    {
-      ...looks(style, 'letters'),
-      fill: plainFill(style.color),
-      stroke: undefined,
-      'text-anchor': anchor,
-      x: fixed(x - frame.left),
-      y: fixed((box.top + box.bottom) / 2 - frame.top + 0.34 * size),
-      // Another typeface is wider or narrower: what stands beside it must not be touched.
-      ...(oneLine ? { textLength: fixed(right - left), lengthAdjust: 'spacingAndGlyphs' } : {}),
-    },
-    withFractions(withPlainSpaces(text)),
-  );
+  return lines.map((line) => {
+    const { left, right, top, bottom } = line;
+    const x = anchor === 'end' ? right : anchor === 'middle' ? (left + right) / 2 : left;
+    return xml(
+      'text',
+      {
+        ...looks(style, 'letters'),
+        fill: plainFill(style.color),
+        stroke: undefined,
+        'text-anchor': anchor,
+        x: fixed(x - frame.left),
+        y: fixed((top + bottom) / 2 - frame.top + 0.34 * size),
+        // Another typeface is wider or narrower: what stands beside it must not be touched.
+        ...(given === '' ? { textLength: fixed(right - left), lengthAdjust: 'spacingAndGlyphs' } : {}),
+      },
+      withFractions(withPlainSpaces(line.text)),
+    );
+  });
 }
 
 /** Where the text itself is; an element may be wider. A field's own text cannot be asked for: its box without the padding must do. */
@@ -74,10 +75,8 @@ function boxOf(element: Element, style: CSSStyleDeclaration): Box {
 
 /** "64 3/4 in": the typeface builds the fraction where it can; where it cannot, it reads as it is typed. */
 function withFractions(text: string): readonly (XmlNode | string)[] {
-  const mixed = /^(.*?\d+ )(\d+\/\d+)(.*)$/.exec(text);
-  if (mixed === null) return [text];
-  const [, before = '', fraction = '', after = ''] = mixed;
-  return [before, xml('tspan', { style: "font-feature-settings:'frac'" }, [fraction]), after];
+  const parts = text.split(/(?<=\d )(\d+\/\d+)/);
+  return parts.map((part, i) => (i % 2 === 1 ? xml('tspan', { style: "font-feature-settings:'frac'" }, [part]) : part));
 }
 
 /** A field's own text may be made clear where another element shows it; on paper it is ink. */

@@ -83,6 +83,26 @@ test('the readings and the curve are saved as a table', async ({ bench, page }) 
   await expect(page.getByRole('status').filter({ hasText: /Given to the browser to save as demo - Tobin/ })).toBeVisible();
 });
 
+test('the spine axis takes along what would centre the shaft, and every line of what that costs', async ({ bench, page }) => {
+  expect(bench.notebook).not.toBe('');
+  await page.getByRole('button', { name: 'Open the demo bench' }).click();
+  await page.locator('.rack').getByRole('button', { name: /^Maud/ }).first().click();
+  await page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name: 'Arrow', exact: true }).click();
+  // Far too stiff: every kind of move, and costs too long for one line.
+  await page.locator('[data-field="arrowSet.deflection"]').fill('0.5 in');
+  await page.keyboard.press('Tab');
+  await expect(page.locator('.wants-moves li').nth(1)).toBeVisible();
+  const told = await page.locator('.wants-moves .note').allInnerTexts();
+  expect(told.length).toBeGreaterThan(1);
+  const text = await textOf(await saved(page, 'Save spine as SVG'));
+  const words = [...text.matchAll(/<text [^>]*>(.*?)<\/text>/g)]
+    .map(([, inside = '']) => inside.replace(/<[^>]*>/g, ''))
+    .join(' ');
+  const plain = (line: string) => line.replace(/[\s\u200a]+/g, ' ').trim();
+  expect(words).toContain('What would centre it');
+  for (const line of told) expect(words).toContain(plain(line));
+});
+
 test('the bow’s drawing takes the figures of its fields along, in ink, and leaves the fields behind', async ({ bench, page }) => {
   expect(bench.notebook).not.toBe('');
   await page.emulateMedia({ colorScheme: 'dark' });
