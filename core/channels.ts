@@ -6,6 +6,7 @@ export const benchChannels = [
   'bench.info',
   'notebook.load',
   'notebook.apply',
+  'notebook.shots',
   'notebook.undo',
   'notebook.redo',
   'preferences.get',

@@ -2,6 +2,7 @@ import { z } from './model/zod.ts';
 import type { Channel } from './channels.ts';
 import { FileSaved, FileToSave } from './files.ts';
 import { Change, BenchRecord } from './model/records.ts';
+import { ShotsEdit } from './model/shotsEdit.ts';
 import { Preferences } from './model/preferences.ts';
 import { Problem, type Result } from './model/problem.ts';
 
@@ -40,6 +41,11 @@ export const contract = {
     output: z.strictObject({ records: z.array(BenchRecord), state: UndoState, problems: z.array(Problem) }),
   },
   'notebook.apply': { input: z.strictObject({ book: Book, change: Change }), output: Written },
+  /** A Change of a group's shots that carries only the shots it is about, and whose answer carries none: the page knows them. */
+  'notebook.shots': {
+    input: z.strictObject({ book: Book, label: Change.shape.label, edit: ShotsEdit }),
+    output: z.strictObject({ revision: z.int().nonnegative(), state: UndoState }),
+  },
   /** `expected` is the entry that the window shows as next to undo or redo: what another window did since is not undone unseen. */
   'notebook.undo': { input: z.strictObject({ book: Book, expected: z.int().nonnegative() }), output: Written },
   'notebook.redo': { input: z.strictObject({ book: Book, expected: z.int().nonnegative() }), output: Written },
@@ -55,6 +61,14 @@ export type Output<C extends Channel> = z.infer<(typeof contract)[C]['output']>;
 /** What the host tells unasked: another window of the same bench has written, or the line was down and news may have been missed. */
 export const HostEvent = z.discriminatedUnion('event', [
   z.strictObject({ event: z.literal('notebook.changed'), book: Book, written: Written }),
+  /** The same of shots alone: the edit as it was made, and the revision that the group has now. */
+  z.strictObject({
+    event: z.literal('shots.changed'),
+    book: Book,
+    edit: ShotsEdit,
+    revision: z.int().nonnegative(),
+    state: UndoState,
+  }),
   z.strictObject({ event: z.literal('host.reconnected') }),
 ]);
 export type HostEvent = z.infer<typeof HostEvent>;

@@ -35,6 +35,7 @@ export function createApi(books: Books, shell: Shell): Api {
     'bench.info': async () => ok({ ...shell, notebook: { file: books.file, problem: await books.problem() } }),
     'notebook.load': ({ book }) => within(book, (notebook) => ok(notebook.load())),
     'notebook.apply': ({ book, change }) => within(book, (notebook) => notebook.apply(change)),
+    'notebook.shots': ({ book, label, edit }) => within(book, (notebook) => notebook.changeShots(label, edit)),
     'notebook.undo': ({ book, expected }) => within(book, (notebook) => notebook.undo(expected)),
     'notebook.redo': ({ book, expected }) => within(book, (notebook) => notebook.redo(expected)),
     'preferences.get': () => within('own', (notebook) => ok(notebook.preferences())),
@@ -61,7 +62,12 @@ const silent = (reply: Result<unknown>): Answer => ({ reply, event: null });
 const writes: ReadonlySet<BenchChannel> = new Set<BenchChannel>(['notebook.apply', 'notebook.undo', 'notebook.redo']);
 
 function eventOf(channel: BenchChannel, input: unknown, reply: Result<unknown>): HostEvent | null {
-  if (!reply.ok || !writes.has(channel)) return null;
+  if (!reply.ok) return null;
+  if (channel === 'notebook.shots') {
+    const { book, edit } = input as Input<typeof channel>;
+    return { event: 'shots.changed', book, edit, ...(reply.value as Output<typeof channel>) };
+  }
+  if (!writes.has(channel)) return null;
   return { event: 'notebook.changed', book: (input as { book: Book }).book, written: reply.value as Written };
 }
 

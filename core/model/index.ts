@@ -9,6 +9,7 @@ export * from './numberedArrow.ts';
 export * from './arrowSet.ts';
 export * from './setup.ts';
 export * from './group.ts';
+export * from './shotsEdit.ts';
 export * from './trial.ts';
 export * from './picture.ts';
 export * from './scoreSheet.ts';

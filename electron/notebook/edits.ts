@@ -1,5 +1,14 @@
 import { isDeepStrictEqual } from 'node:util';
-import { type BenchRecord, type Change, type RecordEdit, type Result, ok, refuse } from '../../core/model/index.ts';
+import {
+  type BenchRecord,
+  type Change,
+  type RecordEdit,
+  type Result,
+  type ShotsEdit,
+  ok,
+  refuse,
+  withShots,
+} from '../../core/model/index.ts';
 import { nameOf, readRow, recordOf, type RecordRow, textOf } from './rows.ts';
 import type { Sql } from './sql.ts';
 
@@ -67,6 +76,18 @@ function stepOf(sql: Sql, edit: RecordEdit): Result<Step> {
   const text = textOf(after);
   if (row !== null && row.text === text) return ok({ before: row, after: row });
   return ok({ before: row, after: { id, kind: after.kind, revision: nextRevision(row), text } });
+}
+
+/** The Change that an edit of shots comes to, on the group as the notebook holds it. */
+export function shotsChange(sql: Sql, label: string, edit: ShotsEdit): Result<Change> {
+  const row = readRow(sql, edit.groupId);
+  const stored = row === null || row.text === null ? null : recordOf(row);
+  if (stored?.ok === false) return stored;
+  if (stored === null || stored.value.kind !== 'group')
+    return refuse('stale', 'This group is no longer in the notebook: another window took it out. Nothing was written.');
+  const { id, kind, shots } = stored.value;
+  const before = { id, kind, revision: edit.revision };
+  return ok({ label, edits: [{ id, before, after: { ...stored.value, shots: withShots(shots, edit) } }] });
 }
 
 const otherRecord = refuse('other-record', 'An edit keeps a record what it is and whose it is; nothing was written.');

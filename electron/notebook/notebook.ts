@@ -5,12 +5,13 @@ import {
   type Preferences,
   type Problem,
   type Result,
+  type ShotsEdit,
   type Stamp,
   ok,
   refuse,
 } from '../../core/model/index.ts';
 import { MOST_CALL_BYTES, TOO_LARGE } from '../../core/channels.ts';
-import { altersSomething, nextRevision, type Step, stepsOf } from './edits.ts';
+import { altersSomething, nextRevision, shotsChange, type Step, stepsOf } from './edits.ts';
 import { type Entry, Journal } from './journal.ts';
 import { applyPatch, inverse, type Patch, patchBetween } from './patch.ts';
 import { readPreferences, writePreferences } from './preferences.ts';
@@ -54,6 +55,16 @@ export class Notebook {
     if (written > MOST_CALL_BYTES) return refuse('too-large', TOO_LARGE);
     const patches = real.map(({ before, after }) => patchBetween(after.id, after.kind, before?.text ?? null, after.text));
     return this.#write('do', change.label, steps.value, patches);
+  }
+
+  /** A Change that says only which shots it puts into a group and which it takes out. */
+  changeShots(label: string, edit: ShotsEdit): Result<{ revision: number; state: UndoState }> {
+    const change = shotsChange(this.#sql, label, edit);
+    if (!change.ok) return change;
+    const written = this.apply(change.value);
+    if (!written.ok) return written;
+    const [group] = written.value.records;
+    return ok({ revision: group?.record?.revision ?? edit.revision, state: written.value.state });
   }
 
   /** `expected` is the entry that the caller's window shows as the last: it may not undo what it has not seen. */

@@ -4,8 +4,10 @@ import type { FileToSave } from '../../core/files.ts';
 import type { BenchInfo, Book, Host, UndoState, Written } from '../../core/host.ts';
 import type { Id, Stamp } from '../../core/model/common.ts';
 import { defaultPreferences, type Preferences } from '../../core/model/preferences.ts';
-import type { Problem, Result } from '../../core/model/problem.ts';
+import type { ShotGroup } from '../../core/model/group.ts';
+import { ok, type Problem, type Result } from '../../core/model/problem.ts';
 import type { BenchRecord, RecordEdit } from '../../core/model/records.ts';
+import { withShots, type ShotsEdit } from '../../core/model/shotsEdit.ts';
 import { now } from './clock.ts';
 import { rememberedPlace, rememberPlace } from './place.ts';
 import { bundleOf, recordsOf, setupsOf, type Records } from './selectors.ts';
@@ -35,12 +37,17 @@ export interface BenchState {
   choose(setupId: Id): void;
   /** One user's edit: the edits are worked out from the records as they stand when its turn comes, so that quick typing never goes stale. */
   change(label: string, edits: (records: Records) => readonly RecordEdit[]): Promise<boolean>;
+  /** The same for the shots of one group, of which only those that are put in or taken out go to the notebook. */
+  changeShots(label: string, groupId: Id, edit: (group: ShotGroup) => ShotsPatch | null): Promise<boolean>;
   undo(): Promise<void>;
   redo(): Promise<void>;
   prefer(preferences: Preferences): Promise<void>;
   /** Hands a file to whoever can write one, and says what became of it. */
   save(file: FileToSave): Promise<boolean>;
 }
+
+/** Shots of a group that are taken out, by their ids, and those that are put in: in place of the one of the same id, or at the end. */
+export type ShotsPatch = Partial<Pick<ShotsEdit, 'out' | 'put'>>;
 
 export type Bench = StoreApi<BenchState>;
 
@@ -53,6 +60,12 @@ function withWritten(records: Records, written: Written): Records {
   }
   return next;
 }
+
+/** A group with an edit of its shots laid over it, as an answer to a write. */
+const shotsWritten = (group: ShotGroup, edit: ShotsEdit, revision: number, state: UndoState): Written => ({
+  records: [{ id: group.id, record: { ...group, revision, shots: withShots(group.shots, edit) } }],
+  state,
+});
 
 /** The place that is left when the records have moved on: the same set-up if it still stands, else the one shot with last, else any, else the first window. */
 function placeIn(records: Records, setupId: Id | null, screen: Screen): Pick<BenchState, 'setupId' | 'screen'> {
@@ -115,7 +128,12 @@ export function createBench(host: Host): Bench {
 
     host.subscribe((event) => {
       if (event.event === 'notebook.changed') heard(event.book, event.written);
-      else if (get().phase === 'open') void inTurn(() => load(get().book));
+      else if (event.event === 'shots.changed') {
+        const group = event.book === get().book ? get().records.get(event.edit.groupId) : undefined;
+        // An edit of a group that this window knows in another state cannot be followed.
+        if (group?.kind !== 'group' || group.revision !== event.edit.revision) void inTurn(() => load(get().book));
+        else heard(event.book, shotsWritten(group, event.edit, event.revision, event.state));
+      } else if (get().phase === 'open') void inTurn(() => load(get().book));
     });
 
     return {
@@ -158,6 +176,15 @@ export function createBench(host: Host): Bench {
         write(async (book) => {
           const list = edits(get().records);
           return list.length === 0 ? null : host.call('notebook.apply', { book, change: { label, edits: [...list] } });
+        }, label),
+      changeShots: (label, groupId, edit) =>
+        write(async (book) => {
+          const group = get().records.get(groupId);
+          const patch = group?.kind === 'group' ? edit(group) : null;
+          if (group?.kind !== 'group' || patch === null) return null;
+          const whole = { groupId, revision: group.revision, out: patch.out ?? [], put: patch.put ?? [] };
+          const answer = await host.call('notebook.shots', { book, label, edit: whole });
+          return answer.ok ? ok(shotsWritten(group, whole, answer.value.revision, answer.value.state)) : answer;
         }, label),
       undo: () => step('undo', 'Undone'),
       redo: () => step('redo', 'Done again'),

@@ -5,7 +5,7 @@ import { benchChannels, channels, contract } from '../../core/host.ts';
 import { defaultPreferences, Problem } from '../../core/model/index.ts';
 import type { Api } from '../../electron/api.ts';
 import { createBench } from '../../electron/bench.ts';
-import { anArcher, aSnapshot, change, tempNotebook, uuid } from './support.ts';
+import { aGroup, anArcher, aSnapshot, change, tempNotebook, uuid } from './support.ts';
 
 function benchOn(file = tempNotebook()): Api {
   const bench = createBench({ file, shell: 'loopback', version: '9.9.9' });
@@ -21,7 +21,8 @@ describe('The host', () => {
     const inputs: Record<(typeof benchChannels)[number], unknown> = {
       'bench.info': null,
       'notebook.load': own,
-      'notebook.apply': { ...own, change: change(null, anArcher(1)) },
+      'notebook.apply': { ...own, change: change(null, aGroup(1, 3)) },
+      'notebook.shots': { ...own, label: 'No shots', edit: { groupId: uuid(1), revision: 0, out: [], put: [] } },
       'notebook.undo': { ...own, expected: 1 },
       'notebook.redo': { ...own, expected: 1 },
       'preferences.get': null,
@@ -41,6 +42,17 @@ describe('The host', () => {
     expect((await call('notebook.undo', { ...own, expected: 1 })).event).toBeNull();
     const { reply, event } = await call('notebook.apply', { ...own, change: change(null, anArcher(1)) });
     expect(event).toEqual({ event: 'notebook.changed', book: 'own', written: (reply as { value: unknown }).value });
+    await call('notebook.apply', { ...own, change: change(null, aGroup(2, 3)) });
+    const edit = { groupId: uuid(2), revision: 0, out: [1], put: [] };
+    const shots = await call('notebook.shots', { ...own, label: 'A shot out', edit });
+    expect(shots.event).toMatchObject({
+      event: 'shots.changed',
+      book: 'own',
+      edit,
+      revision: 1,
+      state: { undo: { label: 'A shot out' } },
+    });
+    expect((await call('notebook.shots', { ...own, label: 'Again', edit })).event).toBeNull();
   });
 
   it('says which notebook it holds, and what is wrong with it', async () => {

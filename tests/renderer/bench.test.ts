@@ -3,6 +3,7 @@ import type { Channel, Host, HostEvent, Input, Written } from '../../core/host.t
 import { defaultPreferences } from '../../core/model/preferences.ts';
 import { ok, type Problem, refuse } from '../../core/model/problem.ts';
 import type { BenchRecord, Change } from '../../core/model/records.ts';
+import { withShots } from '../../core/model/shotsEdit.ts';
 import { born, createBench, edited } from '../../renderer/state/bench.ts';
 import { newArcher } from '../../renderer/state/births.ts';
 
@@ -33,6 +34,15 @@ function memoryHost(problems: readonly Problem[] = []) {
         'bench.info': () => ok({ shell: 'loopback', version: '0', notebook: { file: 'memory', problem: null } }),
         'notebook.load': () => ok({ records: [...records.values()], state: { undo: null, redo: null }, problems }),
         'notebook.apply': () => apply((input as Input<'notebook.apply'>).change),
+        'notebook.shots': () => {
+          const { label, edit } = input as Input<'notebook.shots'>;
+          const group = records.get(edit.groupId);
+          if (group?.kind !== 'group') return refuse('stale', 'No such group.');
+          const before = { id: group.id, kind: group.kind, revision: edit.revision };
+          const after = { ...group, shots: withShots(group.shots, edit) };
+          const written = apply({ label, edits: [{ id: group.id, before, after }] });
+          return written.ok ? ok({ revision: edit.revision + 1, state: written.value.state }) : written;
+        },
         'notebook.undo': () => refuse('nothing', 'Nothing to undo.'),
         'notebook.redo': () => refuse('nothing', 'Nothing to redo.'),
         'preferences.get': () => ok(defaultPreferences),
