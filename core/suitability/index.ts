@@ -7,4 +7,5 @@ export { fitOf, settled, type Fit, type Needed, type Verdict } from './verdict.t
 export { suitability, type ColumnView, type Margin, type Suitability, type SuitabilityInput } from './suitability.ts';
 export type { Move } from './move.ts';
 export { movedBundle } from './moved.ts';
+export { beyondReach } from './reach.ts';
 export { whatWouldCentre } from './centre.ts';

@@ -23,6 +23,8 @@ export const tradeSteps = {
   weightLb: 1,
   /** Target points and wooden points weigh so much: from memory. */
   usualPointGr: { from: 60, to: 145 },
+  /** Nobody looks for another length farther off than this: from memory. */
+  lengthReachIn: 2,
   /** Draw weight is turned by no more than this share of it: common practice. */
   weightShare: 0.1,
   /** What a whole turn of both limb bolts may do to the weight at most: from memory. */

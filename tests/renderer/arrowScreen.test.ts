@@ -11,7 +11,16 @@ import { grain, inch } from '../../core/units/exact.ts';
 import { arrowFollows, nothingEntered, spineFacts, suitabilityOf } from '../../renderer/features/arrow/derive.ts';
 import { atTarget, dozenTitle, matchedLine, restOfSet, stripsOf } from '../../renderer/features/arrow/dozen/derive.ts';
 import { fieldLevels } from '../../renderer/features/arrow/useArrowFields.ts';
-import { axisOf, moveName, reachText, shaftMark, spineViews, viewsTitle } from '../../renderer/features/arrow/wants.ts';
+import {
+  axisOf,
+  moveName,
+  movesInReach,
+  outOfReach,
+  reachText,
+  shaftMark,
+  spineViews,
+  viewsTitle,
+} from '../../renderer/features/arrow/wants.ts';
 import { stripMarks, type StripData } from '../../renderer/plots/strip/marks.ts';
 import { touches } from '../../renderer/plots/boxes.ts';
 
@@ -99,6 +108,27 @@ describe('what the arrow’s page says', () => {
     expect(moveName({ ...move, what: 'point', from: 100 * grain, to: 85 * grain, use: 'mass' }, units)).toBe('point 85 gr');
     expect(moveName({ ...move, what: 'length', from: 28 * inch, to: 27.5 * inch, use: 'length' }, units)).toBe('1/2 in shorter');
     expect(reachText({ ...move, what: 'point', from: 1, to: 1, use: 'mass', stopped: 'Too light.' })).toBe('not to be done');
+  });
+
+  it('draws no move that nobody would make, and says so in words', () => {
+    const refused = { cost: '', actsLike: 0.018, stopped: 'Not that.', reaches: 'middle' } as const;
+    const length = (byIn: number) =>
+      ({ ...refused, what: 'length', from: 28 * inch, to: (28 + byIn) * inch, use: 'length' }) as const;
+    const weight = (byLb: number) => ({ ...refused, what: 'weight', from: 36, to: 36 + byLb, use: 'weight' }) as const;
+    const shaft = { ...refused, what: 'shaft', from: 0.018, to: 0.02, use: 'deflection', stopped: null } as const;
+    expect(movesInReach([length(7.5), weight(21), shaft])).toEqual([shaft]);
+    expect(outOfReach([length(7.5), weight(21), shaft])).toBe('No arrow length and no draw weight within reach would centre it.');
+    // 2 in and a tenth are still thought of; what may be done is never left out.
+    expect(movesInReach([length(-2), length(2), weight(-3.6)])).toHaveLength(3);
+    expect(movesInReach([{ ...weight(5), stopped: null }])).toHaveLength(1);
+    expect(outOfReach([length(2), weight(3), shaft])).toBeNull();
+    // Far too stiff on the example’s bow: it would have to grow by more than anybody thinks of.
+    const stiff = whatWouldCentre({ ...exampleBundle, arrowSet: { ...exampleBundle.arrowSet, deflection: 0.42 * inch } }, units);
+    if (!stiff.ok) throw new Error(stiff.problem.sentence);
+    const asked = stiff.value.find(({ what }) => what === 'length');
+    expect(Math.abs((asked?.to ?? 0) - (asked?.from ?? 0)) / inch).toBeGreaterThan(2);
+    expect(movesInReach(stiff.value)).not.toContain(asked);
+    expect(outOfReach(stiff.value)).toMatch(/no arrow length/i);
   });
 
   it('colours the figure that a finding asks for', () => {

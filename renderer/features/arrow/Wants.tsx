@@ -10,7 +10,7 @@ import { MoveArrow } from '../../plots/spine/MoveArrow.tsx';
 import { SpineAxis } from '../../plots/spine/SpineAxis.tsx';
 import { useUnits } from '../../state/useBench.ts';
 import { useFindings } from '../frame/useFindings.ts';
-import { actsText, axisOf, moveName, reachText, shaftMark, spineViews, viewsTitle } from './wants.ts';
+import { actsText, axisOf, moveName, movesInReach, outOfReach, reachText, shaftMark, spineViews, viewsTitle } from './wants.ts';
 
 interface Props {
   bundle: Bundle;
@@ -44,7 +44,9 @@ function Axis({ bundle, answer, width }: { bundle: Bundle; answer: Suitability; 
   const found = useMemo(() => whatWouldCentre(bundle, units), [bundle, units]);
   const views = useMemo(() => spineViews(answer, units), [answer, units]);
   const shaft = useMemo(() => shaftMark(answer, units), [answer, units]);
-  const scale = useMemo(() => axisOf(answer, found.ok ? found.value : [], width, units), [answer, found, width, units]);
+  const moves = useMemo(() => (found.ok ? movesInReach(found.value) : []), [found]);
+  const beyond = found.ok ? outOfReach(found.value) : null;
+  const scale = useMemo(() => axisOf(answer, moves, width, units), [answer, moves, width, units]);
   const { rule, cycles } = answer;
   return (
     <>
@@ -60,16 +62,21 @@ function Axis({ bundle, answer, width }: { bundle: Bundle; answer: Suitability; 
             {answer.why}
           </p>
         )}
-        {found.ok && found.value.length > 0 && (
+        {moves.length > 0 && (
           <>
             <h3 className="wants-moves-title" data-export-text="">
               {answer.verdict === 'in range' ? 'In range: nothing has to change. What would centre it' : 'What would centre it'}
             </h3>
             <ul className="wants-moves">
-              {found.value.map((move) => (
+              {moves.map((move) => (
                 <MoveRow key={`${move.what} ${move.to}`} move={move} from={shaft.value} scale={scale} />
               ))}
             </ul>
+            {beyond !== null && (
+              <p className="note faint" data-export-text="">
+                {beyond}
+              </p>
+            )}
           </>
         )}
       </Exportable>

@@ -1,7 +1,7 @@
 import { woodPounds } from '../../../core/arrow/index.ts';
-import { countWord } from '../../../core/model/sentence.ts';
+import { countWord, together } from '../../../core/model/sentence.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
-import type { Move, Suitability, Verdict } from '../../../core/suitability/index.ts';
+import { beyondReach, type Move, type Suitability, type Verdict } from '../../../core/suitability/index.ts';
 import { factorOf, textQuantity, unitOf } from '../../../core/units/index.ts';
 import { spineScale, type SpineScale } from '../../plots/spine/axis.ts';
 import type { ShaftMark, SpineView } from '../../plots/spine/marks.ts';
@@ -56,6 +56,20 @@ export function axisOf({ views, margin }: Suitability, moves: readonly Move[], w
     ...moves.map(({ actsLike }) => actsLike),
   ];
   return spineScale(deflections, width, factorOf('deflection', units), unitOf('deflection', units));
+}
+
+/** The moves that are drawn: one that may not be done is told as long as somebody might think of it, and not far beyond. */
+export const movesInReach = (moves: readonly Move[]): readonly Move[] =>
+  moves.filter((move) => move.stopped === null || !beyondReach(move));
+
+/** What is left when the moves that nobody would make are left out; null when each kind still has one. */
+export function outOfReach(moves: readonly Move[]): string | null {
+  const drawn = new Set(movesInReach(moves).map(({ what }) => what));
+  const names = { point: 'no point', length: 'no arrow length', weight: 'no draw weight', shaft: 'no shaft' } as const;
+  const missing = new Set(moves.filter(({ what }) => !drawn.has(what)).map(({ what }) => names[what]));
+  if (missing.size === 0) return null;
+  const words = together([...missing]);
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)} within reach would centre it.`;
 }
 
 /** A change in the trade's words: "point 85 gr", "1/2 in shorter", "bow 2 lb lighter", "another shaft". */
