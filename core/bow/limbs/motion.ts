@@ -106,19 +106,17 @@ export function motionOf(bow: LimbBow, braced: Braced, hinge: Hinge): Motion {
         limbEnergy: tipMass * tip * tip,
         stored: potential(u, theta) - least,
         stringEnergy: q * (along * along + along * tip * string.cos + tip * tip),
-        lost: work * y.subarray(FIRST_LOSS).reduce((sum, share) => sum + share, 0),
+        // Not by a view of the state: that would give each state a buffer of its own.
+        lost: work * ((y[4] ?? 0) + (y[5] ?? 0) + (y[6] ?? 0)),
       };
     },
   };
 }
 
-/** Where the parts of a state are: u [m], θ [rad], u′ [m/s] and θ′ [rad/s]; the three shares that are lost come after them. */
-const FIRST_LOSS = 4;
-
 /**
  * The place and the speed in a state.
  *
- * @equation y = (u, θ, u′, θ′, …)
+ * @equation y = (u, θ, u′, θ′, …), the three shares that are lost after them
  * @param y - state of the motion [list]
  * @returns u [m], θ [rad], u′ [m/s] and θ′ in radians a second [record]
  * @validity a state of motionOf

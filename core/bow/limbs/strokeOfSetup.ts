@@ -1,11 +1,11 @@
 import { ok, type Bundle, type Result } from '../../model/index.ts';
 import { defaultPreferences, type UnitChoice } from '../../model/preferences.ts';
 import { textQuantity } from '../../units/index.ts';
+import { speedBasis } from '../chronograph/speedBasis.ts';
 import { kindFigures } from '../kinds.ts';
 import { launchSpeed } from '../speed.ts';
 import { AMO_ADDS } from '../stroke.ts';
 import { looseFromCurve } from '../timeOnString.ts';
-import { virtualMassOf } from '../virtualMass.ts';
 import { bracedOf, type Braced } from './braced.ts';
 import { hingeOf, type Hinge } from './hinge.ts';
 import { limbBowOf, type BundleBow } from './limbBowOf.ts';
@@ -36,19 +36,18 @@ interface FittedBow extends BundleBow {
   readonly hinge: Hinge;
 }
 
-const none = { credible: false, virtualMass: null, returned: null, stored: null } as const;
-
 /** Speeds off a chronograph where they make sense, else the kind's figures. */
 function simpleOf(bundle: Bundle, { curve }: BundleBow): Simple {
-  const fitted = virtualMassOf(bundle);
-  const { credible, virtualMass, returned, stored } = fitted.ok ? fitted.value : none;
-  if (credible && virtualMass !== null && returned !== null)
+  const read = speedBasis(bundle);
+  if (read.ok && read.value.doubt === null && read.value.virtualMass !== null && read.value.returned !== null) {
+    const { virtualMass, returned, then } = read.value;
     return {
       virtualMass: virtualMass.value,
       // Of what was stored when the speeds were read: brace height or draw may have been altered since.
-      share: Math.min(1, returned.value / (stored ?? curve.energy).value),
+      share: Math.min(1, returned.value / (then?.energy ?? curve.energy).value),
       from: 'chronograph',
     };
+  }
   const kind = kindFigures[bundle.bow.bowKind];
   return { virtualMass: kind?.virtualMass.value ?? 0, share: kind?.hysteresis.value ?? 1, from: 'kind' };
 }
