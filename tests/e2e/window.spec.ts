@@ -27,6 +27,29 @@ test('the regions scroll, never the page, on every screen and in every window', 
   }
 });
 
+test('the names in the title block stand whole in a narrow window, long ones in two lines', async ({ bench, page }) => {
+  expect(bench.notebook).not.toBe('');
+  await page.setViewportSize({ width: 1024, height: 700 });
+  await page.getByRole('button', { name: 'Open the demo bench' }).click();
+  const names = page.locator('.block dl > div:not(.kept) dd');
+  const cut = () =>
+    names.evaluateAll((all) =>
+      all
+        .filter((name) => name.scrollWidth > name.clientWidth || name.scrollHeight > name.clientHeight + 4)
+        .map((name) => name.textContent),
+    );
+  for (const setup of await page.locator('.rack-item').all()) {
+    await setup.click();
+    expect(await cut()).toEqual([]);
+  }
+  await page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name: 'Arrow', exact: true }).click();
+  const name = 'Outdoor dozen, made over from the winter set with longer points';
+  await page.locator('[data-field="arrowSet.name"]').fill(name);
+  await page.keyboard.press('Tab');
+  await expect(names.filter({ hasText: name })).toBeVisible();
+  expect(await cut()).toEqual([]);
+});
+
 test('F6 goes round bar, column, page and findings, and Shift+F6 the other way', async ({ bench, page }) => {
   expect(bench.notebook).not.toBe('');
   await page.getByRole('button', { name: 'Open the demo bench' }).click();
