@@ -4,6 +4,13 @@ import { median } from './row.ts';
 export type Contestant = (times: number) => unknown;
 
 const WARM_UP_MS = 200;
+/**
+ * A function is compiled for speed once it has run some hundreds of times. Without as many runs, what takes milliseconds is timed while
+ * the compiler is still at it, and its threads' time with it: one edit of a set-up then read three times what it takes. How long the
+ * first edits take a person is told by frames.mjs.
+ */
+const WARM_UP_RUNS = 500;
+const MOST_WARM_UP_MS = 2000;
 const BATCH_MS = 5;
 const ROUNDS = 31;
 
@@ -37,10 +44,12 @@ function processorMs(contestant: Contestant, times: number): number {
 
 /** Warms up, and finds how many runs fill a batch that the clock can tell. */
 function batchOf(contestant: Contestant): number {
-  let [times, took, spent] = [1, 0, 0];
-  while (spent < WARM_UP_MS || took < BATCH_MS / 2) {
+  let [times, took, spent, runs] = [1, 0, 0, 0];
+  const cold = () => spent < WARM_UP_MS || (runs < WARM_UP_RUNS && spent < MOST_WARM_UP_MS);
+  while (cold() || took < BATCH_MS / 2) {
     took = processorMs(contestant, times);
     spent += took;
+    runs += times;
     if (took < BATCH_MS) times = Math.max(times + 1, Math.min(10 * times, Math.ceil((times * BATCH_MS) / Math.max(took, 0.01))));
   }
   return Math.max(1, Math.round((times * BATCH_MS) / took));
