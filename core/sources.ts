@@ -33,6 +33,10 @@ export const sources = {
     'N. R. Draper, H. Smith, Applied Regression Analysis, 3rd edition, Wiley 1998 (from memory): weighted least squares, pure error and lack of fit.',
   'fieller-1954':
     'E. C. Fieller, Some problems in interval estimation, Journal of the Royal Statistical Society, Series B 16 (1954) 175-185 (from memory): the interval of a ratio.',
+  'fischler-bolles-1981':
+    'M. A. Fischler, R. C. Bolles, Random sample consensus, Communications of the ACM 24 (1981) 381-395 (from memory).',
+  'fitzgibbon-1999':
+    'A. Fitzgibbon, M. Pilu, R. B. Fisher, Direct least square fitting of ellipses, IEEE Transactions on Pattern Analysis and Machine Intelligence 21 (1999) 476-480 (from memory).',
   'fritsch-butland-1984':
     'F. N. Fritsch, J. Butland, A method for constructing local monotone piecewise cubic interpolants, SIAM Journal on Scientific and Statistical Computing 5 (1984) 300-304.',
   'goldberg-levine-1946':
@@ -42,10 +46,18 @@ export const sources = {
   'grubbs-1964': 'F. E. Grubbs, Statistical Measures of Accuracy for Riflemen and Missile Engineers, 1964.',
   'hairer-1993':
     'E. Hairer, S. P. Nørsett, G. Wanner, Solving Ordinary Differential Equations I, Nonstiff Problems, 2nd edition, Springer 1993, sections II.4 to II.6: the pair of Dormand and Prince, its step control and its continuous extension.',
+  'halir-flusser-1998':
+    'R. Halíř, J. Flusser, Numerically stable direct least squares fitting of ellipses, WSCG 1998 (from memory).',
+  'hartley-zisserman-2004':
+    'R. Hartley, A. Zisserman, Multiple View Geometry in Computer Vision, 2nd edition, Cambridge 2004, chapters 2 and 4: homographies, the normalised direct linear transform, the camera matrix (from memory).',
   'hickman-1947':
     'C. N. Hickman, F. Nagler, P. E. Klopsteg, Archery: The Technical Side, 1947: string mass, efficiency, virtual mass.',
+  'holland-welsch-1977':
+    'P. W. Holland, R. E. Welsch, Robust regression using iteratively reweighted least-squares, Communications in Statistics A6 (1977) 813-827 (from memory): Tukey’s constant 4.685.',
   'howard-2021':
     'S. R. Howard, A. Ramdas, J. McAuliffe, J. Sekhon, Time-uniform, nonparametric, nonasymptotic confidence sequences, Annals of Statistics 49 (2021) 1055-1080.',
+  'iec-61966-2-1':
+    'IEC 61966-2-1:1999, Default RGB colour space, sRGB (from memory): from a picture’s numbers to amounts of light.',
   'james-1954':
     'G. S. James, Tests of linear hypotheses in univariate and multivariate analysis when the ratios of the population variances are unknown, Biometrika 41 (1954) 19-43.',
   'jcgm-100':
@@ -58,6 +70,8 @@ export const sources = {
     'N. L. Johnson, S. Kotz, N. Balakrishnan, Continuous Univariate Distributions, volume 2, 2nd edition, Wiley 1995: beta, F, t and noncentral F.',
   'johnson-wichern-2007':
     'R. A. Johnson, D. W. Wichern, Applied Multivariate Statistical Analysis, 6th edition, Pearson 2007, chapters 5 and 6.',
+  'kanatani-2016':
+    'K. Kanatani, Y. Sugaya, Y. Kanazawa, Ellipse Fitting for Computer Vision, Morgan & Claypool 2016 (from memory): errors to first order over their gradient, weights renewed.',
   'kiefer-1953':
     'J. Kiefer, Sequential minimax search for a maximum, Proceedings of the American Mathematical Society 4 (1953) 502-506.',
   'klopsteg-1943': 'P. E. Klopsteg, Physics of bows and arrows, American Journal of Physics 11 (1943) 175-192.',

@@ -16,10 +16,12 @@ const rooms = [
   'aim',
   'group',
   'trials',
+  'questions',
   'compare',
   'safety',
   'findings',
   'dozen',
+  'photo',
 ];
 const sources = Object.keys(core.sources);
 const filesOf = (room: string) =>

@@ -19,9 +19,11 @@ const rooms = [
   ['findings', 'Every check of a set-up as a line to show.'],
   ['group', 'Measures of a group, the shift between two, faces and scores, and the distributions under them.'],
   ['trials', 'What bare shafts say beside fletched ones, and the one next change.'],
+  ['questions', 'What a technician asks of one group, each with its answer and what would tell.'],
   ['flight', 'Air, drag, trajectory.'],
   ['aim', 'Sight, drop, point-on distance, point of aim.'],
   ['dozen', 'A numbered set: its spread, the odd arrows, the best-matched ones, and what the spread does at the target.'],
+  ['photo', 'A photographed face: its rings found, the way it lies, and the place of a hole.'],
   ['compare', 'Two set-ups, or two snapshots, figure by figure.'],
 ] as const;
 
