@@ -6,3 +6,4 @@ export { readTwoGroups } from './twoGroups.ts';
 export { nextChange, type NextChange } from './nextChange.ts';
 export type { Evidence } from './evidence.ts';
 export { acrossText, chanceSentence, countText, plusMinusText, whereWords } from './words.ts';
+export * from './guided/index.ts';
