@@ -60,6 +60,7 @@ export function readCell(
       ? ok(number)
       : refuse('not-a-number', `For ${column.name}, a whole number from ${least} to ${most} was expected.`);
   }
+  if ('anyText' in column) return ok(1);
   const word = text.trim().toLowerCase();
   const at = column.words.findIndex((words) => words.includes(word));
   const known = column.words.map(([first = '']) => first).join(' or ');

@@ -7,6 +7,8 @@ import type { TableColumn, TableRead, TableRow } from './table.ts';
 /** A line of this length is a paragraph, or another file altogether. */
 const LONGEST_LINE = 400;
 const LONGEST_SHOWN = 60;
+/** Lines of a long table that settle what stands between its cells. */
+const SAMPLE = 500;
 
 interface Line {
   readonly line: number;
@@ -39,17 +41,26 @@ export function readTable(text: string, columns: readonly TableColumn[], units: 
     .map((one, i): Line => ({ line: i + 1, text: one }))
     .filter((line) => /[^\s;,]/.test(line.text));
   const lines = all.slice(0, most);
-  const read = (separator: Separator, style: Style) => readLines(lines, columns, units, separator, style);
-  const candidates = separators
-    .filter((separator) => separator.length > 1 || lines.some((line) => line.text.includes(separator)))
-    .map((separator) => inBestStyle((style) => read(separator, style), text.includes(','), lines.length));
-  const [first = read('none', 'each'), ...others] = candidates;
-  const best = others.reduce((a, b) => (b.taken > a.taken ? b : a), first);
+  const commas = text.includes(',');
+  const readBy = (some: readonly Line[]) => (separator: Separator) => {
+    const read = inBestStyle((style) => readLines(some, columns, units, separator, style), commas, some.length);
+    return { ...read, separator };
+  };
+  const possible = separators.filter((one) => one.length > 1 || lines.some((line) => line.text.includes(one)));
+  // What stands between the cells of a long table can be told from some of its lines; what commas mean, only from all.
+  const apart = Math.ceil(lines.length / SAMPLE);
+  const some = apart < 4 ? lines : lines.filter((_, i) => i % apart === 0);
+  const found = mostTaken(possible.map(readBy(some)));
+  const best = some === lines ? found : readBy(lines)(found.separator);
   const leftOut = best.rows.filter(({ fate }) => fate === 'left out').length;
   const more = all.length - lines.length;
   const tooMany = more === 0 ? null : `Only the first ${most} lines were read; ${more} more were left out.`;
-  return { ...best, leftOut, tooMany };
+  return { rows: best.rows, columns: best.columns, taken: best.taken, leftOut, tooMany };
 }
+
+/** The first of those that take the most lines; "none" is always among them. */
+const mostTaken = <R extends Reading>(readings: readonly R[]): R =>
+  readings.reduce((best, one) => (one.taken > best.taken ? one : best));
 
 /** Whether commas part decimals or thousands throughout is asked only when cell by cell it cannot be told. */
 function inBestStyle(read: (style: Style) => Reading, commas: boolean, count: number): Reading {
@@ -73,17 +84,17 @@ function readLines(
   let width = columns.length;
   const rows = lines.map(({ line, text }): TableRow => {
     const shown = text.trim().length > LONGEST_SHOWN ? `${text.trim().slice(0, LONGEST_SHOWN - 1)}…` : text.trim();
-    const row = { line, text: shown, values: columns.map(() => null) };
+    const row = { line, text: shown, cells: [] as readonly string[], values: columns.map(() => null) };
     if (text.length > LONGEST_LINE) return { ...row, fate: 'left out', why: 'This line is too long for a line of a table.' };
     const cells = splitLine(text, separator);
     const heads = readHeads(cells, columns, places);
     if (heads !== null) {
       places = heads;
       width = cells.length;
-      return { ...row, fate: 'header', why: null };
+      return { ...row, cells, fate: 'header', why: null };
     }
     const found = readRow(cells, columns, places, width, (column, cell, unit) => readCell(column, cell, style, units, unit));
-    return { ...row, ...found };
+    return { ...row, cells, ...found };
   });
   return { rows, columns: places, taken: rows.filter(({ fate }) => fate === 'taken').length };
 }

@@ -25,14 +25,21 @@ interface WordColumn extends AnyColumn {
   readonly words: readonly (readonly string[])[];
 }
 
+/** Anything at all; its value is 1 where there is something, and the text stands among the line's cells. */
+interface TextColumn extends AnyColumn {
+  readonly anyText: true;
+}
+
 /** What a column of a pasted table is taken for. */
-export type TableColumn = FigureColumn | WholeColumn | WordColumn;
+export type TableColumn = FigureColumn | WholeColumn | WordColumn | TextColumn;
 
 /** What became of one line, blank lines apart. */
 export interface TableRow {
   /** Counted from 1, blank lines too: as an editor counts them. */
   readonly line: number;
   readonly text: string;
+  /** As the line was cut; none where it was too long to be a line of a table. */
+  readonly cells: readonly string[];
   readonly fate: 'taken' | 'header' | 'left out';
   /** Why it was left out, or what of a taken line was not read; else null. */
   readonly why: string | null;
