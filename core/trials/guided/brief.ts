@@ -3,7 +3,7 @@ import { disputedOf } from './disputed.ts';
 import { planShows } from './power.ts';
 import { procedureOf } from './procedure.ts';
 import { plannedRows } from './rows.ts';
-import { spreadOrGuess } from './spreadOf.ts';
+import { spreadOrGuess } from './archerSpread.ts';
 import { trialStops } from './stops.ts';
 import type { TrialBrief, TrialInput } from './types.ts';
 

@@ -12,7 +12,7 @@ export type {
 } from './types.ts';
 export type { SettingPoint, ShiftPoint, Spanned, TrialPlot } from './plot.ts';
 export { newTrialPlan } from './plan.ts';
-export { spreadOf } from './spreadOf.ts';
+export { archerSpread } from './archerSpread.ts';
 export { brief } from './brief.ts';
 export { sheet } from './sheet.ts';
 export { exampleTrial, exampleTrialInput } from './exampleInput.ts';

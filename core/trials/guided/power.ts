@@ -5,7 +5,7 @@ import { textQuantity } from '../../units/index.ts';
 import { acrossText } from '../words.ts';
 import { usualTearText } from './disputed.ts';
 import { errorsFound } from './foundBy.ts';
-import { spreadSentence } from './spreadOf.ts';
+import { spreadSentence } from './archerSpread.ts';
 import type { SpreadAt, TrialInput } from './types.ts';
 import { walkBackFinds } from './walkBackFinds.ts';
 

@@ -25,7 +25,7 @@ export interface TrialInput {
   readonly groups: ReadonlyMap<Id, ShotGroup>;
   readonly units: UnitChoice;
   readonly now: Stamp;
-  /** From spreadOf; null where no groups are on record, and a guess is told as a guess. */
+  /** From archerSpread; null where no groups are on record, and a guess is told as a guess. */
   readonly spread: SpreadAt | null;
 }
 

@@ -21,9 +21,9 @@ const GUESS = { settled: 0.002, learner: 0.004 } as const;
  * @returns the spread seen from the bow and what it rests on; null when no group tells [record]
  * @validity shots that count; the same bow, arrows and form throughout
  * @source smyth-2004
- * @example spreadOf([exampleFletched], 18, defaultPreferences.units).from // "1 group at 18 m"
+ * @example archerSpread([exampleFletched], 18, defaultPreferences.units).from // "1 group at 18 m"
  */
-export function spreadOf(groups: readonly ShotGroup[], distance: number, units: UnitChoice): SpreadAt | null {
+export function archerSpread(groups: readonly ShotGroup[], distance: number, units: UnitChoice): SpreadAt | null {
   const told = groups.flatMap((group) => {
     const shots = counted(group);
     if (group.fletching !== 'fletched' || shots.length < 2 || inOneHole(shots)) return [];
@@ -55,7 +55,7 @@ function basisOf(past: readonly SpreadBasis[]): SpreadBasis {
  * The spread on record, or a guess that says it is one.
  *
  * @equation without groups on record 2 mm per metre for a settled archer, 4 for any other
- * @param spread - from spreadOf [record]
+ * @param spread - from archerSpread [record]
  * @param archer - the archer, for the guess [record]
  * @returns a spread, never null [record]
  * @validity the guess only plans; nothing is judged against it
