@@ -51,5 +51,7 @@ function unitIn(cell: string, column: TableColumn, named: boolean): string | nul
   const last = /[\s/,:]([^\s,:]+)$/.exec(` ${cell.trim()}`)?.[1] ?? '';
   const words = bracketed !== undefined ? [bracketed] : named ? [last, last.replace(/^[^/]*\//, '')] : [cell];
   const dimension = dimensionOf[limits[column.measure].use];
-  return words.find((word) => word !== '' && findUnit(word, dimension) !== null)?.trim() ?? null;
+  // The y of a place is no yard.
+  const own = (word: string) => named && [column.name, ...(column.also ?? [])].includes(word.trim().toLowerCase());
+  return words.find((word) => word !== '' && !own(word) && findUnit(word, dimension) !== null)?.trim() ?? null;
 }
