@@ -11,6 +11,8 @@ export default defineConfig({
   fullyParallel: true,
   forbidOnly: true,
   timeout: 60_000,
+  // A run that hangs ends by itself, and says so.
+  globalTimeout: 20 * 60_000,
   reporter: [['list'], ['json', { outputFile: '../.cache/results/playwright.json' }]],
   use: {
     browserName: 'chromium',
@@ -21,6 +23,7 @@ export default defineConfig({
     contextOptions: { reducedMotion: 'reduce' },
     launchOptions: { args: [...quietFlags], ...(executablePath ? { executablePath } : {}) },
     screenshot: 'only-on-failure',
-    trace: 'retain-on-failure',
+    // A trace takes the whole page down at every step: nearly half of all the work, for a failure that seldom comes. Ask for it where one does.
+    trace: process.env['FISTMELE_TRACE'] ? 'retain-on-failure' : 'off',
   },
 });

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright/test';
 import { expect, test } from './bench.ts';
 import { bothHands, keyboard } from './hands.ts';
-import { amissIn, sizes, type Written } from './texts.ts';
+import { amissIn, drawn, sizes, type Written } from './texts.ts';
 
 const goTo = (page: Page, screen: string) =>
   page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name: screen, exact: true }).click();
@@ -34,8 +34,8 @@ const written = (page: Page): Promise<Written[]> =>
 
 /** What is wrong with the page's texts: two that touch, one that leaves the work, one too small to read. */
 async function amiss(page: Page): Promise<string[]> {
-  // The drawing follows a figure for a moment.
-  await page.waitForTimeout(250);
+  await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+  await drawn(page);
   const texts = await written(page);
   expect(texts.length).toBeGreaterThan(40);
   return amissIn(page, texts);
@@ -112,8 +112,7 @@ for (const size of sizes) {
     await expect(page).toHaveTitle(/^Arrow/);
     const fill = async (name: string, text: string) => {
       await page.getByLabel(name, { exact: true }).fill(text);
-      await page.keyboard.press('Enter');
-      await page.locator('h1').click();
+      await page.keyboard.press('Tab');
       await expect(page.locator('.kept dd')).not.toHaveText('writing…');
     };
     expect(await amiss(page), 'empty').toEqual([]);
@@ -134,10 +133,10 @@ for (const take of bothHands) {
     await hands.press('Go on to the bow');
     await hands.press('Arrow');
     await hands.fill('length', '28 1/4');
-    await hands.fill('point', '100');
-    await hands.fill('shaft’s mass', '7.5 gr/in');
-    await hands.fill('nock', '9');
     await hands.fill('balance point', '17 7/8 in');
+    await hands.fill('nock', '9');
+    await hands.fill('shaft’s mass', '7.5 gr/in');
+    await hands.fill('point', '100');
     await hands.choose('material', 'wood');
     await hands.fill('deflection', '40 lb');
     await expect(page.locator('.block')).toContainText(/drawn1 : \d\.\d/);

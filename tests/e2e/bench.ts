@@ -4,17 +4,25 @@ import path from 'node:path';
 import { expect, type Page, test as base } from 'playwright/test';
 import { type RunningHost, startHost } from '../../electron/launch/host.mjs';
 
+interface Hosted<Host> {
+  readonly notebook: string;
+  readonly host: Host;
+}
+
+const hostOf = (notebook: string): Promise<RunningHost> => startHost({ env: { ...process.env, FISTMELE_NOTEBOOK: notebook } });
+
 /** A bench of the test's own: the built loopback host on a notebook in a temporary folder, and a page admitted to it. */
 export class TestBench {
   readonly page: Page;
   readonly notebook: string;
   /** What the page complained of in its console; the fixture expects nothing at the end. */
   readonly complaints: string[] = [];
-  #host: RunningHost | null = null;
+  #host: RunningHost | null;
 
-  constructor(page: Page, folder: string) {
+  constructor(page: Page, { notebook, host }: Hosted<RunningHost>) {
     this.page = page;
-    this.notebook = path.join(folder, 'notebook.sqlite');
+    this.notebook = notebook;
+    this.#host = host;
     page.on('pageerror', (error) => this.complaints.push(String(error)));
     page.on('console', (message) => {
       if (message.type() !== 'error' && message.type() !== 'warning') return;
@@ -26,7 +34,7 @@ export class TestBench {
 
   /** Starts the host on the test's notebook; the page is not opened by this. */
   async start(): Promise<void> {
-    this.#host = await startHost({ env: { ...process.env, FISTMELE_NOTEBOOK: this.notebook } });
+    this.#host = await hostOf(this.notebook);
   }
 
   async stop(): Promise<void> {
@@ -54,16 +62,25 @@ export class TestBench {
   }
 }
 
-export const test = base.extend<{ bench: TestBench }>({
-  bench: async ({ page }, use) => {
-    const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'fistmele-e2e-'));
-    const bench = new TestBench(page, folder);
-    await bench.start();
+export const test = base.extend<{ hosted: Hosted<Promise<RunningHost>>; bench: TestBench }>({
+  // Of itself, before all others: the host starts while the browser makes a page.
+  hosted: [
+    // The first argument names what a fixture needs.
+    // oxlint-disable-next-line no-empty-pattern
+    async ({}, use) => {
+      const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'fistmele-e2e-'));
+      const notebook = path.join(folder, 'notebook.sqlite');
+      await use({ notebook, host: hostOf(notebook) });
+      fs.rmSync(folder, { recursive: true, force: true });
+    },
+    { auto: true },
+  ],
+  bench: async ({ hosted, page }, use) => {
+    const bench = new TestBench(page, { ...hosted, host: await hosted.host });
     await bench.open();
     await use(bench);
     await page.goto('about:blank');
     await bench.stop();
-    fs.rmSync(folder, { recursive: true, force: true });
     expect(bench.complaints, 'complaints in the console').toEqual([]);
   },
 });

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright/test';
 import { expect, test } from './bench.ts';
 import { bothHands } from './hands.ts';
-import { amissIn, sizes, type Written } from './texts.ts';
+import { amissIn, drawn, sizes, type Written } from './texts.ts';
 
 /** Every text and every field of the drawing and its details, as the browser has laid them out. */
 const written = (page: Page): Promise<Written[]> =>
@@ -36,9 +36,9 @@ const written = (page: Page): Promise<Written[]> =>
 
 /** What is wrong with the drawing's texts: two that touch, one that leaves the work, one too small to read. */
 async function amiss(page: Page): Promise<string[]> {
-  // The drawing follows a figure for a moment, and a field that has the focus is larger than at rest.
+  // A field that has the focus is larger than at rest.
   await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
-  await page.waitForTimeout(300);
+  await drawn(page);
   const texts = await written(page);
   expect(texts.length).toBeGreaterThan(35);
   return amissIn(page, texts);

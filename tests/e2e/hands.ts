@@ -135,15 +135,18 @@ export function keyboard(page: Page): Hands {
     async choose(list, entry) {
       await tabTo(page, list);
       const select = page.locator(':focus');
-      const fits = async () => {
-        const text = await select.evaluate((element) => (element as HTMLSelectElement).selectedOptions[0]?.textContent ?? '');
-        return typeof entry === 'string' ? text.includes(entry) : entry.test(text);
-      };
-      await page.keyboard.press('Home');
-      const count = await select.locator('option').count();
-      for (let i = 0; i < count && !(await fits()); i++) await page.keyboard.press('ArrowDown');
-      expect(await fits(), `${list} offers ${String(entry)}`).toBe(true);
+      const fits = (text: string) => (typeof entry === 'string' ? text.includes(entry) : entry.test(text));
+      const chosen = () => select.evaluate((element) => (element as HTMLSelectElement).selectedOptions[0]?.textContent ?? '');
+      const texts = await select.locator('option').allTextContents();
+      const [from, to] = [texts.indexOf(await chosen()), texts.findIndex(fits)];
+      expect(to, `${list} offers ${String(entry)}`).toBeGreaterThanOrEqual(0);
+      // A letter leads to the next entry that begins with it; where that is another one, the arrows do it step by step.
+      const letter = texts[to]?.charAt(0) ?? '';
+      const next = [...texts.keys()].map((step) => (from + 1 + step) % texts.length).find((i) => texts[i]?.startsWith(letter));
+      if (to !== from && next === to && /[a-z\d]/i.test(letter)) await page.keyboard.press(letter);
+      else for (let i = from; i !== to; i += Math.sign(to - from)) await page.keyboard.press(to > from ? 'ArrowDown' : 'ArrowUp');
       await onceKept(page);
+      expect(fits(await chosen()), `${list} offers ${String(entry)}`).toBe(true);
     },
     async press(button) {
       await tabTo(page, button);

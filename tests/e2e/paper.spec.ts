@@ -33,31 +33,16 @@ for (const take of bothHands) {
     await hands.fill('arrow length', '28 1/2');
     await hands.press('Go on to the bow');
 
+    // In the order of the page, as Tab leads through it.
     await hands.fill('upper limb to string', '206');
     await hands.fill('lower limb to string', '203');
-    await hands.fill('nocking point', '6');
-    await hands.fill('centre shot', '2.4');
     await hands.fill('string length', '64 3/4');
     await hands.fill('length', '68');
     await hands.fill('button', '2 1/2');
     await hands.fill('upper bolt', '3');
     await hands.fill('lower bolt', '3');
-    await hands.choose('nock fit', 'a light tap frees it');
-    await hands.choose('string material', 'HMPE');
-    await hands.fill('strands', '18');
-    await hands.fill('string mass', '106');
-    await hands.fill('twists', '24');
-    await hands.fill('marked weight', '38');
-    await hands.fill('brace, least', '8.25');
-    await hands.fill('brace, most', '9.25');
-    await hands.fill('arrow mass, least', '7');
-    await hands.choose('low-stretch string', /^allowed/);
-    await hands.fill('draw length', '28');
-    await hands.choose('experience', 'settled');
-    await hands.choose('clicker', 'shoots with a clicker');
-    await hands.choose('age', '17 or over');
-    await hands.fill('holds full draw for', '20');
-
+    await hands.fill('nocking point', '6');
+    await hands.fill('centre shot', '2.4');
     await hands.press(/^readings off the scale/);
     await hands.press('Paste a table');
     await hands.paste(scale);
@@ -68,14 +53,29 @@ for (const take of bothHands) {
     await hands.paste(chronograph);
     await hands.press('Read it');
     await hands.press(/^Keep 4/);
+    await hands.choose('string material', 'HMPE');
+    await hands.fill('strands', '18');
+    await hands.fill('string mass', '106');
+    await hands.fill('twists', '24');
+    await hands.choose('nock fit', 'a light tap frees it');
+    await hands.fill('marked weight', '38');
+    await hands.fill('brace, least', '8.25');
+    await hands.fill('brace, most', '9.25');
+    await hands.fill('arrow mass, least', '7');
+    await hands.choose('low-stretch string', /^allowed/);
+    await hands.fill('draw length', '28');
+    await hands.choose('experience', 'settled');
+    await hands.choose('clicker', 'shoots with a clicker');
+    await hands.choose('age', '17 or over');
+    await hands.fill('holds full draw for', '20');
     await expect(page.getByRole('heading', { name: /J stored/ })).toBeVisible();
 
     await hands.press('Arrow');
-    await hands.fill('point', '110');
-    await hands.fill('insert', '12');
     await hands.fill('nock', '8');
     await hands.fill('fletching', '8');
     await hands.fill('shaft’s mass', '7.5');
+    await hands.fill('insert', '12');
+    await hands.fill('point', '110');
     await hands.fill('whole arrow', '352');
     await hands.fill('deflection', '0.620');
     await hands.fill('outer diameter', '5.5');

@@ -29,10 +29,10 @@ for (const take of bothHands) {
     await hands.fill('arrow length', '72.4 cm');
     await hands.press('Go on to the bow');
 
-    await hands.fill('nocking point', '6 mm');
     await hands.fill('tiller', '3');
-    await hands.fill('button', '2 1/2');
     await hands.fill('length', '68 in');
+    await hands.fill('button', '2 1/2');
+    await hands.fill('nocking point', '6 mm');
     await hands.fill('brace, least', '8.25');
     await hands.fill('brace, most', '235 mm');
     await hands.fill('draw length', '28');
@@ -43,12 +43,12 @@ for (const take of bothHands) {
     ).toBeVisible();
 
     await hands.press('Arrow');
-    await hands.fill('deflection', '0.620');
-    await hands.fill('shaft’s mass', '7.5');
-    await hands.fill('point', '110 gr');
-    await hands.fill('insert', '12');
     await hands.fill('nock', '8');
     await hands.fill('fletching', '0.5 g');
+    await hands.fill('shaft’s mass', '7.5');
+    await hands.fill('insert', '12');
+    await hands.fill('point', '110 gr');
+    await hands.fill('deflection', '0.620');
     await expect(
       findings.getByRole('listitem').filter({ hasText: 'Spine 0.620 in' }).getByRole('img', { name: 'In range' }),
     ).toBeVisible();

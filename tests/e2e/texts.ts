@@ -16,6 +16,14 @@ export const sizes = [
   { width: 1024, height: 700 },
 ] as const;
 
+/** Once the page is drawn as it now is: its typefaces are there, and two frames have passed in which a size that changed is taken up. */
+export const drawn = (page: Page): Promise<void> =>
+  page.evaluate(async () => {
+    await document.fonts.ready;
+    const frame = () => new Promise((resolve) => requestAnimationFrame(resolve));
+    for (let i = 0; i < 3; i++) await frame();
+  });
+
 /** What is wrong with a page's texts: two that touch, one that leaves the work, one too small to read. */
 export async function amissIn(page: Page, texts: readonly Written[]): Promise<string[]> {
   const work = await page.locator('.work').boundingBox();
