@@ -2,7 +2,8 @@ import { sameDistance } from '../group/index.ts';
 import type { ShotBundle } from '../model/bundle.ts';
 import { defaultPreferences, type UnitChoice } from '../model/preferences.ts';
 import type { Use } from '../units/uses.ts';
-import { doubtedFigures } from './figures.ts';
+import { asSetFigures } from './asSet.ts';
+import { doubtedFigures, inSections } from './figures.ts';
 import { halfOfDifference, type DoubtedFigure, type Section } from './figure.ts';
 import { comparableGroups, type ChosenGroups } from './groupFigures.ts';
 import { spreadNoise } from './spreadNoise.ts';
@@ -56,8 +57,8 @@ export function compareSetups(
     const own = index === 0 ? one : another;
     return { fletched: fletched?.[index] ?? own.fletched[0] ?? null, trial: trial?.[index] ?? own.trials[0] ?? null };
   };
-  const left = doubtedFigures(reference, chosen(0), units);
-  const right = doubtedFigures(other, chosen(1), units);
+  const left = inSections([...doubtedFigures(reference, chosen(0), units), ...asSetFigures(reference, other)]);
+  const right = inSections([...doubtedFigures(other, chosen(1), units), ...asSetFigures(other, reference)]);
   return left.map((figure, index): CompareRow => {
     const pair = right[index];
     if (pair === undefined) throw new RangeError('Both set-ups have the same figures.');

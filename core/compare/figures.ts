@@ -11,7 +11,7 @@ import { setupFigures } from './setupFigures.ts';
 /** A set-up with its groups where it has any. */
 export type MaybeShot = Bundle & { readonly groups?: readonly ShotGroup[] };
 
-const order: readonly Section[] = ['Build', 'On the bow', 'On the face', 'Far off'];
+const sections: readonly Section[] = ['Build', 'On the bow', 'On the face', 'Far off'];
 
 /**
  * Every figure of a set-up with the doubts it is made of.
@@ -26,13 +26,26 @@ const order: readonly Section[] = ['Build', 'On the bow', 'On the face', 'Far of
  * @example doubtedFigures(exampleBundle, { fletched: null, trial: null }, defaultPreferences.units)[0].key // "mass"
  */
 export function doubtedFigures(bundle: Bundle, chosen: ChosenGroups, units: UnitChoice): readonly DoubtedFigure[] {
-  const all = [
+  return inSections([
     ...setupFigures(bundle),
     pointAheadFigure(bundle),
     ...flightFigures(bundle, units),
     ...groupFigures(chosen, units),
-  ];
-  return order.flatMap((section) => all.filter((figure) => figure.section === section));
+  ]);
+}
+
+/**
+ * Figures in the order of their sections.
+ *
+ * @equation build, bow, face, far off; within a section as they come
+ * @param figures - the figures [list]
+ * @returns the same figures [list]
+ * @validity any figures
+ * @source own derivation
+ * @example inSections([]) // []
+ */
+export function inSections(figures: readonly DoubtedFigure[]): readonly DoubtedFigure[] {
+  return sections.flatMap((section) => figures.filter((figure) => figure.section === section));
 }
 
 /**

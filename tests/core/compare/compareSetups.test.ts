@@ -110,6 +110,33 @@ describe('two set-ups side by side', () => {
     expect(assumed?.note).toBe('eye 10 cm over the arrow assumed');
   });
 
+  it('have the tube, brace height, tiller and string side by side, and no row for what neither has', () => {
+    const mm = 0.001;
+    const keys = ['diameter', 'wall', 'braceHeight', 'tiller', 'strands', 'stringLength', 'stringMass'];
+    const plain = shot(setUp());
+    const shown = (a: ShotBundle, b: ShotBundle) =>
+      compareSetups(a, b)
+        .map(({ key }) => key)
+        .filter((key) => keys.includes(key));
+    // The example has no wall and no string on record.
+    expect(shown(plain, plain)).toEqual(['diameter', 'braceHeight', 'tiller']);
+    const strung = shot(
+      other({
+        arrowSet: { wall: 0.4 * mm },
+        settings: { strands: 16, stringMaterial: 'polyester', tiller: 5 * mm, braceHeight: 0.2165 },
+      }),
+    );
+    expect(shown(plain, strung)).toEqual(['diameter', 'wall', 'braceHeight', 'tiller', 'strands']);
+    expect(shown(strung, plain)).toEqual(shown(plain, strung));
+    // A tape is read to 1 mm and a tiller to half of one, each time: 0.6 mm of brace height are within, 2 mm of tiller are not.
+    expect(row('braceHeight', plain, strung).verdict).toBe('noise');
+    expect(row('tiller', plain, strung)).toMatchObject({ verdict: 'real', section: 'On the bow' });
+    expect(row('tiller', plain, strung).noise).toBeCloseTo(Math.hypot(0.5, 0.5) * mm, 12);
+    expect(row('strands', plain, strung)).toMatchObject({ verdict: 'unknown', note: 'Not on record for both.' });
+    const fewer = shot(setUp({ settings: { strands: 14, stringMaterial: 'HMPE' } }));
+    expect(row('strands', strung, fewer)).toMatchObject({ verdict: 'real', difference: -2, note: 'polyester; HMPE' });
+  });
+
   it('say what an unknown figure waits for', () => {
     const blank = row('deflection', shot(setUp()), shot(other({ arrowSet: { deflection: null } })));
     expect(blank).toMatchObject({ verdict: 'unknown', other: null, difference: null, note: 'Waits for the spine deflection.' });
@@ -164,6 +191,31 @@ describe('the headline of a comparison', () => {
     );
   });
 
+  it('advises neither of two that are stopped, nor one of them', () => {
+    const bare = (at: number) => ring('bare', 8, [at, 0], 20);
+    // Outside the maker’s 8 1/4 to 9 1/4 in.
+    const low = { settings: { braceHeight: 7.5 * 0.0254 } };
+    const sound = shot(named(setUp(), 'A'), [fletched, bare(60)]);
+    const lowA = shot(named(setUp(low), 'A'), [fletched, bare(60)]);
+    const lowB = shot(named(other(low), 'B'), [fletched, bare(5)]);
+    const landed = 'B: bare shafts land 5 mm from the fletched, not 60 mm';
+    expect(head(lowA, lowB)).toBe(`${landed}; shoot neither until the brace height is mended`);
+    expect(head(sound, lowB)).toBe(`${landed}; do not shoot B until its brace height is mended`);
+    const short = { settings: { pointAhead: -0.01 } };
+    const shortB = shot(named(other(short), 'B'), [fletched, bare(5)]);
+    expect(head(lowA, shortB)).toBe('Shoot neither A nor B until their stops are mended');
+    expect(head(shot(named(setUp(short), 'A'), [fletched]), shortB)).toBe(
+      'Shoot neither until the stop is mended. Arrow too short: its end is 3/8 in behind the rest',
+    );
+  });
+
+  it('says how the bow is set where the arrows are the same', () => {
+    const b = other({ settings: { braceHeight: 8.75 * 0.0254, tiller: 0.005 } }, 'B');
+    expect(head(shot(named(setUp(), 'A')), shot({ ...b, arrowSet: exampleBundle.arrowSet }))).toBe(
+      'B: brace height +1/4 in and tiller +2 mm; no groups at one distance yet',
+    );
+  });
+
   it('gives a description its article and a name none', () => {
     const bare = (at: number) => ring('bare', 8, [at, 0], 20);
     const lead = (one: string, another: string) =>
@@ -181,7 +233,7 @@ describe('the headline of a comparison', () => {
       archer: { drawLength: null },
       bow: { markedWeight: null, braceLow: null, braceHigh: null, length: null },
       arrowSet: { length: null, deflection: null, linearDensity: null, pointMass: null, weighed: null, diameter: null },
-      settings: { braceHeight: null, weightOnFingers: null, arrowSpeed: null, pointAhead: null },
+      settings: { braceHeight: null, tiller: null, weightOnFingers: null, arrowSpeed: null, pointAhead: null },
     });
     expect(head(shot(setUp()), shot(empty))).toBe('Nothing to compare yet: no figure is known of both');
     expect(head(shot(setUp()), shot(setUp()))).toBe('The two do not differ in any figure that is known of both');
@@ -259,7 +311,7 @@ describe('the demo\u2019s planted comparison', () => {
     expect(find('meanRadius')?.verdict).toBe(expected.meanRadius);
     expect(find('mass')?.verdict).toBe('real');
     expect(compareHeadline(rows, heavy, light, units)).toMatch(
-      /^Keep the 85 gr point: bare shafts land \d+ mm from the fletched, not \d+ mm$/,
+      /^The 85 gr point: bare shafts land \d+ mm from the fletched, not \d+ mm; shoot neither until the brace height is mended$/,
     );
   });
 });
