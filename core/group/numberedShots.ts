@@ -24,7 +24,7 @@ const MOST_ARROWS = 100;
 export function checkedNumbers(shots: readonly EndShot[]): Result<readonly NumberedShot[]> {
   const checked = checkedPoints(shots, 'these ends');
   if (!checked.ok) return checked;
-  const numbered = shots.flatMap((shot): NumberedShot[] => (shot.arrow === null ? [] : [{ ...shot, arrow: shot.arrow }]));
+  const numbered = shots.flatMap(({ x, y, arrow, end }): NumberedShot[] => (arrow === null ? [] : [{ x, y, arrow, end }]));
   const count = new Set(numbered.map(({ arrow }) => arrow)).size;
   if (count < FEWEST_ARROWS) {
     const sentence = `At least ${FEWEST_ARROWS} numbered arrows were expected, and ${count} ${count === 1 ? 'was' : 'were'} found: write a number on each arrow and note it with its hole.`;

@@ -46,7 +46,8 @@ export function arrowModel(shots: readonly NumberedShot[]): ArrowModel | null {
   ];
   const [k, m] = [arrows.length, ends.length];
   if (k < 2) return null;
-  const placed = shots.map((shot) => ({ ...shot, i: arrowAt.get(shot.arrow) ?? 0, j: endAt.get(shot.end) ?? 0 }));
+  // Written out, not spread: a set of 10,000 shots is laid out anew for every arrow that is left aside.
+  const placed = shots.map(({ x, y, arrow, end }) => ({ x, y, i: arrowAt.get(arrow) ?? 0, j: endAt.get(end) ?? 0 }));
   const met = Matrix.zeros(k, m);
   const endSums = Matrix.zeros(m, 2);
   const right = Matrix.zeros(k, 2);

@@ -1,8 +1,9 @@
 import type { EndPair, EndShot } from '../group/index.ts';
 import type { Shot } from '../model/group.ts';
 
-/** More looks than this cost time and tell no more: ends are then taken together. */
+/** More looks than this, and looks at more shots than this in all, cost time and tell no more: ends are then taken together. */
 const MOST_LOOKS = 60;
+const MOST_LOOKED_AT = 30_000;
 
 /**
  * The shots end by end.
@@ -42,7 +43,7 @@ export function endShots(shots: readonly Shot[]): readonly EndShot[] {
 /**
  * Two groups end by end, for a verdict that may be looked at after every end.
  *
- * @equation ends of one number stand together; one that only one group has is taken into the next that both have, the last ones into the pair before; without ends all shots are one look; at most 60 looks
+ * @equation ends of one number stand together; one that only one group has is taken into the next that both have, the last ones into the pair before; without ends all shots are one look; at most 60 looks, fewer for thousands of shots
  * @param reference - shots of the one group [list]
  * @param moved - shots of the other group [list]
  * @returns the pairs in order [list]
@@ -55,7 +56,8 @@ export function endPairs(reference: readonly Shot[], moved: readonly Shot[]): re
   const sides = [endsOf(reference), endsOf(moved)] as const;
   const numbers = [...new Set(sides.flatMap((side) => side.map(({ end }) => end)))].sort((a, b) => a - b);
   const byEnd = sides.map((side) => new Map(side.map(({ end, shots }) => [end, shots])));
-  const together = Math.ceil(numbers.length / MOST_LOOKS);
+  const looks = Math.max(1, Math.min(MOST_LOOKS, Math.floor(MOST_LOOKED_AT / (reference.length + moved.length))));
+  const together = Math.ceil(numbers.length / looks);
   const none: { reference: readonly Shot[]; moved: readonly Shot[]; ends: number } = { reference: [], moved: [], ends: 0 };
   const pairs: EndPair[] = [];
   let open = none;

@@ -15,3 +15,6 @@ export { againstUsual, type AgainstUsual } from './againstUsual.ts';
 export { asked, type Asked } from './asked.ts';
 export { endPairs } from './ends.ts';
 export { earlierAlike, pastSpread, shotAlike, usualSpread } from './history.ts';
+export { readScores, scoreLines } from './scoreText.ts';
+export { sheetReading, sheetTotal, type SheetReading, type SheetTotal } from './sheetReading.ts';
+export { betweenText, lengthText, manyText, tableOf } from './texts.ts';

@@ -8,6 +8,8 @@ import type { Question, QuestionPage } from './question.ts';
 import { manyText, pText, tableOf, unanswered } from './texts.ts';
 
 const ASK = 'Is one arrow odd?';
+/** Above this the scatter of each arrow, a fit for each, is left to the page. */
+const MANY = 2000;
 const TEXT =
   'Each arrow’s mean place against the mean of the others, freed of where each end lay. Only the worst is tested; if it is odd it leaves the comparison and the next worst is tested against the rest, so that a bad arrow accuses no good one. Loose means that an arrow scatters more than the others; it needs more ends still.';
 
@@ -28,10 +30,14 @@ export function oddQuestion({ shots, units }: Asked): Question {
   const found = oddArrows(known);
   if (!found.ok) return unanswered('odd', ASK, found.problem, TEXT);
   const value = found.value;
-  const loose = looseArrows(known);
-  const page = (): QuestionPage => oddPage(value, loose.ok ? loose.value : null, units);
+  const scatter = (): LooseArrows | null => {
+    const loose = looseArrows(known);
+    return loose.ok ? loose.value : null;
+  };
+  const loose = known.length > MANY ? null : scatter();
+  const page = (): QuestionPage => oddPage(value, loose ?? scatter(), units);
   const base = { id: 'odd', ask: ASK, page } as const;
-  const slack = loose.ok ? loose.value.loose : null;
+  const slack = loose?.loose ?? null;
   const apart = value.odd.map(({ arrow, offset }) => {
     return `arrow ${arrow} strikes ${whereWords(offset.x, offset.y, mainParts(offset.x, offset.y), 'the others', units)}`;
   });
@@ -53,7 +59,7 @@ export function oddQuestion({ shots, units }: Asked): Question {
     value.next === null
       ? ''
       : `About ${manyText(value.next.ends, 'more end')} would show arrow ${value.next.arrow}, if it stays so far off. `;
-  const twice = loose.ok && loose.value.endsForTwice !== null ? loose.value.endsForTwice : null;
+  const twice = loose?.endsForTwice ?? null;
   return {
     ...base,
     answer: `None shown in ${manyText(value.ends, 'end')} of ${manyText(value.arrows, 'arrow')}${seen}.`,

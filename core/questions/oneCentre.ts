@@ -25,6 +25,8 @@ const TEXT =
  * @example oneCentreQuestion(asked({ group: exampleFletched, beside: null, others: [], bundle: exampleBundle, shaftRadius: 0.0029, units: defaultPreferences.units })).state // "cannot tell"
  */
 export function oneCentreQuestion({ group, history, shots, units }: Asked): Question {
+  const measured = groupMeasures(shots);
+  if (!measured.ok) return unanswered('one centre', ASK, measured.problem, TEXT);
   const groups = [...history.slice(1 - MOST_GROUPS), group];
   if (groups.length < 2)
     return unanswered(
