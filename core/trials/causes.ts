@@ -32,7 +32,9 @@ export function causesOf(
     ];
   const height = vertical === null ? [] : heightCauses(bundle, vertical, units);
   const side = lateral === null ? [] : sideCauses(bundle, lateral, units);
-  return [...new Set([...height, ...side])];
+  const told = new Set(height.map((found) => found.cause));
+  // One and the same cause of either reading is listed once.
+  return [...height, ...side.filter((found) => !told.has(found.cause))];
 }
 
 const cause = (text: string, evidenceFor: readonly string[], evidenceAgainst: readonly string[]): Cause => ({
@@ -41,8 +43,11 @@ const cause = (text: string, evidenceFor: readonly string[], evidenceAgainst: re
   evidenceAgainst,
 });
 
-/** One and the same cause of either reading, so that it is listed once. */
-const tightNock = cause('The nock is too tight on the string', [], []);
+function tightNock({ setup }: Bundle): Cause {
+  const fit = setup.settings.nockFit;
+  const words = fit === null ? [] : [`The nock fit is on record as ${fit}.`];
+  return cause('The nock is too tight on the string', fit === 'tight' ? words : [], fit === 'tight' ? [] : words);
+}
 
 function heightCauses(bundle: Bundle, vertical: NonNullable<Reading['vertical']>, units: UnitChoice): Cause[] {
   const high = vertical === 'nocking point high';
@@ -58,7 +63,7 @@ function heightCauses(bundle: Bundle, vertical: NonNullable<Reading['vertical']>
     stands === (high ? 'high' : 'low') ? [words] : [],
     stands !== null && stands === (high ? 'low' : 'high') ? [words] : [],
   );
-  return high ? [first, tightNock] : [first, cause('The shaft bounces off the rest', [], [])];
+  return high ? [first, tightNock(bundle)] : [first, cause('The shaft bounces off the rest', [], [])];
 }
 
 function sideCauses(bundle: Bundle, lateral: 'stiff' | 'weak', units: UnitChoice): Cause[] {
@@ -69,7 +74,7 @@ function sideCauses(bundle: Bundle, lateral: 'stiff' | 'weak', units: UnitChoice
     shaftCause(bundle, lateral, units),
     button ? cause(`The button is too ${stiff ? 'firm' : 'soft'}`, [], []) : null,
     button && settings.centreShot !== null ? centreShotCause(bundle, stiff, units) : null,
-    stiff ? tightNock : null,
+    stiff ? tightNock(bundle) : null,
     cause(
       stiff ? 'The draw is shorter or lighter than on record' : 'The draw is longer or heavier than on record',
       settings.weightOnFingers === null ? ['The weight on the fingers was not measured.'] : [],

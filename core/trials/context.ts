@@ -15,6 +15,8 @@ export interface ContextDifference {
   readonly voids: boolean;
   /** It is part of the equipment, so between two groups of a kind it may be the very thing on trial. */
   readonly equipment: boolean;
+  /** False when one side was never noted, so that it may or may not differ. */
+  readonly known: boolean;
 }
 
 const NOT_ALONE = 'The difference is not the equipment\u2019s alone.';
@@ -37,8 +39,8 @@ export function contextDifferences(a: ShotGroup, b: ShotGroup, units: UnitChoice
   const [first, second] = bareTrial ? ([a.fletching, b.fletching] as const) : (['the first', 'the second'] as const);
   const pair = (what: string, one: string, other: string) => `${what}: ${one} for ${first}; ${other} for ${second}.`;
   const found: ContextDifference[] = [];
-  const tell = (key: string, sentence: string, voids = false, equipment = false) =>
-    found.push({ key, sentence, voids, equipment });
+  const tell = (key: string, sentence: string, voids = false, equipment = false, known = true) =>
+    found.push({ key, sentence, voids, equipment, known });
 
   if (!sameDistance(a, b)) {
     const [near, far] = [a, b].map((group) => textQuantity(group.context.distance, 'distance', units));
@@ -49,7 +51,7 @@ export function contextDifferences(a: ShotGroup, b: ShotGroup, units: UnitChoice
   for (const { field, one, other, known } of differing(formFields, a.context.form, b.context.form, units)) {
     const voids = bareTrial && known;
     const ending = !known ? 'Note it for both.' : voids ? 'One form was expected.' : NOT_ALONE;
-    tell(`form.${field.key}`, `${pair(field.name, one, other)} ${ending}`, voids);
+    tell(`form.${field.key}`, `${pair(field.name, one, other)} ${ending}`, voids, false, known);
   }
   // Between groups of a kind the equipment may be the very thing on trial; bare against fletched nothing but the fletching may differ.
   const ending = bareTrial ? ` ${NOT_FLETCHING}` : '';

@@ -1,5 +1,5 @@
 import { whyRule } from '../findings/parts.ts';
-import type { ShotGroup } from '../model/group.ts';
+import { counted, type ShotGroup } from '../model/group.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { textQuantity } from '../units/index.ts';
 import type { NextStep } from './reading.ts';
@@ -58,7 +58,7 @@ export function shootAgain(fletched: ShotGroup, bare: ShotGroup, units: UnitChoi
  * @example howMany(exampleFletched, exampleBare) // "6 fletched and 4 bare"
  */
 export function howMany(fletched: ShotGroup, bare: ShotGroup): string {
-  const least = (group: ShotGroup, fewest: number) => Math.max(group.shots.length, fewest);
+  const least = (group: ShotGroup, fewest: number) => Math.max(counted(group).length, fewest);
   return `${least(fletched, FEWEST.fletched)} fletched and ${least(bare, FEWEST.bare)} bare`;
 }
 

@@ -1,6 +1,6 @@
 import { capital } from '../findings/parts.ts';
 import { shiftOfGroups } from '../group/index.ts';
-import type { ShotGroup } from '../model/group.ts';
+import { counted, type ShotGroup } from '../model/group.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { refuse } from '../model/problem.ts';
 import { contextDifferences } from './context.ts';
@@ -18,7 +18,7 @@ const counts: Readonly<Record<number, string>> = { 2: 'Two', 3: 'Three', 4: 'Fou
  * @param b - the other group [record]
  * @param units - the person's choice of units [record]
  * @returns sentences, shift and differences; a problem when the groups cannot be compared [record]
- * @validity one distance, two or more arrows of each, both fletched or both bare
+ * @validity one distance, two or more arrows of each, both fletched or both bare; shots left out are not compared
  * @source own derivation
  * @example readTwoGroups(exampleFletched, { ...exampleBare, fletching: 'fletched' }, defaultPreferences.units).headline // "The second group lands 43 mm right of the first, and that is real"
  */
@@ -29,7 +29,7 @@ export function readTwoGroups(a: ShotGroup, b: ShotGroup, units: UnitChoice): Tw
     a.fletching !== b.fletching
       ? refuse('fletching', 'Two groups of a kind were expected, both fletched or both bare.')
       : voids === undefined
-        ? shiftOfGroups(a.shots, b.shots)
+        ? shiftOfGroups(counted(a), counted(b))
         : refuse(voids.key, voids.sentence);
   if (!answer.ok) {
     const sentence = answer.problem.sentence
