@@ -1,0 +1,94 @@
+import {
+  arrowsForShift,
+  arrowsForTighter,
+  looseArrows,
+  oddArrows,
+  severalCentres,
+  tighterGroup,
+  type EndShot,
+} from '../../core/group/index.ts';
+import type { Random } from '../../fixtures/random.ts';
+import { share, type Figure } from './row.ts';
+import { round, shot, shots, wider, type Scatter } from './scatter.ts';
+import { calledReal } from './shift.ts';
+
+const DRAWS = 20_000;
+
+const shiftFound = (d: number, n1: number, n2: number, expected: string): Figure =>
+  share(`Shift, found: ${d} spreads, ${n1} + ${n2} (${expected})`, DRAWS, null, (random) =>
+    calledReal(shots(random, n1, round), shots(random, n2, round, d * Math.SQRT1_2, d * Math.SQRT1_2)),
+  );
+
+/** Planned for the best test of round groups, so that the default comes out a little lower. */
+const shiftPlanned = (d: number): Figure => {
+  const n = arrowsForShift(d, 0.8, 0.05);
+  return shiftFound(d, n, n, 'planned for .80');
+};
+
+const severalFound = (n: number, at: readonly number[]): Figure =>
+  share(`Several centres, found: groups of ${n} at ${at.join(', ')} spreads`, DRAWS / 2, null, (random) => {
+    const result = severalCentres(at.map((x) => shots(random, n, round, x)));
+    return result.ok && result.value.verdict === 'differ';
+  });
+
+const tighterFound = (ratio: number, n: number, words: string): Figure =>
+  share(`Tighter, found: spread ${ratio} of the old, ${n} + ${n} (${words})`, DRAWS / 2, null, (random) => {
+    const result = tighterGroup(shots(random, n, round), shots(random, n, wider(round, ratio)));
+    return result.ok && result.value.verdict === 'tighter';
+  });
+const tighterPlanned = (ratio: number): Figure =>
+  tighterFound(ratio, arrowsForTighter(ratio, 0.8, 0.025), 'the best test for round groups .80');
+
+/** Ends of numbered arrows: arrow i strikes at `offsets[i]`, and each end lies somewhere else. */
+export function numberedEnds(
+  random: Random,
+  ends: number,
+  offsets: readonly (readonly [number, number])[],
+  scatters: readonly Scatter[],
+): EndShot[] {
+  return Array.from({ length: ends }, (_, end) => {
+    const place = shot(random, round);
+    return offsets.map(([x, y], i) => {
+      const at = shot(random, scatters[i] ?? scatters[0] ?? round, x, y);
+      return { x: at.x + place.x, y: at.y + place.y, arrow: i + 1, end: end + 1 };
+    });
+  }).flat();
+}
+
+const oddFound = (k: number, offset: number, ends: number, expected: string): Figure =>
+  share(`Odd arrow, found: 1 of ${k}, ${offset} spreads off, ${ends} ends (${expected})`, DRAWS / 10, null, (random) => {
+    const offsets = Array.from({ length: k }, (_, i) => [i === 0 ? offset : 0, 0] as const);
+    const result = oddArrows(numberedEnds(random, ends, offsets, [round]));
+    return result.ok && result.value.odd.some(({ arrow }) => arrow === 1);
+  });
+
+const looseFound = (k: number, ratio: number, ends: number, expected: string): Figure =>
+  share(`Loose arrow, found: 1 of ${k}, ${ratio} times the spread, ${ends} ends${expected}`, DRAWS / 20, null, (random) => {
+    const offsets = Array.from({ length: k }, () => [0, 0] as const);
+    const scatters = offsets.map((_, i) => (i === 0 ? wider(round, ratio) : round));
+    const result = looseArrows(numberedEnds(random, ends, offsets, scatters));
+    return result.ok && result.value.loose?.arrow === 1;
+  });
+
+export const powerFigures: readonly Figure[] = [
+  shiftFound(1, 6, 6, 'computed independently .28 by the round test'),
+  shiftFound(1.5, 6, 6, 'computed independently .548'),
+  shiftFound(2, 6, 4, 'computed independently .665'),
+  shiftFound(3, 3, 3, 'computed independently .694'),
+  ...[0.5, 1, 1.5, 2, 3].map(shiftPlanned),
+  severalFound(6, [0, 0, 1.5]),
+  severalFound(3, [0, 0, 3]),
+  severalFound(3, [0, 0, 0, 0, 0, 3]),
+  ...[0.3, 0.5, 0.6, 0.75, 0.8].map(tighterPlanned),
+  tighterFound(0.5, 6, 'seen ratio below .58 wanted by the best test'),
+  oddFound(6, 1, 18, 'computed independently .80'),
+  oddFound(6, 2, 5, 'computed independently .80'),
+  oddFound(6, 2, 6, 'computed independently .90'),
+  oddFound(6, 3, 3, 'computed independently .80'),
+  oddFound(12, 1, 18, 'computed independently .80'),
+  oddFound(12, 2, 5, 'computed independently .80'),
+  oddFound(12, 2, 6, 'computed independently .916'),
+  oddFound(12, 3, 3, 'computed independently .80 and more'),
+  looseFound(12, 2, 7, ' (computed independently .80)'),
+  looseFound(6, 2, 8, ''),
+];
