@@ -17,7 +17,7 @@ const NOISE = 1e-12;
  * @param text - what was typed; an empty field means not measured [text]
  * @param units - the person's choice of units [record]
  * @returns the SI value, null for an empty field, or a refusal whose field is the measure [SI]
- * @validity the limits of core/model/limits.ts, told in the person's own unit
+ * @validity a count is a whole number; the limits of core/model/limits.ts, told in the person's own unit
  * @source common practice
  * @example readMeasure('braceHeight', '2 in', { length: 'in', setting: 'mm', weight: 'lb', mass: 'gr', distance: 'm', speed: 'ft/s', deflection: 'in' }).problem.sentence // "A brace height between 3 and 14 in was expected."
  */
@@ -26,6 +26,9 @@ export function readMeasure(key: Measure, text: string, units: UnitChoice): Resu
   const limit: Limit = limits[key];
   const read = parseFor({ name: limit.name, such: suchAs[key] }, text, limit.use, units);
   if (!read.ok) return refuse(read.problem.code, read.problem.sentence, key);
+  // Two and a half vanes would be shown as three.
+  if (limit.use === 'count' && !Number.isInteger(read.value))
+    return refuse('not-whole', `${limit.name} is a whole number, such as ${suchAs[key]}.`, key);
   const slack = NOISE * Math.max(Math.abs(limit.min), Math.abs(limit.max));
   if (read.value < limit.min - slack || read.value > limit.max + slack)
     return refuse('out-of-limits', between(limit, units), key);

@@ -45,6 +45,15 @@ describe('reading a field of a form', () => {
   it('shows a believable figure of that very measure in place of nonsense', () =>
     expect(sentence('braceHeight', 'a fist')).toBe('A brace height such as 8 1/2 in or 216 mm was expected.'));
 
+  it('takes a count that is whole, and says so of any other', () => {
+    const counts = measures.filter((key) => limits[key].use === 'count');
+    expect(counts).toContain('vaneCount');
+    for (const key of counts)
+      for (const text of ['2.5', '2 1/2'])
+        expect(sentence(key, text), text).toBe(`${limits[key].name} is a whole number, such as ${suchAs[key]}.`);
+    expect([value('vaneCount', '3'), value('vaneCount', '3.0'), value('strands', '16')]).toEqual([3, 3, 16]);
+  });
+
   it('lets in the limits themselves however they are written', () => {
     const { min, max } = limits.braceHeight;
     for (const text of ['14 in', '35.56 cm', '1 ft 2 in', '355.6 mm', '1\'2"']) {
