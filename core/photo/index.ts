@@ -1,6 +1,11 @@
 export * from './plane.ts';
 export * from './faceFit.ts';
 export * from './markedPoints.ts';
-export * from './ellipse.ts';
 export * from './markedRings.ts';
 export * from './upright.ts';
+export * from './steps.ts';
+export * from './pixels.ts';
+export * from './findRings.ts';
+export * from './straighten.ts';
+export { ellipseThrough, type PlaneEllipse } from './ellipse.ts';
+export type { RingEdge } from './edges.ts';
