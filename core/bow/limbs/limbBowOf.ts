@@ -4,6 +4,7 @@ import type { UnitChoice } from '../../model/preferences.ts';
 import { textQuantity } from '../../units/index.ts';
 import { forceDrawOf, type ForceDraw } from '../forceDraw.ts';
 import { AMO_ADDS } from '../stroke.ts';
+import { about } from './about.ts';
 import { kindLimbs } from './kindLimbs.ts';
 import type { LimbBow } from './limbBow.ts';
 import { modelStringOf } from './modelString.ts';
@@ -68,7 +69,7 @@ export function limbBowOf(bundle: Bundle, units: UnitChoice): Result<BundleBow> 
         ]
       : []),
     ...string.assumed,
-    `The limbs are taken to bend at one place, ${textQuantity(hingeY, 'length', units)} above the pivot, with ${textQuantity(limb, 'length', units)} of stiff limb beyond it.`,
+    `The limbs are taken to bend at one place, ${about(hingeY, 'length', units)} above the pivot, with ${about(limb, 'length', units)} of stiff limb beyond it.`,
     `The fingers are taken to let go in ${textQuantity(FINGERS, 'time', units)}, and string and limbs to lose what is usual.`,
   ];
   return ok({

@@ -1,6 +1,6 @@
 import type { Bow, Settings } from '../../model/index.ts';
 import type { UnitChoice } from '../../model/preferences.ts';
-import { textQuantity } from '../../units/index.ts';
+import { about } from './about.ts';
 import { axialOf, fibres, stringMassOf, type KnownFibre } from './fibres.ts';
 import { usualStrands } from './usualStrands.ts';
 
@@ -61,6 +61,6 @@ export function modelStringOf(
           : `The string is taken to have ${whole} strands: nobody has counted them.`,
     );
   if (settings.stringMass === null)
-    assumed.push(`The string is taken to weigh ${textQuantity(mass, 'mass', units)}: it was not on a scale.`);
+    assumed.push(`The string is taken to weigh ${about(mass, 'mass', units)}: it was not on a scale.`);
   return { stiffness: axialOf(fibre, strands).value, mass, assumed };
 }

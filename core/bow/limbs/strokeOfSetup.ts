@@ -1,11 +1,11 @@
 import { ok, type Bundle, type Result } from '../../model/index.ts';
 import { defaultPreferences, type UnitChoice } from '../../model/preferences.ts';
-import { textQuantity } from '../../units/index.ts';
 import { speedBasis } from '../chronograph/speedBasis.ts';
 import { kindFigures } from '../kinds.ts';
 import { launchSpeed } from '../speed.ts';
 import { AMO_ADDS } from '../stroke.ts';
 import { looseFromCurve } from '../timeOnString.ts';
+import { about } from './about.ts';
 import { bracedOf, type Braced } from './braced.ts';
 import { hingeOf, type Hinge } from './hinge.ts';
 import { limbBowOf, type BundleBow } from './limbBowOf.ts';
@@ -83,7 +83,7 @@ export function fittedBowOf(bundle: Bundle, units: UnitChoice): Result<FittedBow
         )
       : null;
   const tipMass = fitted?.ok === true ? fitted.value : bow.tipMass;
-  const mass = textQuantity(tipMass, 'mass', { ...units, mass: 'g' });
+  const mass = about(tipMass, 'mass', { ...units, mass: 'g' });
   const said =
     fitted === null
       ? `Each limb is taken to weigh ${mass} at its tip, as is usual for a ${bundle.bow.bowKind} of this weight: no speed was measured that would tell it.`

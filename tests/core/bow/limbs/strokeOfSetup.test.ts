@@ -9,7 +9,7 @@ import {
   type SetupStroke,
   type StrokeChange,
 } from '../../../../core/bow/index.ts';
-import { exampleBundle, type Bundle, type Result } from '../../../../core/model/index.ts';
+import { defaultPreferences, exampleBundle, type Bundle, type Result, type UnitChoice } from '../../../../core/model/index.ts';
 import { anyShotBundle } from '../../anyRecords.ts';
 import { wrongIn, wrongSentence } from '../../plainText.ts';
 
@@ -36,6 +36,17 @@ const withChanges = ({ bow, archer, arrowSet, setup, settings }: Changes): Bundl
 });
 
 describe('the stroke of a set-up', () => {
+  it('says what it took for granted with two digits, whatever the unit: nobody measured it', () => {
+    const { units } = defaultPreferences;
+    const shown = (choice: UnitChoice) => valueOf(strokeOfSetup(exampleBundle, choice)).assumed.join(' ');
+    expect(shown(units)).toMatch(/bend at one place, about 15 in above the pivot, with about 18 in of stiff limb/);
+    expect(shown({ ...units, length: 'mm' })).toMatch(/about 390 mm above the pivot, with about 450 mm/);
+    expect(shown({ ...units, mass: 'g' })).toMatch(/The string is taken to weigh about 5\.8 g:/);
+    expect(shown(units)).toMatch(/Each limb is taken to weigh about 42 g at its tip/);
+    for (const [figure = ''] of shown(units).matchAll(/(?<=about )[\d.]+/g))
+      expect(figure.replace(/^0\.0*|\./g, '').replace(/0+$/, '').length).toBeLessThan(3);
+  });
+
   it('has the efficiency and the virtual mass of usual recurves, .67 to .79 and 5 to 10 g, and leaves past brace height [computed independently]', () => {
     for (const weight of [24, 33, 40]) {
       const run = valueOf(
