@@ -67,7 +67,7 @@ export function SectionDetail({ layout, known, figures }: SectionProps) {
   const { x, y, radius, inner } = layout;
   const hatch = useId();
   const ring = (r: number) => `M${x - r} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0Z`;
-  const drawn = known.diameter ? 'section' : 'section in-lead';
+  const drawn = known.diameter ? 'shaft-section' : 'shaft-section in-lead';
   return (
     <Detail
       width={layout.width}
@@ -81,7 +81,7 @@ export function SectionDetail({ layout, known, figures }: SectionProps) {
     >
       <defs>
         <pattern id={hatch} width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-          <path className="section-hatch" d="M0 0V5" />
+          <path className="shaft-section-hatch" d="M0 0V5" />
         </pattern>
       </defs>
       <path className={drawn} d={`${ring(radius)}${inner > 0 ? ring(inner) : ''}`} fill={`url(#${hatch})`} fillRule="evenodd" />
@@ -110,11 +110,11 @@ export function TesterDetail({ layout, measured, figure }: TesterProps) {
       <path className="centre-line" d={layout.line} />
       <DimensionLine span={layout.spanLine} measured />
       {layout.supports.map((support) => (
-        <path key={support} className="support" d={support} />
+        <path key={support} className="tester-support" d={support} />
       ))}
       <path className={measured ? 'tester-shaft' : 'tester-shaft in-lead'} d={layout.shaft} />
       <path className="inner" d={layout.hook} />
-      <path className="weight" d={layout.weight} />
+      <path className="tester-weight" d={layout.weight} />
       <DimensionLine span={layout.span} measured={measured} />
       {layout.labels.map((one) => (
         <text key={one.text} className="tick" x={one.x} y={one.y} textAnchor={one.anchor}>
