@@ -1,4 +1,4 @@
-import { looseArrows, oddArrows, type LooseArrows, type OddArrows } from '../group/index.ts';
+import { fQuantileUpper, looseArrows, oddArrows, type LooseArrows, type OddArrows } from '../group/index.ts';
 import { sources } from '../sources.ts';
 import { acrossText, mainParts, whereWords } from '../trials/words.ts';
 import { refuse, type Problem } from '../model/problem.ts';
@@ -82,8 +82,10 @@ function oddPage(value: OddArrows, loose: LooseArrows | null, units: Asked['unit
   const ratios = new Map((loose?.arrows ?? []).map((arrow) => [arrow.arrow, arrow]));
   const odd = new Set([...value.odd.map(({ arrow }) => arrow), ...(loose?.loose == null ? [] : [loose.loose.arrow])]);
   const offsets = [...value.offsets].sort((a, b) => a.arrow - b.arrow);
-  // The circle of an arrow's mean about the others: for m ends and k arrows, as the test takes it.
-  const radius = Math.sqrt((6 * value.spread ** 2) / value.ends);
+  // The circle about an arrow's mean, as the test takes it where every arrow is in every end.
+  const [k, m] = [value.arrows, value.ends];
+  const f = fQuantileUpper(0.05, 2, Math.max(1, 2 * (k - 1) * (m - 1)));
+  const radius = value.spread * Math.sqrt((2 * f * k) / (m * (k - 1)));
   return {
     tables: [
       tableOf(

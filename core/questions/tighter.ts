@@ -9,6 +9,8 @@ import type { Asked } from './asked.ts';
 import type { PlotRow, Question, QuestionPage } from './question.ts';
 import { betweenText, manyText, meanRadiusOf, pText, tableOf, unanswered } from './texts.ts';
 
+/** More rows than this are no picture; the table has them all. */
+const MOST_DRAWN = 24;
 const ASK = 'Is it tighter or wider than before?';
 const TEXT =
   'The spread of this group over that of the group beside it, or of the archer’s earlier groups shot alike. Spreads are told apart slowly: six arrows against six find only a group of less than half the width, and an unchanged bow shows one a fifth tighter in 25 of 100 comparisons. Two groups are decided by a test that keeps its level for ovals and heavy tails.';
@@ -125,7 +127,7 @@ function tighterPage(asked: Asked, value: Compared, range: string): QuestionPage
       kind: 'rows',
       sentence: `Mean radius of ${manyText(rows.length, 'group')} with 95 % bars, oldest first${usual === null ? '' : `; usual ${acrossText(usual, units)}`}.`,
       of: 'length',
-      panels: [{ title: 'mean radius', rows, against: usual }],
+      panels: [{ title: 'mean radius', rows: rows.slice(-MOST_DRAWN), against: usual }],
     },
     why: {
       title: ASK,

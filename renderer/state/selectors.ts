@@ -54,6 +54,18 @@ export const groupsOf = perRecords((records: Records, setupId: Id | null): reado
     .sort((a, b) => a.context.shotAt.at.localeCompare(b.context.shotAt.at)),
 );
 
+/** The groups of all set-ups of one archer with one bow, oldest first: whoever asks for an archer's usual spread asks them. */
+export const groupsOfBow = perRecords((records: Records, archerId: Id, bowId: Id): readonly ShotGroup[] => {
+  const theirs = new Set(
+    recordsOf(records, 'setup')
+      .filter((setup) => setup.archerId === archerId && setup.bowId === bowId)
+      .map(({ id }) => id),
+  );
+  return recordsOf(records, 'group')
+    .filter((group) => theirs.has(group.setupId))
+    .sort((a, b) => a.context.shotAt.at.localeCompare(b.context.shotAt.at));
+});
+
 export const shotBundleOf = perRecords((records: Records, setupId: Id | null): ShotBundle | null => {
   const bundle = bundleOf(records, setupId);
   return bundle === null ? null : { ...bundle, groups: groupsOf(records, setupId) };

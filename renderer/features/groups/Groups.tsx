@@ -12,6 +12,7 @@ import { FaceTools } from './FaceTools.tsx';
 import { GroupDetails } from './GroupDetails.tsx';
 import { GroupsAway } from './GroupsAway.tsx';
 import { NewGroup } from './NewGroup.tsx';
+import { Questions } from './questions/Questions.tsx';
 import { Reading } from './Reading.tsx';
 import { usePage } from './store.ts';
 import './groups.css';
@@ -93,6 +94,7 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
         )}
         <div className="groups-right">
           <Reading bundle={bundle} first={first} second={second} reading={reading} groups={groups} units={units} />
+          <Questions bundle={bundle} first={first} second={second} entering={entering} shaftRadius={shaftRadius} />
           <GroupDetails bundle={bundle} first={first.group} second={second?.group ?? null} groups={groups} />
           <GroupsAway setupId={bundle.setup.id} />
         </div>

@@ -1,6 +1,15 @@
-import { face, groupMeasures, scoreGroup, type Face, type GroupMeasures, type GroupScore } from '../../../core/group/index.ts';
+import {
+  face,
+  groupMeasures,
+  scoreGroup,
+  type Ellipse,
+  type Face,
+  type GroupMeasures,
+  type GroupScore,
+} from '../../../core/group/index.ts';
+import { halfEllipse } from '../../../core/questions/index.ts';
 import type { Id } from '../../../core/model/common.ts';
-import type { ShotGroup } from '../../../core/model/group.ts';
+import { counted, type ShotGroup } from '../../../core/model/group.ts';
 import type { Problem } from '../../../core/model/problem.ts';
 import type { Records } from '../../state/selectors.ts';
 import type { GroupsPage } from './store.ts';
@@ -14,18 +23,22 @@ export interface OneGroup {
   readonly problem: Problem | null;
   readonly score: GroupScore;
   readonly face: Face;
+  /** The oval that holds half of many such shots; null below three. */
+  readonly oval: Ellipse | null;
 }
 
-/** The figures of one group; a group that has none yet carries the reason. */
+/** The figures of one group, from the shots that count; a group that has none yet carries the reason. */
 export function oneGroup(group: ShotGroup, shaftRadius: number): OneGroup {
-  const measured = groupMeasures(group.shots);
+  const shots = counted(group);
+  const measured = groupMeasures(shots);
   const target = face(group.context.face);
   return {
     group,
     measures: measured.ok ? measured.value : null,
     problem: measured.ok ? null : measured.problem,
-    score: scoreGroup(group.shots, shaftRadius, target),
+    score: scoreGroup(shots, shaftRadius, target),
     face: target,
+    oval: measured.ok ? halfEllipse(measured.value) : null,
   };
 }
 

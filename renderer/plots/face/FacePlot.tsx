@@ -1,6 +1,6 @@
 import { useId, useMemo, type ReactNode } from 'react';
 import type { Face } from '../../../core/group/index.ts';
-import { faceMarks, type DrawnGroup } from './marks.ts';
+import { faceMarks, type DrawnGroup, type GroupMarks } from './marks.ts';
 import { wholeFace, type FaceView } from './geometry.ts';
 import { Rings } from './Rings.tsx';
 import { Shots } from './Shots.tsx';
@@ -55,6 +55,22 @@ export function FacePlot({ face, view, groups, shaftRadius, showShift, chosen = 
             ),
         )}
         {marks.groups.map((group, i) => (
+          <g key={i} className={i === 1 ? 'centre-oval second' : 'centre-oval'}>
+            {group.oval !== null && <Oval oval={group.oval} />}
+            {group.rings.map(({ at, radius, name, nameAt }) => (
+              <g key={name}>
+                <circle className="case" cx={at.x} cy={at.y} r={radius} />
+                <circle cx={at.x} cy={at.y} r={radius} />
+                {nameAt !== null && (
+                  <text className="group-name" x={nameAt.x} y={nameAt.y + 5} textAnchor="middle">
+                    {name}
+                  </text>
+                )}
+              </g>
+            ))}
+          </g>
+        ))}
+        {marks.groups.map((group, i) => (
           <Shots
             key={i}
             group={group}
@@ -90,6 +106,17 @@ export function FacePlot({ face, view, groups, shaftRadius, showShift, chosen = 
       {cropped && <WholeFaceKey face={face} view={view} />}
       {children}
       <rect className="frame-line" x="0.5" y="0.5" width={view.size - 1} height={view.size - 1} />
+    </>
+  );
+}
+
+/** Drawn thinner than the circle of the centre: it says where shots fall, not where the centre is. */
+function Oval({ oval: { at, long, short, turn } }: { oval: NonNullable<GroupMarks['oval']> }) {
+  const place = { cx: at.x, cy: at.y, rx: long, ry: short, transform: `rotate(${turn} ${at.x} ${at.y})` };
+  return (
+    <>
+      <ellipse className="case" {...place} />
+      <ellipse {...place} />
     </>
   );
 }

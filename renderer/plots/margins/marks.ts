@@ -1,6 +1,7 @@
 import { scaleLinear } from 'd3';
 import type { DrawnGroup } from '../face/marks.ts';
 import type { FaceView } from '../face/geometry.ts';
+import { counted } from '../../../core/model/group.ts';
 import { signed } from '../signed.ts';
 
 interface AxisMarks {
@@ -36,7 +37,7 @@ export function axisMarks(
       const half = measures === null ? 0 : measures.axisHalf[axis];
       return {
         name: group.name,
-        ticks: group.shots.length > MOST_TICKS ? [] : group.shots.map((shot) => position(shot[axis])),
+        ticks: group.shots.length > MOST_TICKS ? [] : counted(group).map((shot) => position(shot[axis])),
         centre: measures === null ? null : position(measures.centre[axis]),
         from: measures === null ? 0 : position(measures.centre[axis] - half),
         to: measures === null ? 0 : position(measures.centre[axis] + half),

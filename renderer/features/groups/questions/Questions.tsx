@@ -1,0 +1,69 @@
+import { useMemo, useState } from 'react';
+import type { Question, QuestionInput } from '../../../../core/questions/index.ts';
+import type { Bundle } from '../../../../core/model/bundle.ts';
+import { Fraction } from '../../../design/index.ts';
+import { groupsOfBow } from '../../../state/selectors.ts';
+import { useBench, useUnits } from '../../../state/useBench.ts';
+import type { OneGroup } from '../derive.ts';
+import { QuestionPage } from './QuestionPage.tsx';
+import { useQuestions } from './useQuestions.ts';
+import './questions.css';
+
+interface Props {
+  bundle: Bundle;
+  first: OneGroup;
+  second: OneGroup | null;
+  /** The group that takes the next shot: asked about first. */
+  entering: OneGroup;
+  shaftRadius: number;
+}
+
+/** What a technician asks of one group: a list of short answers, each with a page behind it. */
+export function Questions({ bundle, first, second, entering, shaftRadius }: Props) {
+  const units = useUnits();
+  const others = useBench((state) => groupsOfBow(state.records, bundle.archer.id, bundle.bow.id));
+  const [turned, setTurned] = useState<string | null>(null);
+  const both = second === null ? [first] : [first, second];
+  const about = both.find(({ group }) => group.id === turned) ?? entering;
+  const beside = both.find((one) => one !== about) ?? null;
+  const input: QuestionInput = useMemo(
+    () => ({ group: about.group, beside: beside?.group ?? null, others, bundle, shaftRadius, units }),
+    [about.group, beside?.group, others, bundle, shaftRadius, units],
+  );
+  const answered = useQuestions(input);
+  const [open, setOpen] = useState<Question['id'] | null>(null);
+  const page = answered?.questions.find(({ id }) => id === open) ?? null;
+  const same = second !== null && first.group.fletching === second.group.fletching;
+  const name = (one: OneGroup) => (same ? (one === first ? 'first' : 'second') : one.group.fletching);
+  return (
+    <section className="questions" aria-label={`Asked of the ${name(about)} group`} aria-busy={answered?.input !== input}>
+      <h2 className="plate">Asked of the {name(about)} group</h2>
+      {beside !== null && (
+        <button type="button" className="link turn" onClick={() => setTurned(beside.group.id)}>
+          Ask the {name(beside)} one
+        </button>
+      )}
+      <ul>
+        {answered?.questions.map((question) => (
+          <li key={question.id} className={question.standing}>
+            <button type="button" className="link" onClick={() => setOpen(question.id)}>
+              {question.ask}
+            </button>
+            <p>
+              <Fraction>{question.answer}</Fraction>
+              {question.tells !== null && (
+                <span className="tells">
+                  {' '}
+                  <Fraction>{question.tells}</Fraction>
+                </span>
+              )}
+            </p>
+          </li>
+        ))}
+      </ul>
+      {answered !== null && page !== null && (
+        <QuestionPage question={page} input={answered.input} onClose={() => setOpen(null)} />
+      )}
+    </section>
+  );
+}
