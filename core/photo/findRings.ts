@@ -6,6 +6,7 @@ import { ellipseThrough, farHomography } from './ellipse.ts';
 import { goldSpots } from './gold.ts';
 import { fitFrom } from './markedRings.ts';
 import type { FaceFit } from './faceFit.ts';
+import { besideLines } from './printedLine.ts';
 import { smaller, type Pixels } from './pixels.ts';
 import { chained, leadingBack, type Homography } from './plane.ts';
 import { rimOf, type Rim } from './rim.ts';
@@ -35,6 +36,8 @@ const LAST_LOOK = 0.55;
 const LEAST_SHOWN = 0.25;
 /** A change of colour wider than this share of a zone is a blur. */
 const MOST_RISE = 0.6;
+/** A line is believed when without it the rings fit this much better. */
+const BETTER = 0.8;
 /** Rings further off than this share of a zone are not this face's. */
 const MOST_RESIDUAL = 0.2;
 
@@ -147,6 +150,12 @@ function* outward(pixels: Pixels, face: Face, startAt: (unit: number, radius: nu
     if (!fitted.ok) return fitted;
     fit = fitted.value;
     lies = towardsFace(fit);
+  }
+  if (fit !== null) {
+    const moved = besideLines(pixels, lies, unit, changes, edges, LAST_LOOK * zone);
+    const fitted = fitFrom(lies, moved, unit, true);
+    // A line that is there bends the rings against one another, and taking it away sets them right; one that is not there does nothing of the kind.
+    if (fitted.ok && fitted.value.residual < BETTER * fit.residual) [fit, edges] = [fitted.value, moved];
   }
   return fit === null
     ? refuse('no-rings', 'Fewer than two rings were found: mark them yourself.')

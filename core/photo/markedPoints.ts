@@ -3,7 +3,7 @@ import type { Point } from '../group/points.ts';
 import type { PicturePoint } from '../model/picture.ts';
 import { ok, refuse, type Result } from '../model/problem.ts';
 import { slopesOf, type FaceFit } from './faceFit.ts';
-import { movesAt, settle, type Row } from './moves.ts';
+import { MOVES, movesAt, settle, type Take } from './moves.ts';
 import { chained, leadingBack, through, type Homography } from './plane.ts';
 
 /** A point of the face that somebody has marked in the picture. */
@@ -38,8 +38,8 @@ export function fitPoints(marks: readonly MarkedPoint[]): Result<FaceFit> {
   if (linear === null) return refuse('marks-on-a-line', CANNOT);
   const unit = Math.max(...marks.map((mark) => Math.hypot(mark.face.x, mark.face.y)));
   const inUnits = chained(linear, [unit, 0, 0, 0, unit, 0, 0, 0, 1]);
-  const rowsAt = (homography: Homography): Row[] => marks.flatMap((mark) => rowsOf(mark, homography, unit));
-  const settled = settle(inUnits, rowsAt, 'from');
+  const tell = (homography: Homography, take: Take) => marks.forEach((mark) => takeMark(mark, homography, unit, take));
+  const settled = settle(inUnits, MOVES, tell, 'from');
   if (settled === null) return refuse('marks-on-a-line', CANNOT);
   const homography = tidy(chained(settled.homography, [1 / unit, 0, 0, 0, 1 / unit, 0, 0, 0, 1]));
   const spare = 2 * marks.length - 8;
@@ -59,15 +59,21 @@ function tidy(homography: Homography): Homography {
   return homography.map((x) => (Math.abs(x / last) < 1e-14 ? 0 : x / last));
 }
 
-function rowsOf({ face, picture }: MarkedPoint, homography: Homography, unit: number): Row[] {
+function takeMark({ face, picture }: MarkedPoint, homography: Homography, unit: number, take: Take): void {
   const at = { x: face.x / unit, y: face.y / unit };
   const seen = through(homography, at);
   const [alongX, alongY] = slopesOf(homography, at);
   const moves = movesAt(at.x, at.y);
-  return [
-    { error: seen.x - picture.x, slopes: moves.map(([dx, dy]) => alongX.x * dx + alongY.x * dy), weight: 1 },
-    { error: seen.y - picture.y, slopes: moves.map(([dx, dy]) => alongX.y * dx + alongY.y * dy), weight: 1 },
-  ];
+  take(
+    seen.x - picture.x,
+    Float64Array.from(moves, ([dx, dy]) => alongX.x * dx + alongY.x * dy),
+    1,
+  );
+  take(
+    seen.y - picture.y,
+    Float64Array.from(moves, ([dx, dy]) => alongX.y * dx + alongY.y * dy),
+    1,
+  );
 }
 
 /** Moves points to their mean and scales them to a root mean square distance of √2; null when they all lie in one place. */

@@ -2,7 +2,7 @@ import type { PicturePoint } from '../model/picture.ts';
 import { ok, refuse, type Result } from '../model/problem.ts';
 import { ellipseThrough, farHomography } from './ellipse.ts';
 import { slopesOf, type FaceFit } from './faceFit.ts';
-import { movesAt, settle, type Row, type Settled } from './moves.ts';
+import { movesAt, settle, type Settled, type Take } from './moves.ts';
 import { chained, leadingBack, through, type Homography } from './plane.ts';
 import { upright } from './upright.ts';
 
@@ -81,7 +81,7 @@ export function fitFrom(start: Homography, marks: readonly RingMark[], unit: num
       weights = weights.map((weight, i) => weight * (tukey[i] ?? 0));
     }
     const fixed = weights;
-    settled = settle(here, (homography) => marks.flatMap((mark, i) => rowsOf(mark, homography, unit, fixed[i] ?? 0)), 'to');
+    settled = settle(here, SHOWN, (homography, take) => takeAll(marks, fixed, homography, unit, take), 'to');
     if (settled === null) return refuse('rings-not-fixed', CANNOT);
     here = settled.homography;
   }
@@ -105,18 +105,41 @@ function errorsAt(homography: Homography, { radius, picture }: RingMark, unit: n
   return radius === 0 ? [x, y] : [Math.hypot(x, y) - radius / unit];
 }
 
-function rowsOf(mark: RingMark, homography: Homography, unit: number, weight: number): Row[] {
-  const { x, y } = through(homography, mark.picture);
-  const moves = movesAt(x, y).slice(0, SHOWN);
-  if (mark.radius === 0)
-    return [
-      { error: x, slopes: moves.map(([dx]) => dx), weight },
-      { error: y, slopes: moves.map(([, dy]) => dy), weight },
-    ];
-  const away = Math.hypot(x, y);
-  // A point at the very centre has no direction outward, and none of its own to move in.
-  const [ux, uy] = away > 0 ? [x / away, y / away] : [0, 0];
-  return [{ error: away - mark.radius / unit, slopes: moves.map(([dx, dy]) => ux * dx + uy * dy), weight }];
+/** Each mark's error and how it changes with the moves; written out, since this is done for hundreds of marks dozens of times. */
+function takeAll(
+  marks: readonly RingMark[],
+  weights: readonly number[],
+  [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0, g = 0, h = 0, k = 0]: Homography,
+  unit: number,
+  take: Take,
+): void {
+  const slopes = new Float64Array(SHOWN);
+  marks.forEach(({ radius, picture }, i) => {
+    const weight = weights[i] ?? 0;
+    if (weight === 0) return;
+    const w = g * picture.x + h * picture.y + k;
+    const x = (a * picture.x + b * picture.y + c) / w;
+    const y = (d * picture.x + e * picture.y + f) / w;
+    if (radius === 0) {
+      const moves = movesAt(x, y);
+      for (const [axis, error] of [x, y].entries()) {
+        for (let m = 0; m < SHOWN; m++) slopes[m] = moves[m]?.[axis] ?? 0;
+        take(error, slopes, weight);
+      }
+      return;
+    }
+    const away = Math.sqrt(x * x + y * y);
+    // A point at the very centre has no direction outward, and none of its own to move in.
+    const [ux, uy] = away > 0 ? [x / away, y / away] : [0, 0];
+    slopes[0] = away;
+    slopes[1] = ux * x - uy * y;
+    slopes[2] = ux * y + uy * x;
+    slopes[3] = ux;
+    slopes[4] = uy;
+    slopes[5] = x * away;
+    slopes[6] = y * away;
+    take(away - radius / unit, slopes, weight);
+  });
 }
 
 /** Widths of the picture to a unit of the face, outward at a mark: an error counts as it is seen. */

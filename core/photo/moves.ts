@@ -43,12 +43,8 @@ export function moved(sizes: readonly number[]): Homography {
   return [1 + size + stretch, shear - turn, right, shear + turn, 1 + size - stretch, up, 0 - tipX, 0 - tipY, 1];
 }
 
-/** One equation of a least-squares step: the error, how it changes with each move, and its weight. */
-export interface Row {
-  readonly error: number;
-  readonly slopes: readonly number[];
-  readonly weight: number;
-}
+/** Takes one equation of a least-squares step: the error, how it changes with each move, and its weight. The slopes may be written over afterwards. */
+export type Take = (error: number, slopes: Float64Array, weight: number) => void;
 
 /** A homography that has come to rest, and what is known of it there. */
 export interface Settled {
@@ -60,7 +56,7 @@ export interface Settled {
 }
 
 /** The step that shrinks no more, relative to the face. */
-const STILL = 1e-13;
+const STILL = 1e-12;
 const MOST_STEPS = 60;
 /** Least to largest eigenvalue of the scaled equations under which the moves cannot be told apart. */
 const SINGULAR = 1e-11;
@@ -70,65 +66,74 @@ const SINGULAR = 1e-11;
  *
  * @equation (JᵀWJ + λ diag) δ = -JᵀWe; G ← (I + Σ δ_k M_k) G, or after G when the face comes first; λ falls after a good step and grows after a bad one
  * @param start - where to begin [list]
- * @param rowsAt - errors and slopes at a homography [function]
+ * @param free - how many of the moves are free, from the first [-]
+ * @param tell - hands over errors and slopes at a homography [function]
  * @param faceSide - whether the face's plane is where the homography leads to, or where it comes from [choice]
  * @returns the homography at rest, or null when the marks cannot tell the moves apart or no rest is found [record]
  * @validity a start near enough that the errors fall on the way
  * @source hartley-zisserman-2004, own derivation
- * @example settle([1, 0, 0, 0, 1, 0, 0, 0, 1], () => [], 'to') // null
+ * @example settle([1, 0, 0, 0, 1, 0, 0, 0, 1], 8, () => undefined, 'to') // null
  */
 export function settle(
   start: Homography,
-  rowsAt: (homography: Homography) => readonly Row[],
+  free: number,
+  tell: (homography: Homography, take: Take) => void,
   faceSide: 'to' | 'from',
 ): Settled | null {
   let here = start;
-  let rows = rowsAt(here);
-  let squares = sumOf(rows);
-  const free = rows[0]?.slopes.length ?? 0;
-  if (rows.length < free || free === 0 || !Number.isFinite(squares)) return null;
+  let equations = gathered(here, free, tell);
+  if (equations.count < free || !Number.isFinite(equations.squares)) return null;
   let damping = 1e-3;
   for (let step = 0; step < MOST_STEPS; step++) {
-    const { normal, right } = equations(rows, free);
-    const sizes = damped(normal, right, damping);
+    const sizes = damped(equations, damping);
     if (sizes === null) return null;
     const move = moved(sizes);
     const next = faceSide === 'to' ? chained(move, here) : chained(here, move);
-    const nextRows = rowsAt(next);
-    const nextSquares = sumOf(nextRows);
-    const largest = Math.max(...sizes.map(Math.abs));
-    const better = nextRows.length === rows.length && nextSquares <= squares;
+    const nextEquations = gathered(next, free, tell);
+    const better = nextEquations.squares <= equations.squares;
     if (better) {
-      [here, rows, squares] = [next, nextRows, nextSquares];
+      [here, equations] = [next, nextEquations];
       damping = Math.max(damping / 10, 1e-12);
     } else damping *= 8;
-    if (largest < STILL || (!better && damping > 1e8)) break;
+    const largest = Math.max(...sizes.map(Math.abs));
+    // A tiny step that makes nothing better is the end of what the figures hold.
+    if (largest < STILL || (!better && (largest < 1e-8 || damping > 1e8))) break;
   }
-  const inverse = inverseOf(equations(rows, free).normal);
-  return inverse === null ? null : { homography: here, squares, inverse };
+  const inverse = inverseOf(equations.normal);
+  return inverse === null ? null : { homography: here, squares: equations.squares, inverse };
 }
 
-const sumOf = (rows: readonly Row[]): number => rows.reduce((sum, { error, weight }) => sum + weight * error * error, 0);
+interface Equations {
+  readonly normal: Matrix;
+  readonly right: readonly number[];
+  readonly squares: number;
+  readonly count: number;
+}
 
-function equations(rows: readonly Row[], free: number): { normal: Matrix; right: Matrix } {
-  const normal = Matrix.zeros(free, free);
-  const right = Matrix.zeros(free, 1);
-  for (const { error, slopes, weight } of rows) {
+function gathered(homography: Homography, free: number, tell: (homography: Homography, take: Take) => void): Equations {
+  const normal = new Float64Array(free * free);
+  const right = new Float64Array(free);
+  let [squares, count] = [0, 0];
+  tell(homography, (error, slopes, weight) => {
+    count++;
+    squares += weight * error * error;
     for (let i = 0; i < free; i++) {
-      const slope = weight * (slopes[i] ?? 0);
-      right.set(i, 0, right.get(i, 0) - slope * error);
-      for (let j = 0; j <= i; j++) normal.set(i, j, normal.get(i, j) + slope * (slopes[j] ?? 0));
+      const slope = weight * (slopes[i] as number);
+      right[i] = (right[i] as number) - slope * error;
+      for (let j = 0; j <= i; j++) normal[i * free + j] = (normal[i * free + j] as number) + slope * (slopes[j] as number);
     }
-  }
-  for (let i = 0; i < free; i++) for (let j = i + 1; j < free; j++) normal.set(i, j, normal.get(j, i));
-  return { normal, right };
+  });
+  const rows = Array.from({ length: free }, (_, i) =>
+    Array.from({ length: free }, (_c, j) => normal[i < j ? j * free + i : i * free + j] as number),
+  );
+  return { normal: new Matrix(rows), right: [...right], squares, count };
 }
 
-function damped(normal: Matrix, right: Matrix, damping: number): number[] | null {
+function damped({ normal, right }: Equations, damping: number): number[] | null {
   const held = normal.clone();
   for (let i = 0; i < held.rows; i++) held.set(i, i, held.get(i, i) * (1 + damping));
   const factor = new CholeskyDecomposition(held);
-  return factor.isPositiveDefinite() ? factor.solve(right).to1DArray() : null;
+  return factor.isPositiveDefinite() ? factor.solve(Matrix.columnVector([...right])).to1DArray() : null;
 }
 
 function inverseOf(normal: Matrix): number[][] | null {
