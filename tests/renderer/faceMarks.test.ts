@@ -99,6 +99,11 @@ describe('the face on screen', () => {
       false,
     );
     expect(marks.groups[0]?.shots).toEqual([]);
-    expect(marks.groups[0]?.dots?.match(/M/g)?.length).toBe(5000);
+    expect(
+      marks.groups[0]?.dots
+        ?.map(({ path }) => path)
+        .join('')
+        .match(/M/g)?.length,
+    ).toBe(5000);
   });
 });

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { face, groupMeasures } from '../../core/group/index.ts';
 import type { Shot } from '../../core/model/group.ts';
 import { faceMarks, type DrawnGroup } from '../../renderer/plots/face/marks.ts';
+import type { FaceDots } from '../../renderer/plots/face/faceDots.ts';
 import { wholeFace } from '../../renderer/plots/face/geometry.ts';
 import { overlayMarks, overlaySize } from '../../renderer/plots/groupsOverlay/marks.ts';
 import { axisMarks } from '../../renderer/plots/margins/marks.ts';
@@ -17,7 +18,8 @@ const shots: readonly Shot[] = Array.from({ length: COUNT }, (_, i) => {
 });
 const measured = groupMeasures(shots);
 const group: DrawnGroup = { name: 'fletched', shots, measures: measured.ok ? measured.value : null };
-const dotsIn = (path: string | null): number => path?.match(/M/g)?.length ?? 0;
+const dotsIn = (dots: string | FaceDots | null): number =>
+  (typeof dots === 'string' ? dots : (dots ?? []).map(({ path }) => path).join('')).match(/M/g)?.length ?? 0;
 
 describe('a group of 100,000 shots', () => {
   it('has its figures', () => {

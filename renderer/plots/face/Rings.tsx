@@ -1,7 +1,14 @@
+import { memo } from 'react';
 import type { FaceMarks } from './marks.ts';
 
 /** The rings of the face. Face colours appear here and nowhere else. */
-export function Rings({ marks, scale = 1 }: { marks: Pick<FaceMarks, 'rings' | 'innerTen' | 'centre'>; scale?: number }) {
+export const Rings = memo(function Rings({
+  marks,
+  scale = 1,
+}: {
+  marks: Pick<FaceMarks, 'rings' | 'innerTen' | 'centre'>;
+  scale?: number;
+}) {
   const { x, y } = marks.centre;
   const arm = 4 * scale;
   return (
@@ -19,4 +26,4 @@ export function Rings({ marks, scale = 1 }: { marks: Pick<FaceMarks, 'rings' | '
       <path className="ring-line" d={`M${x - arm} ${y}H${x + arm}M${x} ${y - arm}V${y + arm}`} />
     </g>
   );
-}
+});

@@ -1,7 +1,8 @@
-import type { Face, GroupMeasures, Point } from '../../../core/group/index.ts';
-import type { Shot } from '../../../core/model/group.ts';
+import type { Ellipse, Face, GroupMeasures, Point } from '../../../core/group/index.ts';
+import { counted, type Shot } from '../../../core/model/group.ts';
 import { boxAround, placeLabel, touches, type Box } from '../boxes.ts';
-import { dotsPath, MOST_DRAWN } from '../dots.ts';
+import { MOST_DRAWN } from '../dots.ts';
+import { faceDots, isEarlier, type FaceDots } from './faceDots.ts';
 import { scaleOf, toPixel, type FaceView } from './geometry.ts';
 
 /** A group ready to be drawn. The first is drawn as discs, the second as open diamonds. */
@@ -9,6 +10,12 @@ export interface DrawnGroup {
   readonly name: string;
   readonly shots: readonly Shot[];
   readonly measures: GroupMeasures | null;
+  /** The end in hand; shots of earlier ones are drawn lighter. Without it all are alike. */
+  readonly endInHand?: number;
+  /** The oval that holds half of many such shots; drawn where it is asked for. */
+  readonly oval?: Ellipse | null;
+  /** Further circles about the centre, each with its name. */
+  readonly circles?: readonly { readonly name: string; readonly radius: number }[];
 }
 
 export interface FaceMarks {
@@ -29,14 +36,28 @@ export interface FaceMarks {
 
 export interface GroupMarks {
   readonly name: string;
-  /** Too many shots to name: drawn as one path of dots. */
-  readonly dots: string | null;
+  /** Too many shots to name: drawn as paths of dots. */
+  readonly dots: FaceDots | null;
+  /** Those of them that somebody left out: a cross each. */
+  readonly outDots: string | null;
   readonly shots: readonly {
     readonly id: number;
     readonly at: Point;
+    /** Left out of the figures: drawn hollow and crossed. */
+    readonly out: boolean;
+    /** Of an end before the one in hand: drawn lighter. */
+    readonly earlier: boolean;
     readonly label: { readonly at: Point; readonly text: string } | null;
   }[];
   readonly circle: { readonly at: Point; readonly radius: number } | null;
+  /** Half axes [px], and the turn of the long one on screen [degrees]. */
+  readonly oval: { readonly at: Point; readonly long: number; readonly short: number; readonly turn: number } | null;
+  readonly rings: readonly {
+    readonly at: Point;
+    readonly radius: number;
+    readonly name: string;
+    readonly nameAt: Point | null;
+  }[];
   readonly nameAt: Point | null;
 }
 
@@ -146,27 +167,62 @@ function groupMarks(
     group.measures === null
       ? null
       : { at: toPixel(view, group.measures.centre), radius: group.measures.centreRadius * scaleOf(view) };
+  const about = { circle, oval: ovalOf(group, view), rings: ringsOf(group, view, obstacles, bounds), nameAt };
   if (group.shots.length > MOST_DRAWN) {
-    const dots = dotsPath(group.shots.map((shot) => toPixel(view, shot)));
-    return { name: group.name, dots, shots: [], circle, nameAt };
+    const kept = counted(group);
+    const out = kept.length === group.shots.length ? [] : group.shots.filter(({ leftOut }) => leftOut !== null);
+    const outDots = out.length === 0 ? null : out.map((shot) => crossPath(toPixel(view, shot))).join('');
+    return { name: group.name, dots: faceDots(view, kept, group.endInHand), outDots, shots: [], ...about };
   }
   const middle = toPixel(view, group.measures?.centre ?? { x: 0, y: 0 });
   const shots = group.shots.map((shot) => {
     const at = toPixel(view, shot);
-    const text = shot.arrow === null ? null : String(shot.arrow);
-    if (text === null || group.shots.length > MOST_NAMED) return { id: shot.id, at, label: null };
-    const placed = placeLabel(
-      at,
-      middle,
-      text.length * 8 + 2,
-      14,
-      [shotRadius + 9, shotRadius + 13, shotRadius + 19],
-      obstacles,
-      bounds,
-    );
-    if (placed === null) return { id: shot.id, at, label: null };
-    obstacles.push(placed.box);
-    return { id: shot.id, at, label: { at: placed.at, text } };
+    const out = shot.leftOut !== null;
+    const earlier = isEarlier(shot, group.endInHand);
+    const number = shot.arrow === null || group.shots.length > MOST_NAMED ? null : String(shot.arrow);
+    // The word goes before the number: that it is out matters more than which it was.
+    const texts = out ? [number === null ? OUT : `${number} ${OUT}`, OUT, 'out'] : number === null ? [] : [number];
+    for (const text of texts) {
+      const placed = placeLabel(
+        at,
+        middle,
+        labelWidth(text),
+        14,
+        [shotRadius + 9, shotRadius + 13, shotRadius + 19],
+        obstacles,
+        bounds,
+      );
+      if (placed === null) continue;
+      obstacles.push(placed.box);
+      return { id: shot.id, at, out, earlier, label: { at: placed.at, text } };
+    }
+    return { id: shot.id, at, out, earlier, label: null };
   });
-  return { name: group.name, dots: null, shots, circle, nameAt };
+  return { name: group.name, dots: null, outDots: null, shots, ...about };
+}
+
+const OUT = 'left out';
+
+/** Room for a label beside a shot [px]. */
+const labelWidth = (text: string): number => text.length * (/[a-z]/.test(text) ? 7 : 8) + 2;
+
+const crossPath = ({ x, y }: Point): string => `M${(x - 3).toFixed(1)} ${(y - 3).toFixed(1)}l6 6m0 -6l-6 6`;
+
+function ovalOf(group: DrawnGroup, view: FaceView): GroupMarks['oval'] {
+  if (group.measures === null || group.oval === null || group.oval === undefined) return null;
+  const k = scaleOf(view);
+  const { long, short, direction } = group.oval;
+  return { at: toPixel(view, group.measures.centre), long: long * k, short: short * k, turn: (-direction * 180) / Math.PI };
+}
+
+/** A circle's name stands on its edge, where nothing else is in the way. */
+function ringsOf(group: DrawnGroup, view: FaceView, obstacles: Box[], bounds: Box): GroupMarks['rings'] {
+  if (group.measures === null) return [];
+  const at = toPixel(view, group.measures.centre);
+  return (group.circles ?? []).map(({ name, radius }) => {
+    const reach = radius * scaleOf(view);
+    const placed = placeLabel(at, { x: at.x, y: at.y - 1 }, labelWidth(name), 16, [reach + 10, reach - 10], obstacles, bounds);
+    if (placed !== null) obstacles.push(placed.box);
+    return { at, radius: reach, name, nameAt: placed?.at ?? null };
+  });
 }
