@@ -1,13 +1,15 @@
 import { useMemo } from 'react';
 import type { ShotGroup } from '../../../core/model/group.ts';
 import { textQuantity } from '../../../core/units/index.ts';
-import { closeIn, toPixel, wholeFace, type FaceView } from '../../plots/face/geometry.ts';
+import { closeIn, scaleOf, toPixel, wholeFace, type FaceView } from '../../plots/face/geometry.ts';
 import { FacePlot } from '../../plots/face/FacePlot.tsx';
 import type { DrawnGroup } from '../../plots/face/marks.ts';
 import { Margins } from '../../plots/margins/Margins.tsx';
 import { useUnits } from '../../state/useBench.ts';
 import { nameOfGroup, type OneGroup } from './derive.ts';
-import { nextArrow } from './edits.ts';
+import { endInHand, endOfNext, nextArrow, shotName } from './entry/ends.ts';
+import { PulledShot } from './entry/PulledShot.tsx';
+import { useEntry } from './entry/store.ts';
 import { Loupe } from './Loupe.tsx';
 import { useFaceEntry } from './useFaceEntry.ts';
 
@@ -32,14 +34,19 @@ export function FaceEntry({ first, second, entering, whole, shaftRadius, size }:
     const shots = both.flatMap((one) => one.group.shots);
     return { ...(whole || shots.length < 3 ? wholeFace(radius, shots) : closeIn(shots, radius)), size };
   }, [both, radius, whole, size]);
+  const ends = useEntry(entering.id);
+  const end = endInHand(entering.shots, ends);
+  const nextEnd = endOfNext(entering.shots, ends);
   const drawn: DrawnGroup[] = useMemo(
     () =>
       both.map((one, i) => ({
         name: nameIn(one, i === 0 ? second : first, i === 0 ? 'first' : 'second'),
         shots: one.group.shots,
         measures: one.measures,
+        oval: second === null || one.group.id === entering.id ? one.oval : null,
+        ...(one.group.id === entering.id && end !== null ? { endInHand: end } : {}),
       })),
-    [both, first, second],
+    [both, first, second, entering.id, end],
   );
   // The loupe keeps off the shots; a hundred of each say where they lie.
   const few = useMemo(() => drawn.flatMap((group) => group.shots.slice(0, 100)), [drawn]);
@@ -49,7 +56,7 @@ export function FaceEntry({ first, second, entering, whole, shaftRadius, size }:
   const chosenShot = entering.shots.find((shot) => shot.id === entry.chosen);
   const said =
     chosenShot !== undefined
-      ? `Shot ${chosenShot.arrow ?? chosenShot.id} chosen at ${place(chosenShot.x)} across, ${place(chosenShot.y)} up`
+      ? `In hand: ${shotName(chosenShot)}, at ${place(chosenShot.x)} across, ${place(chosenShot.y)} up`
       : entry.cross !== null
         ? `Cross at ${place(entry.cross.x)} across, ${place(entry.cross.y)} up`
         : '';
@@ -60,7 +67,7 @@ export function FaceEntry({ first, second, entering, whole, shaftRadius, size }:
         <g
           className="face-target"
           role="application"
-          aria-label={`${first.face.name} face. ${entering.shots.length} shots in the ${nameOfGroup(entering)} group that is being entered. Arrow keys move the cross, Enter sets a shot, Backspace takes the last one back.`}
+          aria-label={`${first.face.name} face. ${entering.shots.length} shots in the ${nameOfGroup(entering)} group that is being entered. Arrow keys move the cross, Enter sets a shot, Backspace takes the last one back, N begins the next end, L leaves a shot out.`}
           tabIndex={0}
           data-half={view.half}
           {...entry.handlers}
@@ -79,13 +86,20 @@ export function FaceEntry({ first, second, entering, whole, shaftRadius, size }:
                 <path d="M-14 0H-3M3 0H14M0 -14V-3M0 3V14" />
               </g>
             )}
+            {entry.pulled !== null && (
+              <PulledShot
+                at={toPixel(view, entry.pulled.at)}
+                radius={shaftRadius * scaleOf(view)}
+                second={entering.id === second?.group.id}
+              />
+            )}
             {at !== null && (
               <Loupe
                 face={first.face}
                 view={view}
                 at={at}
                 shaftRadius={shaftRadius}
-                next={nextArrow(entering.shots)}
+                next={`${nextEnd !== null && nextEnd !== end ? `end ${nextEnd}, ` : ''}arrow ${nextArrow(entering.shots, nextEnd)} next`}
                 units={units}
                 shots={few}
               />

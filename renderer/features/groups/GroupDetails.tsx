@@ -6,6 +6,8 @@ import { now, whenText } from '../../state/clock.ts';
 import { useBenchApi } from '../../state/useBench.ts';
 import { setContext, setGroup } from './edits.ts';
 import { faceOptions } from './NewGroup.tsx';
+import { LeftOut } from './entry/LeftOut.tsx';
+import { SaveShots } from './entry/SaveShots.tsx';
 import { shelfText } from './shelfText.ts';
 import { turnTo } from './store.ts';
 import { useUnits } from '../../state/useBench.ts';
@@ -59,6 +61,12 @@ export function GroupDetails({ bundle, first, second, groups }: Props) {
           </button>
         )}
       </div>
+      <div className="acts">
+        <SaveShots group={first} text={second === null ? 'Save the shots as CSV' : 'Save the first’s shots as CSV'} />
+        {second !== null && <SaveShots group={second} text="Save the second’s shots as CSV" />}
+      </div>
+      <LeftOut group={first} />
+      {second !== null && <LeftOut group={second} />}
       {shown !== null && <HowItWasShot group={shown} onClose={() => setOpen(null)} />}
     </section>
   );

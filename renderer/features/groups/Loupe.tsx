@@ -11,7 +11,8 @@ interface Props {
   view: FaceView;
   at: Point;
   shaftRadius: number;
-  next: number;
+  /** What the next shot will be: "arrow 4 next". */
+  next: string;
   units: UnitChoice;
   shots: readonly Point[];
 }
@@ -80,7 +81,7 @@ export function Loupe({ face, view, at, shaftRadius, next, units, shots }: Props
           {place(at.x)}, {place(at.y)} {units.setting}
         </text>
         <text className="tick" y={radius + 38} textAnchor="middle">
-          {score.points === 0 ? 'off the rings' : `ring ${score.points}`}; arrow {next} next
+          {score.points === 0 ? 'off the rings' : `ring ${score.points}`}; {next}
         </text>
       </g>
     </g>

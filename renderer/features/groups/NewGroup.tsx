@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { FaceId, type ShotGroup } from '../../../core/model/group.ts';
 import { face } from '../../../core/group/index.ts';
@@ -9,6 +9,7 @@ import { newGroup } from '../../state/births.ts';
 import { useBenchApi, useUnits } from '../../state/useBench.ts';
 import { useFindings } from '../frame/useFindings.ts';
 import { besideOf, partnerOf } from './derive.ts';
+import { focusEntry } from './entry/focusEntry.ts';
 import { turnTo } from './store.ts';
 
 export const faceOptions = FaceId.options.map((value) => ({ value, text: face(value).name }));
@@ -31,7 +32,15 @@ export function NewGroup({ bundle, groups, onDone }: Props) {
   const findings = useFindings();
   const stop = findings.find((finding) => finding.level === 'stop');
 
-  const begin = async (fletching: ShotGroup['fletching']) => {
+  const go = useRef<HTMLButtonElement>(null);
+  const alone = onDone === undefined;
+  // On a page of its own there is one thing to do: whoever came by the bar goes on from there.
+  useEffect(() => {
+    const here = document.activeElement;
+    if (alone && (here === null || here === document.body || here.closest('nav') !== null)) go.current?.focus();
+  }, [alone]);
+
+  const begin = async (fletching: ShotGroup['fletching'], byKey: boolean) => {
     const group = newGroup(bundle, fletching, { distance, face: faceId });
     const done = await bench.getState().change(`Begin a ${fletching} group`, () => [born(group)]);
     if (!done) return;
@@ -39,6 +48,7 @@ export function NewGroup({ bundle, groups, onDone }: Props) {
     const partner = partnerOf(groups, group);
     turnTo(bundle.setup.id, besideOf({ first: partner, second: null }, group));
     onDone?.();
+    focusEntry(byKey ? 'typed' : 'face');
   };
 
   const cancel = onDone !== undefined && (
@@ -76,10 +86,10 @@ export function NewGroup({ bundle, groups, onDone }: Props) {
         {textQuantity(10, 'distance', units, { digits: 0 })}. Your range’s rules and its officer govern.
       </p>
       <div className="acts">
-        <button type="button" className="btn go" onClick={() => void begin('fletched')}>
+        <button ref={go} type="button" className="btn go" onClick={({ detail }) => void begin('fletched', detail === 0)}>
           Begin a fletched group
         </button>
-        <button type="button" className="btn" onClick={() => void begin('bare')}>
+        <button type="button" className="btn" onClick={({ detail }) => void begin('bare', detail === 0)}>
           Begin a bare group
         </button>
         {cancel}

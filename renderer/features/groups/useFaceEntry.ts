@@ -1,10 +1,11 @@
 import { useRef, useState, type KeyboardEvent, type PointerEvent } from 'react';
 import type { Point } from '../../../core/group/index.ts';
-import type { Id } from '../../../core/model/common.ts';
 import type { ShotGroup } from '../../../core/model/group.ts';
 import { toFace, toPixel, type FaceView } from '../../plots/face/geometry.ts';
 import { useBenchApi } from '../../state/useBench.ts';
 import { addShot, moveShot, newestIn, numberShot, takeBack } from './edits.ts';
+import { beginEnd } from './entry/beginEnd.ts';
+import { setEntry, useEntry } from './entry/store.ts';
 
 /** The cross moves by this, and with Shift by the fine step; a chosen shot is nudged by the fine step, with Shift by the coarse one [m]. */
 const coarse = 0.005;
@@ -24,15 +25,15 @@ const directions: Record<string, Point> = {
 };
 
 /** Everything pointer and keys do on the face. One click or one Enter is one shot. */
-export function useFaceEntry(view: FaceView, group: ShotGroup | null) {
+export function useFaceEntry(view: FaceView, group: ShotGroup) {
   const bench = useBenchApi();
+  const { shotInHand } = useEntry(group.id);
   const [pointer, setPointer] = useState<Point | null>(null);
   const [cross, setCross] = useState<Point | null>(null);
-  const [inHand, setInHand] = useState<{ readonly group: Id; readonly shot: number } | null>(null);
-  // A shot is known by its group too: the other group's shots carry the same small numbers.
-  const chosen =
-    inHand !== null && inHand.group === group?.id && group.shots.some(({ id }) => id === inHand.shot) ? inHand.shot : null;
-  const setChosen = (shot: number | null) => setInHand(shot === null || group === null ? null : { group: group.id, shot });
+  /** A shot that is being pulled, and where it is: only this one is drawn anew until it is let go. */
+  const [pulled, setPulled] = useState<{ readonly shot: number; readonly at: Point } | null>(null);
+  const chosen = shotInHand !== null && group.shots.some(({ id }) => id === shotInHand) ? shotInHand : null;
+  const setChosen = (shot: number | null) => setEntry(group.id, { shotInHand: shot });
   const press = useRef<{ shot: number | null; at: Point; since: number } | null>(null);
   const typed = useRef<{ shot: number | null; digits: string; at: number }>({ shot: null, digits: '', at: 0 });
 
@@ -42,7 +43,6 @@ export function useFaceEntry(view: FaceView, group: ShotGroup | null) {
     return toFace(view, { x: event.clientX - corner.left, y: event.clientY - corner.top });
   };
   const shotNear = (at: Point): number | null => {
-    if (group === null) return null;
     const here = toPixel(view, at);
     const near = group.shots.findLast((shot) => {
       const there = toPixel(view, shot);
@@ -52,25 +52,31 @@ export function useFaceEntry(view: FaceView, group: ShotGroup | null) {
   };
 
   const onPointerDown = (event: PointerEvent<SVGGElement>) => {
-    if (event.button !== 0 || group === null) return;
+    if (event.button !== 0) return;
     press.current = { shot: shotNear(place(event)), at: { x: event.clientX, y: event.clientY }, since: event.timeStamp };
     event.currentTarget.setPointerCapture(event.pointerId);
   };
   const onPointerMove = (event: PointerEvent<SVGGElement>) => {
-    setPointer(place(event));
+    const at = place(event);
+    setPointer(at);
     setCross(null);
+    const began = press.current;
+    if (began === null || began.shot === null) return;
+    if (pulled !== null || isPull(began.at, event)) setPulled({ shot: began.shot, at });
   };
   // A quick press sets a shot even where one stands already: arrows touch. Pulling moves the shot under it, resting on it takes it in hand.
   const onPointerUp = (event: PointerEvent<SVGGElement>) => {
     const began = press.current;
     press.current = null;
-    if (event.button !== 0 || group === null || began === null) return;
+    if (event.button !== 0 || began === null) return;
     const at = place(event);
-    const pulled = Math.hypot(event.clientX - began.at.x, event.clientY - began.at.y) > grasp;
+    const moved = isPull(began.at, event);
     const rested = event.timeStamp - began.since > restTime;
-    if (began.shot !== null && (pulled || rested)) {
+    if (began.shot !== null && (moved || rested)) {
       setChosen(began.shot);
-      if (pulled) void moveShot(bench, group.id, began.shot, () => at);
+      // It stays where it was let go until the notebook has it there.
+      if (moved) void moveShot(bench, group.id, began.shot, () => at).finally(() => setPulled(null));
+      else setPulled(null);
       return;
     }
     void addShot(bench, group.id, at).then((done) => {
@@ -78,10 +84,10 @@ export function useFaceEntry(view: FaceView, group: ShotGroup | null) {
     });
   };
 
-  const shotInHand = (): number | null => chosen ?? group?.shots.at(-1)?.id ?? null;
+  const inHand = (): number | null => chosen ?? group.shots.at(-1)?.id ?? null;
 
   const step = (to: 1 | -1) => {
-    const ids = group?.shots.map((shot) => shot.id) ?? [];
+    const ids = group.shots.map((shot) => shot.id);
     if (ids.length === 0) return;
     const at = chosen === null ? (to === 1 ? -1 : ids.length) : ids.indexOf(chosen);
     setChosen(ids[(at + to + ids.length) % ids.length] ?? null);
@@ -89,7 +95,7 @@ export function useFaceEntry(view: FaceView, group: ShotGroup | null) {
   };
 
   const onKeyDown = (event: KeyboardEvent<SVGGElement>) => {
-    if (group === null || event.ctrlKey || event.metaKey || event.altKey) return;
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
     const direction = directions[event.key];
     if (direction !== undefined) {
       if (chosen !== null) {
@@ -118,8 +124,13 @@ export function useFaceEntry(view: FaceView, group: ShotGroup | null) {
     } else if (event.key === 'Escape') {
       setChosen(null);
       setCross(null);
+    } else if (event.key.toLowerCase() === 'n') {
+      if (!event.repeat) beginEnd(group);
+    } else if (event.key.toLowerCase() === 'l') {
+      const shot = inHand();
+      if (shot !== null) setEntry(group.id, { leaving: shot });
     } else if (/^\d$/.test(event.key)) {
-      const shot = shotInHand();
+      const shot = inHand();
       const goesOn = shot === typed.current.shot && event.timeStamp - typed.current.at < together;
       const digits = `${goesOn ? typed.current.digits : ''}${event.key}`.slice(-3);
       typed.current = { shot, digits, at: event.timeStamp };
@@ -132,6 +143,20 @@ export function useFaceEntry(view: FaceView, group: ShotGroup | null) {
     pointer,
     cross,
     chosen,
-    handlers: { onPointerDown, onPointerMove, onPointerUp, onPointerLeave: () => setPointer(null), onKeyDown },
+    pulled,
+    handlers: {
+      onPointerDown,
+      onPointerMove,
+      onPointerUp,
+      onPointerCancel: () => {
+        press.current = null;
+        setPulled(null);
+      },
+      onPointerLeave: () => setPointer(null),
+      onKeyDown,
+    },
   };
 }
+
+const isPull = (from: Point, { clientX, clientY }: PointerEvent): boolean =>
+  Math.hypot(clientX - from.x, clientY - from.y) > grasp;

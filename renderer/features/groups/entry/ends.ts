@@ -1,0 +1,51 @@
+import type { Shot } from '../../../../core/model/group.ts';
+
+/** What the person said of the ends of a group that is being entered; the shots themselves say the rest. */
+export interface EndsBegun {
+  /** The end that was begun and has no shot yet; null when the latest with shots is still in hand. */
+  readonly begun: number | null;
+  /** How many arrows make an end, where somebody noted it. */
+  readonly size: number | null;
+}
+
+const MOST_ENDS = 9999;
+const MOST_ARROWS = 999;
+
+/** The shots of one end, in the order in which they were set; null for those whose end nobody noted. */
+const inEnd = (shots: readonly Shot[], end: number | null): readonly Shot[] => shots.filter((shot) => shot.end === end);
+
+/** The end in hand: the one just begun, else the latest; the first of a group without shots; null where shots stand and nobody noted their ends. */
+export function endInHand(shots: readonly Shot[], { begun }: EndsBegun): number | null {
+  const latest = shots.reduce((most, { end }) => Math.max(most, end ?? 0), 0);
+  if (begun !== null && begun > latest) return begun;
+  return latest > 0 ? latest : shots.length === 0 ? 1 : null;
+}
+
+/** The end that the next shot goes into: a full end begins the next by itself. */
+export function endOfNext(shots: readonly Shot[], ends: EndsBegun): number | null {
+  const end = endInHand(shots, ends);
+  const full = ends.size !== null && end !== null && inEnd(shots, end).length >= ends.size;
+  return full ? Math.min(MOST_ENDS, end + 1) : end;
+}
+
+/** The end that is begun by asking for one; null when the one in hand is still empty. */
+export function newEnd(shots: readonly Shot[], ends: EndsBegun): number | null {
+  const end = endInHand(shots, ends);
+  return inEnd(shots, end).length === 0 || end === MOST_ENDS ? null : (end ?? 0) + 1;
+}
+
+/** The number the next arrow carries: one more than the highest so far of its end. */
+export const nextArrow = (shots: readonly Shot[], end: number | null): number =>
+  Math.min(MOST_ARROWS, inEnd(shots, end).reduce((most, { arrow }) => Math.max(most, arrow ?? 0), 0) + 1);
+
+/** "end 2, 3 of 6"; what is said where nobody noted ends. */
+export function endText(shots: readonly Shot[], ends: EndsBegun): string {
+  const end = endInHand(shots, ends);
+  if (end === null) return 'ends not noted';
+  const count = inEnd(shots, end).length;
+  return ends.size === null ? `end ${end}, ${count} ${count === 1 ? 'shot' : 'shots'}` : `end ${end}, ${count} of ${ends.size}`;
+}
+
+/** "arrow 3 of end 2", as it is spoken of. */
+export const shotName = ({ arrow, end }: Pick<Shot, 'arrow' | 'end'>): string =>
+  `${arrow === null ? 'a shot without a number' : `arrow ${arrow}`}${end === null ? '' : ` of end ${end}`}`;
