@@ -41,3 +41,12 @@ export const roundMoments = (n: number, x: number, spread: number): Moments => (
   centre: { x, y: 0 },
   covariance: { xx: spread ** 2, xy: 0, yy: spread ** 2 },
 });
+
+/** A perfectly round group: the corners of a regular polygon, with a spread of one axis of exactly one centimetre. */
+export const polygon = (n: number, x = 0): Point[] => {
+  const radius = 0.01 * Math.sqrt((2 * (n - 1)) / n);
+  return Array.from({ length: n }, (_, i) => ({
+    x: x + radius * Math.cos((2 * Math.PI * i) / n),
+    y: radius * Math.sin((2 * Math.PI * i) / n),
+  }));
+};
