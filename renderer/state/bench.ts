@@ -88,18 +88,16 @@ export function createBench(host: Host): Bench {
     };
     const refused = (problem: Problem) => set({ said: { kind: 'refused', sentence: problem.sentence, at: now() } });
 
-    const load = async (book: Book): Promise<Problem | null> => {
+    const read = async (book: Book): Promise<Result<Pick<BenchState, 'book' | 'records' | 'undoState' | 'unreadable'>>> => {
       const loaded = await host.call('notebook.load', { book });
-      if (!loaded.ok) return loaded.problem;
-      const records = new Map(loaded.value.records.map((record) => [record.id, record] as const));
-      set({
-        book,
-        records,
-        undoState: loaded.value.state,
-        unreadable: loaded.value.problems,
-        ...placeIn(records, get().setupId, get().screen),
-      });
-      return null;
+      if (!loaded.ok) return loaded;
+      const { records, state, problems } = loaded.value;
+      const byId = new Map(records.map((record) => [record.id, record] as const));
+      return { ok: true, value: { book, records: byId, undoState: state, unreadable: problems } };
+    };
+    const load = async (book: Book): Promise<void> => {
+      const notebook = await read(book);
+      if (notebook.ok) set({ ...notebook.value, ...placeIn(notebook.value.records, get().setupId, get().screen) });
     };
 
     /** Counted from the moment it is asked for, and kept to the book it was meant for. */
@@ -154,13 +152,21 @@ export function createBench(host: Host): Bench {
         inTurn(async () => {
           const info = await host.call('bench.info', null);
           if (!info.ok) return set({ phase: 'closed', problem: info.problem });
-          const before = get().phase === 'opening' ? rememberedPlace() : null;
-          set({ info: info.value, screen: before?.screen ?? 'bow', setupId: before?.setupId ?? null });
-          const problem = (book === 'own' ? info.value.notebook.problem : null) ?? (await load(book));
-          if (problem !== null) return set({ phase: 'closed', problem, book });
+          const closed = book === 'own' ? info.value.notebook.problem : null;
+          const notebook = closed === null ? await read(book) : ({ ok: false, problem: closed } as const);
+          if (!notebook.ok) return set({ phase: 'closed', info: info.value, problem: notebook.problem, book });
           const preferences = await host.call('preferences.get', null);
-          if (preferences.ok) set({ preferences: preferences.value });
-          set({ phase: 'open', said: null, problem: null });
+          const before = get().phase === 'opening' ? rememberedPlace() : null;
+          // All at once: what stands on the page until then is the book before, never an empty one.
+          set({
+            info: info.value,
+            ...notebook.value,
+            ...placeIn(notebook.value.records, before?.setupId ?? null, before?.screen ?? 'bow'),
+            ...(preferences.ok ? { preferences: preferences.value } : {}),
+            phase: 'open',
+            said: null,
+            problem: null,
+          });
         }),
       go: (screen) => set({ screen, said: get().said?.kind === 'refused' ? null : get().said }),
       choose(setupId) {

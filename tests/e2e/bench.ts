@@ -48,9 +48,10 @@ export class TestBench {
     return this.#host.newAddress();
   }
 
-  /** Opens the bench in the test's page. */
+  /** Opens the bench in the test's page, and waits until it is open, or says why it is not. */
   async open(): Promise<void> {
     await this.page.goto(await this.newAddress());
+    await this.page.locator('main').waitFor();
   }
 
   /** As a user does in the evening and the next morning: the host stops and starts, the page is opened anew, the notebook is the same. */
