@@ -1,14 +1,13 @@
 import { angleAt, groupMeasures, offAim, MEAN_RADIUS_PER_SPREAD, type OffAim } from '../group/index.ts';
 import { sources } from '../sources.ts';
 import { acrossText, mainParts, plusMinusText, whereWords } from '../trials/words.ts';
-import { arrowsOnAim } from './arrowsOnAim.ts';
+import { moreOnAim } from './arrowsOnAim.ts';
 import type { Asked } from './asked.ts';
 import type { Question, QuestionPage } from './question.ts';
 import { angleText, betweenText, manyText, pText, tableOf, unanswered } from './texts.ts';
 
 const ASK = 'Is it on the aim?';
 const AIM = { x: 0, y: 0 };
-const POWER = 0.8;
 const TEXT =
   'The distance of the group’s centre from the middle of the face, against what chance alone does with so many arrows of this scatter. The distance is counted as told when chance would do it less than once in 20. On the aim means: even the far end of the interval is nearer than one mean radius.';
 
@@ -64,14 +63,13 @@ export function aimQuestion({ shots, group, units }: Asked): Question {
       standing: 'clear',
       tells: null,
     };
-  const needed = arrowsOnAim(Math.max(distance, matters) / spread, POWER);
-  const more = Math.max(1, needed - shots.length);
+  const more = moreOnAim(shots.length, distance / spread, matters / spread);
   return {
     ...base,
     answer: `Cannot tell: ${where} (${between} off).`,
     state: 'cannot tell',
     standing: 'open',
-    tells: `About ${manyText(more, 'more shot')} would tell it four times in five.`,
+    tells: `About ${manyText(more, 'more shot')} would settle it, if it stays as seen.`,
   };
 }
 

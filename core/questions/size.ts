@@ -16,7 +16,7 @@ import { sources } from '../sources.ts';
 import { acrossText } from '../trials/words.ts';
 import type { Asked } from './asked.ts';
 import type { Question, QuestionPage } from './question.ts';
-import { angleText, betweenText, lengthText, manyText, meanRadiusOf, tableOf, unanswered } from './texts.ts';
+import { angleText, betweenText, lengthText, manyText, meanRadiusOf, meanRadiusOfMany, tableOf, unanswered } from './texts.ts';
 
 const ASK = 'How big is it?';
 /** Half of round normal shots lie within √1.386 of their spread: -2 ln ½. */
@@ -52,8 +52,8 @@ export function sizeQuestion(asked: Asked): Question {
   const { shots, units } = asked;
   const measured = groupMeasures(shots);
   if (!measured.ok) return unanswered('size', ASK, measured.problem, TEXT);
-  const { spread, spreadInterval, centre } = measured.value;
-  const many = meanRadiusOf({ value: spread, interval: spreadInterval });
+  const { centre } = measured.value;
+  const many = meanRadiusOfMany(measured.value);
   const page = (): QuestionPage => {
     const circles = groupCircles(shots);
     return circles.ok

@@ -7,7 +7,7 @@ import { acrossText } from '../trials/words.ts';
 import { againstUsual, type AgainstUsual } from './againstUsual.ts';
 import type { Asked } from './asked.ts';
 import type { PlotRow, Question, QuestionPage } from './question.ts';
-import { betweenText, manyText, meanRadiusOf, pText, tableOf, unanswered } from './texts.ts';
+import { betweenText, manyText, meanRadiusOf, meanRadiusOfMany, pText, tableOf, unanswered } from './texts.ts';
 
 /** More rows than this are no picture; the table has them all. */
 const MOST_DRAWN = 24;
@@ -48,7 +48,7 @@ function compare({ group, beside, shots, history, usual }: Asked): Result<Compar
     const found = againstUsual(shots, usual.value);
     return found.ok ? { ok: true, value: ofMany(history.length, found.value) } : found;
   }
-  if (last !== undefined) return map(`that of ${dayText(last.context.shotAt)}`, last);
+  if (last !== undefined) return map(`the group of ${dayText(last.context.shotAt)}`, last);
   return refuse(
     'nothing-before',
     'There is no earlier group of these arrows, this form and this distance: put one beside it, or shoot on.',
@@ -96,7 +96,7 @@ function tighterPage(asked: Asked, value: Compared, range: string): QuestionPage
     const shots = counted(one);
     const measured = inOneHole(shots) ? null : groupMeasures(shots);
     if (measured?.ok !== true) return [];
-    const size = meanRadiusOf({ value: measured.value.spread, interval: measured.value.spreadInterval });
+    const size = meanRadiusOfMany(measured.value);
     const name = one.id === group.id ? 'this group' : one.id === beside?.id ? 'beside it' : dayText(one.context.shotAt);
     return [{ name, value: size.value, interval: size.interval, strong: one.id === group.id, shots: shots.length }];
   });

@@ -3,7 +3,9 @@ import type { ArrowSet } from '../../core/model/arrowSet.ts';
 import type { Bow } from '../../core/model/bow.ts';
 import type { Bundle } from '../../core/model/bundle.ts';
 import type { Context, ShotGroup } from '../../core/model/group.ts';
+import type { ScoreSheet } from '../../core/model/scoreSheet.ts';
 import type { Settings, Setup } from '../../core/model/setup.ts';
+import type { Trial, TrialKind, TrialPlan } from '../../core/model/trial.ts';
 import { unmeasured } from '../../core/model/unmeasured.ts';
 import { inch } from '../../core/units/exact.ts';
 import { now } from './clock.ts';
@@ -88,3 +90,27 @@ export const newGroup = (
   shots: [],
   note: '',
 });
+
+/** A trial before its first arrow: nothing of it is shot, and its cautions are still to be read. */
+export const newTrial = (setupId: Setup['id'], trial: TrialKind, name: string, plan: TrialPlan): Trial => ({
+  ...base(),
+  kind: 'trial',
+  setupId,
+  trial,
+  name,
+  plan,
+  cautionsRead: null,
+  groups: [],
+  tears: [],
+  clearance: [],
+  between: '',
+  changes: [],
+  ended: null,
+  note: '',
+});
+
+/** Values written down without places; whoever shot them is known by the set-up. */
+export const newScoreSheet = (
+  setupId: ScoreSheet['setupId'],
+  sheet: Pick<ScoreSheet, 'face' | 'distance' | 'ends'>,
+): ScoreSheet => ({ ...base(), kind: 'scoreSheet', setupId, shotAt: now(), note: '', ...sheet });

@@ -13,9 +13,13 @@ import { GroupDetails } from './GroupDetails.tsx';
 import { GroupsAway } from './GroupsAway.tsx';
 import { NewGroup } from './NewGroup.tsx';
 import { Questions } from './questions/Questions.tsx';
+import { ScoreSheets } from './questions/ScoreSheets.tsx';
 import { Reading } from './Reading.tsx';
 import { usePage } from './store.ts';
 import './groups.css';
+
+/** Before anything was shot: the usual indoor round. */
+const firstSheet = { distance: 18, face: '40' } as const;
 
 export function Groups() {
   const bundle = useBundle();
@@ -48,6 +52,7 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
         </div>
         <div className="body">
           <NewGroup bundle={bundle} groups={groups} />
+          <ScoreSheets bundle={bundle} shaftRadius={shaftRadius} usual={firstSheet} />
           <GroupsAway setupId={bundle.setup.id} />
         </div>
       </>
@@ -96,6 +101,7 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
           <Reading bundle={bundle} first={first} second={second} reading={reading} groups={groups} units={units} />
           <Questions bundle={bundle} first={first} second={second} entering={entering} shaftRadius={shaftRadius} />
           <GroupDetails bundle={bundle} first={first.group} second={second?.group ?? null} groups={groups} />
+          <ScoreSheets bundle={bundle} shaftRadius={shaftRadius} usual={first.group.context} />
           <GroupsAway setupId={bundle.setup.id} />
         </div>
       </div>

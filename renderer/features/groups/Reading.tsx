@@ -1,5 +1,5 @@
 import type { Bundle } from '../../../core/model/bundle.ts';
-import type { ShotGroup } from '../../../core/model/group.ts';
+import { counted, type ShotGroup } from '../../../core/model/group.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { showQuantity } from '../../../core/units/index.ts';
 import { Fraction, WhyLink } from '../../design/index.ts';
@@ -26,7 +26,7 @@ export function Reading({ bundle, first, second, reading, groups, units }: Props
     <>
       <DifferenceTable first={first} second={second} names={same ? ['first', 'second'] : null} reading={reading} units={units} />
       <p className="note faint">
-        Circles, bars and ± are 95 %; grey is within the noise.
+        Circles, bars and ± are 95 %; the dotted oval holds half of many such shots; grey is within the noise.
         {reading !== null && (
           <>
             {' '}
@@ -47,6 +47,12 @@ export function Reading({ bundle, first, second, reading, groups, units }: Props
       {reading?.kind === 'bare' && <NextChange bundle={bundle} reading={reading} groups={groups} />}
     </>
   );
+}
+
+/** How many count, and of how many where somebody left some out. */
+function arrowsOf({ group }: OneGroup): string {
+  const count = counted(group).length;
+  return count === group.shots.length ? String(count) : `${count} of ${group.shots.length}`;
 }
 
 function DifferenceTable({
@@ -77,7 +83,7 @@ function DifferenceTable({
   };
   const real = (axis: 'x' | 'y') => shift?.axisReal[axis] === true;
   const rows: { key: string; name: string; of(one: OneGroup): string; difference: string; real: boolean }[] = [
-    { key: 'n', name: 'arrows', of: (one) => String(one.group.shots.length), difference: '', real: false },
+    { key: 'n', name: 'arrows', of: arrowsOf, difference: '', real: false },
     {
       key: 'x',
       name: `across, ${units.setting}`,

@@ -39,13 +39,13 @@ export function Questions({ bundle, first, second, entering, shaftRadius }: Prop
     <section className="questions" aria-label={`Asked of the ${name(about)} group`} aria-busy={answered?.input !== input}>
       <h2 className="plate">Asked of the {name(about)} group</h2>
       {beside !== null && (
-        <button type="button" className="link turn" onClick={() => setTurned(beside.group.id)}>
+        <button type="button" className="link" onClick={() => setTurned(beside.group.id)}>
           Ask the {name(beside)} one
         </button>
       )}
       <ul>
         {answered?.questions.map((question) => (
-          <li key={question.id} className={question.standing}>
+          <li key={question.id} className={`says-${question.standing}`}>
             <button type="button" className="link" onClick={() => setOpen(question.id)}>
               {question.ask}
             </button>
