@@ -10,6 +10,8 @@ export interface ColourChange {
   readonly radius: number;
   /** Inside and outside of it. */
   readonly colours: readonly [inner: FaceColour, outer: FaceColour];
+  /** How far on either side nothing else is printed [m]. */
+  readonly room: number;
 }
 
 /** An edge found in the picture. */
@@ -30,22 +32,23 @@ const MOST_SAMPLES = 81;
  * @param lies - how the face lies by now, from the picture [widths] to the face in units [list]
  * @param unit - of the face [m]
  * @param change - the ring and its two colours [record]
- * @param window - how far to look on either side of the ring [m]
+ * @param share - how much of the room on either side of the ring to look at [-]
  * @param spokes - how many, evenly spread [-]
  * @returns the edges found; spokes on which the two colours do not meet give none [list]
  * @validity the ring within the middle half of the window; amounts of light, so that a blur leaves the edge where it is
  * @source iec-61966-2-1, own derivation
- * @example edgesOn({ data: new Uint8Array(16), width: 2, height: 2 }, [1, 0, -0.5, 0, -1, 0.5, 0, 0, 1], 1, { radius: 0.2, colours: ['gold', 'red'] }, 0.05, 8) // []
+ * @example edgesOn({ data: new Uint8Array(16), width: 2, height: 2 }, [1, 0, -0.5, 0, -1, 0.5, 0, 0, 1], 1, { radius: 0.2, colours: ['gold', 'red'], room: 0.1 }, 0.5, 8) // []
  */
 export function edgesOn(
   pixels: Pixels,
   lies: Homography,
   unit: number,
   change: ColourChange,
-  window: number,
+  share: number,
   spokes: number,
 ): RingEdge[] {
   const { width } = pixels;
+  const window = share * change.room;
   const toPixels = leadingBack(lies);
   const profile = new Float32Array(3 * MOST_SAMPLES);
   const edges: RingEdge[] = [];
@@ -79,16 +82,16 @@ function crossing(profile: Float32Array, samples: number, colours: ColourChange[
   if (!looksLike(inner, outer, colours)) return null;
   const change: Light = [outer[0] - inner[0], outer[1] - inner[1], outer[2] - inner[2]];
   const square = change[0] ** 2 + change[1] ** 2 + change[2] ** 2;
-  const share = (i: number): number =>
-    change.reduce((sum, along, k) => sum + along * ((profile[3 * i + k] as number) - (inner[k] as number)), 0) / square;
+  const along = (i: number): number =>
+    change.reduce((sum, slope, k) => sum + slope * ((profile[3 * i + k] as number) - (inner[k] as number)), 0) / square;
   let best: { at: number; rise: number } | null = null;
   let steepest = 0;
-  let before = share(0);
+  let before = along(0);
   for (let i = 1; i < samples; i++) {
-    const here = share(i);
+    const here = along(i);
     if (before < 0.5 && here >= 0.5) {
       // A speck of noise crosses too, but comes back: the true change rises most from some way before to some way after.
-      const climb = share(Math.min(samples - 1, i + 3)) - share(Math.max(0, i - 4));
+      const climb = along(Math.min(samples - 1, i + 3)) - along(Math.max(0, i - 4));
       if (climb > steepest) {
         steepest = climb;
         best = { at: i - 1 + (0.5 - before) / (here - before), rise: 0 };
@@ -99,8 +102,8 @@ function crossing(profile: Float32Array, samples: number, colours: ColourChange[
   if (best === null || steepest < 0.15) return null;
   const middle = Math.round(best.at);
   let [low, high] = [middle, middle];
-  while (low > 0 && share(low) > 0.2) low--;
-  while (high < samples - 1 && share(high) < 0.8) high++;
+  while (low > 0 && along(low) > 0.2) low--;
+  while (high < samples - 1 && along(high) < 0.8) high++;
   return { at: best.at, rise: high - low };
 }
 

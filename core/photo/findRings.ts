@@ -28,10 +28,10 @@ const WORKING = 1200;
 const SCOUTING = 400;
 /** Gold narrower than this cannot be measured [pixels of the picture worked on]. */
 const LEAST_GOLD = 18;
-const SPOKES = 180;
-/** Of a zone: how far the first and the last look go on either side. */
+const SPOKES = 120;
+/** Of a ring's room: how far the first and the last look go on either side. */
 const FIRST_LOOK = 0.8;
-const LAST_LOOK = 0.55;
+const LAST_LOOK = 0.65;
 /** Share of a ring's round that must show. */
 const LEAST_SHOWN = 0.25;
 /** A change of colour wider than this share of a zone is a blur. */
@@ -57,7 +57,9 @@ export function colourChanges(face: Pick<Face, 'rings' | 'colourOf'>): ColourCha
     const colour = face.colourOf(points);
     const next = inward[i + 1];
     const outer = next === undefined ? 'white' : face.colourOf(next.points);
-    return colour === null || outer === null || outer === colour ? [] : [{ radius, colours: [colour, outer] as const }];
+    // Beyond the last printed ring there is paper, but nobody says how much of it.
+    const room = (radius - (inward[i - 1]?.radius ?? 0)) * (next === undefined ? 0.5 : 1);
+    return colour === null || outer === null || outer === colour ? [] : [{ radius, colours: [colour, outer] as const, room }];
   });
 }
 
@@ -130,7 +132,7 @@ function* outward(pixels: Pixels, face: Face, startAt: (unit: number, radius: nu
   let fit: FaceFit | null = null;
   for (const [i, change] of changes.entries()) {
     yield { share: 0.6 + (0.2 * i) / changes.length, doing: 'Following the rings outward' };
-    const here = edgesOn(pixels, lies, unit, change, FIRST_LOOK * zone, SPOKES / 2);
+    const here = edgesOn(pixels, lies, unit, change, FIRST_LOOK, SPOKES / 2);
     if (here.length < (LEAST_SHOWN * SPOKES) / 2) return notThere(change, i, edges, zone);
     edges = [...edges, ...here];
     if (i === 0) {
@@ -144,15 +146,16 @@ function* outward(pixels: Pixels, face: Face, startAt: (unit: number, radius: nu
     lies = towardsFace(fit);
   }
   for (let round = 0; round < 2; round++) {
-    yield { share: 0.8 + 0.1 * round, doing: 'Fitting all rings at once' };
-    edges = changes.flatMap((change) => edgesOn(pixels, lies, unit, change, LAST_LOOK * zone, SPOKES));
+    yield { share: 0.8 + 0.06 * round, doing: 'Fitting all rings at once' };
+    edges = changes.flatMap((change) => edgesOn(pixels, lies, unit, change, LAST_LOOK, SPOKES));
     const fitted = fitFrom(lies, edges, unit, true);
     if (!fitted.ok) return fitted;
     fit = fitted.value;
     lies = towardsFace(fit);
   }
   if (fit !== null) {
-    const moved = besideLines(pixels, lies, unit, changes, edges, LAST_LOOK * zone);
+    yield { share: 0.92, doing: 'Looking for printed lines' };
+    const moved = besideLines(pixels, lies, unit, changes, edges, LAST_LOOK);
     const fitted = fitFrom(lies, moved, unit, true);
     // A line that is there bends the rings against one another, and taking it away sets them right; one that is not there does nothing of the kind.
     if (fitted.ok && fitted.value.residual < BETTER * fit.residual) [fit, edges] = [fitted.value, moved];

@@ -2,7 +2,7 @@ import type { ColourChange, RingEdge } from './edges.ts';
 import { lightAt, type Pixels } from './pixels.ts';
 import { leadingBack, through, type Homography } from './plane.ts';
 
-const SAMPLES = 61;
+const SAMPLES = 41;
 /** No face has a broader line between two zones [m]. */
 const BROADEST = 0.003;
 
@@ -15,7 +15,7 @@ const BROADEST = 0.003;
  * @param unit - of the face [m]
  * @param changes - the rings and their colours [list]
  * @param edges - as they were found [list]
- * @param window - how far to look on either side of a ring [m]
+ * @param share - how much of the room on either side of a ring to look at [-]
  * @returns the edges where the colours truly end; as they were when no line is seen [list]
  * @validity lines of up to 3 mm, no lighter than black; light that falls alike on both sides of a line
  * @source wa-rules, own derivation
@@ -27,11 +27,11 @@ export function besideLines(
   unit: number,
   changes: readonly ColourChange[],
   edges: readonly RingEdge[],
-  window: number,
+  share: number,
 ): RingEdge[] {
-  const rings = changes.flatMap(({ radius }) => {
+  const rings = changes.flatMap(({ radius, room }) => {
     const here = edges.filter((edge) => edge.radius === radius);
-    const measured = measure(pixels, lies, unit, radius, here, window);
+    const measured = measure(pixels, lies, unit, radius, here, share * room);
     return measured === null ? [] : [{ radius, ...measured }];
   });
   let [above, below] = [0, 0];
@@ -64,7 +64,7 @@ type Light = readonly number[];
 const dot = (a: Light, b: Light): number => a.reduce((sum, value, k) => sum + value * (b[k] ?? 0), 0);
 /** What of a is not along b. */
 const off = (a: Light, b: Light): Light => a.map((value, k) => value - ((b[k] ?? 0) * dot(a, b)) / dot(b, b));
-const medianOf = (values: readonly number[]): number => values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
+const medianOf = (values: Float32Array): number => values.sort()[Math.floor(values.length / 2)] ?? 0;
 
 interface Measured {
   /** Light of the inner side, and what the outer one has more of it. */
@@ -106,7 +106,9 @@ function measure(
     offsets.push(unit * away - radius);
   }
   if (profiles.length === 0) return null;
-  const middle = Array.from({ length: 3 * SAMPLES }, (_, at) => medianOf(profiles.map((profile) => profile[at] ?? 0)));
+  const middle = Array.from({ length: 3 * SAMPLES }, (_, at) =>
+    medianOf(Float32Array.from(profiles, (profile) => profile[at] as number)),
+  );
   const quarter = Math.floor(SAMPLES / 4);
   const mean = (from: number, k: number) =>
     Array.from({ length: quarter }, (_, i) => middle[3 * (from + i) + k] ?? 0).reduce((sum, value) => sum + value, 0) / quarter;
@@ -117,5 +119,5 @@ function measure(
     for (let i = 0; i < SAMPLES; i++) sum += (i === 0 || i === SAMPLES - 1 ? 0.5 : 1) * ((middle[3 * i + k] ?? 0) - a);
     return (change[k] ?? 0) * window - sum * step;
   });
-  return { inner, change, area, offset: medianOf(offsets) };
+  return { inner, change, area, offset: medianOf(Float32Array.from(offsets)) };
 }
