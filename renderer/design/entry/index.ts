@@ -15,4 +15,4 @@ export {
   type EntryColumn,
   type EntryRow,
 } from './cells.ts';
-export { pastedCells } from './paste.ts';
+export { pastedCells, rowsOfTable } from './paste.ts';

@@ -22,6 +22,18 @@ export function pastedCells<K extends string>(
   return cells;
 }
 
+/** The rows that the taken lines of a whole table come to; `cellsOf` puts its figures in the order of the columns. */
+export const rowsOfTable = <K extends string>(
+  read: TableRead,
+  columns: readonly EntryColumn<K>[],
+  blank: EntryRow<K>,
+  units: UnitChoice,
+  cellsOf = (values: readonly (number | null)[]): readonly (number | null)[] => values,
+): readonly EntryRow<K>[] =>
+  read.rows
+    .filter(({ fate }) => fate === 'taken')
+    .map(({ values }) => ({ ...blank, ...pastedCells(columns, cellsOf(values), units) }));
+
 /** A table pasted into a cell fills from there to the right and down. A line that is blank or left out leaves its row as it is. */
 export function pasteAt<K extends string>(
   rows: readonly EntryRow<K>[],

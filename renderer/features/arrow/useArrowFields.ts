@@ -1,7 +1,7 @@
 import { readSpine } from '../../../core/arrow/index.ts';
 import type { Finding } from '../../../core/findings/finding.ts';
 import type { ArrowSet } from '../../../core/model/arrowSet.ts';
-import type { Measure } from '../../../core/model/limits.ts';
+import { figuresOf, type FigureSpec } from '../../design/figureSpecs.ts';
 import type { FigureProps } from '../../design/index.ts';
 import { useUnits } from '../../state/useBench.ts';
 import { useEdits } from '../../state/useEdits.ts';
@@ -11,15 +11,7 @@ export type ArrowField = {
   [K in keyof ArrowSet]-?: null extends ArrowSet[K] ? (ArrowSet[K] extends number | null ? K : never) : never;
 }[keyof ArrowSet];
 
-interface Spec {
-  readonly measure: Measure;
-  readonly name: string;
-  /** What the journal calls the change. */
-  readonly label: string;
-  readonly hint?: string;
-}
-
-const specs: Readonly<Record<ArrowField, Spec>> = {
+const specs: Readonly<Record<ArrowField, FigureSpec>> = {
   length: { measure: 'arrowLength', name: 'length', label: 'Arrow length', hint: 'Throat of the nock to the end of the shaft.' },
   deflection: { measure: 'deflection', name: 'deflection', label: 'Spine deflection' },
   linearDensity: {
@@ -97,20 +89,10 @@ export function useArrowFields(
 ): Readonly<Record<ArrowField, DrawnFigure>> {
   const edit = useEdits();
   const units = useUnits();
-  const entry = (field: ArrowField): DrawnFigure => {
-    const { measure, name, label, hint } = specs[field];
-    return {
-      measure,
-      name,
-      value: arrowSet[field],
-      onKeep: (value) => edit.arrowSet(label, { [field]: value }),
-      assumed: assumed[field] ?? undefined,
-      field: `arrowSet.${field}`,
-      level: levels[field],
-      ...(hint === undefined ? {} : { hint }),
-    };
-  };
-  const fields = Object.fromEntries(arrowFields.map((field) => [field, entry(field)])) as Record<ArrowField, DrawnFigure>;
+  const kept = figuresOf('arrowSet', specs, arrowSet, (label, patch) => edit.arrowSet(label, patch));
+  const fields = Object.fromEntries(
+    arrowFields.map((field) => [field, { ...kept[field], assumed: assumed[field] ?? undefined, level: levels[field] }]),
+  ) as Record<ArrowField, DrawnFigure>;
   const wood = arrowSet.convention === '26 in, 2 lb';
   return {
     ...fields,

@@ -8,7 +8,7 @@ import {
   blankCell,
   figureCell,
   isBlank,
-  pastedCells,
+  rowsOfTable,
   tableColumns,
   wrongIn,
   type EntryColumn,
@@ -121,12 +121,8 @@ export function readingsFromTable(
   const words = readTable(text, [...two, wayColumn], units, MOST_READINGS);
   const byWord = words.taken > forces.taken || (words.taken === forces.taken && words.rows.some(({ values }) => values[2] === 1));
   const read = byWord ? words : forces;
-  const rows = read.rows
-    .filter(({ fate }) => fate === 'taken')
-    .map(({ values }): ReadingRow => {
-      const [at = null, pull = null, third = null] = values;
-      const cells = byWord ? (third === 1 ? [at, null, pull] : [at, pull, null]) : [at, pull, third];
-      return { ...blankReading, ...pastedCells(columns, cells, units) };
-    });
+  const rows = rowsOfTable(read, columns, blankReading, units, ([at = null, pull = null, third = null]) =>
+    byWord ? (third === 1 ? [at, null, pull] : [at, pull, null]) : [at, pull, third],
+  );
   return { rows, read };
 }

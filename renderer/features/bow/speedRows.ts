@@ -5,7 +5,7 @@ import {
   blankCell,
   figureCell,
   isBlank,
-  pastedCells,
+  rowsOfTable,
   tableColumns,
   wrongIn,
   type EntryColumn,
@@ -53,8 +53,5 @@ export function speedsFromTable(
 ): { readonly rows: readonly SpeedRow[]; readonly read: TableRead } {
   const columns = tableColumns(speedColumns).map((column) => ({ ...column, optional: false }));
   const read = readTable(text, columns, units, MOST_READINGS);
-  const rows = read.rows
-    .filter(({ fate }) => fate === 'taken')
-    .map(({ values }): SpeedRow => ({ ...blankSpeed, ...pastedCells(speedColumns, values, units) }));
-  return { rows, read };
+  return { rows: rowsOfTable(read, speedColumns, blankSpeed, units), read };
 }

@@ -2,8 +2,8 @@ import { useMemo } from 'react';
 import { tillerOf, withTiller } from '../../../core/bow/index.ts';
 import type { Bow } from '../../../core/model/bow.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
-import type { Measure } from '../../../core/model/limits.ts';
 import type { Settings } from '../../../core/model/setup.ts';
+import { figuresOf, type FigureSpec } from '../../design/figureSpecs.ts';
 import type { FigureProps } from '../../design/index.ts';
 import { readAt } from '../../state/births.ts';
 import { useEdits } from '../../state/useEdits.ts';
@@ -12,15 +12,7 @@ type FiguresOf<T> = { [K in keyof T]-?: T[K] extends number | null ? K : never }
 type SettingField = Exclude<FiguresOf<Settings>, 'weightDraw'>;
 type BowField = Exclude<FiguresOf<Bow>, 'forceDrawBrace' | 'revision'>;
 
-interface Spec {
-  readonly measure: Measure;
-  readonly name: string;
-  /** What the journal calls the change. */
-  readonly label: string;
-  readonly hint?: string;
-}
-
-const settingSpecs: Readonly<Record<SettingField, Spec>> = {
+const settingSpecs: Readonly<Record<SettingField, FigureSpec>> = {
   braceHeight: {
     measure: 'braceHeight',
     name: 'brace height',
@@ -111,7 +103,7 @@ const settingSpecs: Readonly<Record<SettingField, Spec>> = {
   },
 };
 
-const bowSpecs: Readonly<Record<BowField, Spec>> = {
+const bowSpecs: Readonly<Record<BowField, FigureSpec>> = {
   length: { measure: 'bowLength', name: 'length', label: 'Bow length', hint: 'As marked: string master plus 3 in.' },
   markedWeight: {
     measure: 'markedWeight',
@@ -157,11 +149,6 @@ export interface BowFields {
   readonly arrowLength: FigureProps;
 }
 
-const all = <K extends string, S, T>(specs: Readonly<Record<K, S>>, make: (field: K, spec: S) => T): Readonly<Record<K, T>> =>
-  Object.fromEntries((Object.entries(specs) as [K, S][]).map(([field, spec]) => [field, make(field, spec)])) as Record<K, T>;
-
-const shown = ({ measure, name, hint }: Spec) => ({ measure, name, ...(hint === undefined ? {} : { hint }) });
-
 /** Every figure of this bow and its archer with how it is kept: the same on the drawing and in the plain form. */
 export function useBowFields(bundle: Bundle): BowFields {
   const edit = useEdits();
@@ -170,18 +157,8 @@ export function useBowFields(bundle: Bundle): BowFields {
 
 function bowFields(bundle: Bundle, edit: ReturnType<typeof useEdits>): BowFields {
   const { archer, bow, arrowSet, setup } = bundle;
-  const settings = all(settingSpecs, (field, spec): FigureProps => ({
-    ...shown(spec),
-    value: setup.settings[field],
-    onKeep: (value) => edit.settings(spec.label, { [field]: value }),
-    field: `settings.${field}`,
-  }));
-  const onBow = all(bowSpecs, (field, spec): FigureProps => ({
-    ...shown(spec),
-    value: bow[field],
-    onKeep: (value) => edit.bow(spec.label, { [field]: value }),
-    field: `bow.${field}`,
-  }));
+  const settings = figuresOf('settings', settingSpecs, setup.settings, (label, patch) => edit.settings(label, patch));
+  const onBow = figuresOf('bow', bowSpecs, bow, (label, patch) => edit.bow(label, patch));
   return {
     settings: {
       ...settings,

@@ -1,24 +1,16 @@
-import type { ScaleLinear } from 'd3';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { textQuantity } from '../../../core/units/index.ts';
 import type { Box } from '../boxes.ts';
-import { curveBoxes, dotBoxes } from '../curveBoxes.ts';
-import { label, placer, type Label } from '../labels.ts';
-import type { Tick } from '../ticks.ts';
+import { curveBoxes } from '../curveBoxes.ts';
+import { label, type Label } from '../labels.ts';
+import { FIGURE, NAME, namesOn, type Plotted } from '../placing.ts';
 import type { ForceDrawData } from './data.ts';
 
-const NAME = 13;
-const FIGURE = 16;
 /** From a figure to its name [px]. */
 const GAP = 6;
 
 /** What is drawn, as far as a name has to keep off it or belongs to it. */
-export interface Drawn {
-  readonly width: number;
-  readonly x: ScaleLinear<number, number>;
-  readonly y: ScaleLinear<number, number>;
-  readonly window: Box;
-  readonly up: readonly Tick[];
+export interface Drawn extends Plotted {
   readonly dots: readonly {
     readonly x: number;
     readonly y: number;
@@ -33,22 +25,12 @@ export interface Drawn {
 /** The names on the plot, each where it is free: the weight over the curve's end, energies in the area, "stacks" where it begins. */
 export function placeLabels(data: ForceDrawData, marks: Drawn, units: UnitChoice): readonly Label[] {
   const { x, y, window, full } = marks;
-  const curve = curveBoxes(
-    data.samples.flatMap(({ draw, low, high }) => [
-      { x: x(draw), y: y(high) },
-      { x: x(draw), y: y(low) },
-    ]),
-  );
-  const back = curveBoxes(data.letDown.map(({ draw, force }) => ({ x: x(draw), y: y(force) })));
-  const obstacles: Box[] = [
-    ...curve,
-    ...back,
-    ...dotBoxes(marks.dots, 5),
+  const band = data.samples.map(({ draw, low, high }) => ({ at: draw, low, high }));
+  const others: readonly Box[] = [
+    ...curveBoxes(data.letDown.map(({ draw, force }) => ({ x: x(draw), y: y(force) }))),
     { left: full.x - 3, right: full.x + 3, top: full.y, bottom: window.bottom },
-    ...marks.up.flatMap(({ label: tick }) => (tick === null ? [] : [tick.box])),
   ];
-  const bounds: Box = { left: window.left + 2, right: marks.width - 2, top: window.top, bottom: window.bottom - 2 };
-  const { place, placed } = placer(obstacles, bounds);
+  const { place, placed } = namesOn(marks, band, others, 2);
 
   const weight = textQuantity(data.weight.value, 'weight', units);
   const named = data.fullOf === 'archer' ? weightName[data.from] : 'on the scale';

@@ -1,24 +1,13 @@
-import type { ScaleLinear } from 'd3';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { textQuantity } from '../../../core/units/index.ts';
 import type { Box } from '../boxes.ts';
-import { curveBoxes, dotBoxes } from '../curveBoxes.ts';
-import { label, placer, type Label } from '../labels.ts';
-import type { Tick } from '../ticks.ts';
+import { label, type Label } from '../labels.ts';
+import { FIGURE, NAME, namesOn, type Plotted } from '../placing.ts';
 import type { SpeedMassData } from './data.ts';
 import { atTheArrow, bandName } from './words.ts';
 
-const NAME = 13;
-const FIGURE = 16;
-
 /** What is drawn, as far as a name has to keep off it or belongs to it. */
-export interface Drawn {
-  readonly width: number;
-  readonly x: ScaleLinear<number, number>;
-  readonly y: ScaleLinear<number, number>;
-  readonly window: Box;
-  readonly up: readonly Tick[];
-  readonly dots: readonly { readonly x: number; readonly y: number }[];
+export interface Drawn extends Plotted {
   /** This arrow, with the interval of its speed; null where it is too light. */
   readonly arrow: { readonly x: number; readonly y: number; readonly low: number; readonly high: number } | null;
   /** Where this arrow would stand on the axis. */
@@ -30,21 +19,13 @@ export interface Drawn {
 /** This arrow's speed and energy beside its mark, the limit at its edge, what the band holds: each where it is free. */
 export function placeLabels(data: SpeedMassData, marks: Drawn, units: UnitChoice): readonly Label[] {
   const { x, y, window, arrow, tooLight } = marks;
-  const obstacles: Box[] = [
-    ...curveBoxes(
-      data.samples.flatMap(({ mass, low, high }) => [
-        { x: x(mass), y: y(high) },
-        { x: x(mass), y: y(low) },
-      ]),
-    ),
-    ...dotBoxes(marks.dots, 5),
+  const band = data.samples.map(({ mass, low, high }) => ({ at: mass, low, high }));
+  const others: readonly Box[] = [
     { left: marks.arrowX - 3, right: marks.arrowX + 3, top: arrow?.y ?? window.top, bottom: window.bottom },
     ...(arrow === null ? [] : [{ left: arrow.x - 6, right: arrow.x + 6, top: arrow.high - 2, bottom: arrow.low + 2 }]),
     ...(tooLight === null ? [] : [{ left: window.left, right: tooLight.x + 2, top: window.top, bottom: window.bottom }]),
-    ...marks.up.flatMap(({ label: tick }) => (tick === null ? [] : [tick.box])),
   ];
-  const bounds: Box = { left: window.left, right: marks.width - 2, top: window.top, bottom: window.bottom - 2 };
-  const { place, placed } = placer(obstacles, bounds);
+  const { place, placed } = namesOn(marks, band, others, 0);
 
   if (arrow !== null && data.arrow.speed !== null) {
     const speed = textQuantity(data.arrow.speed.value, 'speed', units);
