@@ -10,9 +10,11 @@ export default defineConfig({
   workers: 2,
   fullyParallel: true,
   forbidOnly: true,
-  timeout: 60_000,
+  timeout: 120_000,
+  // No test is about speed: on a busy machine a window opens late, and a wait ends as soon as what is waited for is there.
+  expect: { timeout: 20_000 },
   // A run that hangs ends by itself, and says so.
-  globalTimeout: 20 * 60_000,
+  globalTimeout: 30 * 60_000,
   reporter: [['list'], ['json', { outputFile: '../.cache/results/playwright.json' }]],
   use: {
     browserName: 'chromium',
