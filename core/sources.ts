@@ -27,6 +27,8 @@ export const sources = {
     'E. Brunner, H. Dette, A. Munk, Box-type approximations in nonparametric factorial designs, Journal of the American Statistical Association 92 (1997) 1494-1502 (from memory): the spirit of the shape correction; the pooled, bias-corrected shape is ours.',
   'chan-golub-leveque-1983':
     'T. F. Chan, G. H. Golub, R. J. LeVeque, Algorithms for computing the sample variance: analysis and recommendations, The American Statistician 37 (1983) 242-247.',
+  'clopper-pearson-1934':
+    'C. J. Clopper, E. S. Pearson, The use of confidence or fiducial limits illustrated in the case of the binomial, Biometrika 26 (1934) 404-413 (from memory).',
   'dowell-1971':
     'M. Dowell, P. Jarratt, A modified regula falsi method for computing the root of an equation, BIT 11 (1971) 168-174: the Illinois rule.',
   'draper-smith-1998':
@@ -114,6 +116,8 @@ export const sources = {
   'tuijn-kooi-1992':
     "C. Tuijn, B. W. Kooi, The measurement of arrow velocities in the students' laboratory, European Journal of Physics 13 (1992) 127-134, Table I.",
   'us-standard-atmosphere-1976': 'U.S. Standard Atmosphere, 1976, NOAA, NASA and USAF, Washington 1976.',
+  'vardi-zhang-2000':
+    'Y. Vardi, C.-H. Zhang, The multivariate L1-median and associated data depth, Proceedings of the National Academy of Sciences 97 (2000) 1423-1426 (from memory): when a given place is the median.',
   'wa-rules': 'World Archery rule book, target faces and scoring; verify against the current edition.',
   'welch-1947':
     "B. L. Welch, The generalization of Student's problem when several different population variances are involved, Biometrika 34 (1947) 28-35.",
