@@ -10,6 +10,25 @@ import { stepOf } from './step.ts';
 /** The trade moves a nocking point by 1/16 or 1/32 in [m]. */
 const nockingSteps = { whole: 0.0016, half: 0.0008 } as const;
 
+/** What shows the height, and how it answers a move of the nocking point. */
+export interface Shower {
+  /** In the middle of a sentence, for instance "the bare shafts". */
+  readonly what: string;
+  readonly reads: 'read' | 'reads';
+  /** What it should do when the nocking point goes down, and when it goes up. */
+  readonly lowered: string;
+  readonly raised: string;
+  readonly follows: string;
+}
+
+const bareShafts: Shower = {
+  what: 'the bare shafts',
+  reads: 'read',
+  lowered: 'The bare shafts should come up toward the fletched',
+  raised: 'The bare shafts should come down toward the fletched',
+  follows: 'the bare shafts do not follow',
+};
+
 const RULE =
   'Bare shafts below the fletched mean a high nocking point, above them a low one or a shaft bouncing off the rest. The trade moves it 0.8 to 1.6 mm at a time. Height is settled before side, since an arrow that kicks off the rest also strikes to the side.';
 
@@ -22,6 +41,7 @@ const RULE =
  * @param small - whether the height is small [choice]
  * @param units - the person's choice of units [record]
  * @param then - what to shoot after it [text]
+ * @param shower - what shows the height; the bare shafts when left out [record]
  * @returns the step; its patch is null when the nocking point is not on record [record]
  * @validity brace height in range; the size of the effect is not foretold
  * @source common practice
@@ -33,6 +53,7 @@ export function nockingStep(
   small: boolean,
   units: UnitChoice,
   then: string,
+  shower: Shower = bareShafts,
 ): NextStep {
   const high = vertical === 'nocking point high';
   const size = small ? nockingSteps.half : nockingSteps.whole;
@@ -55,25 +76,25 @@ export function nockingStep(
         : rangeText(practice.low, practice.high, 'setting', units, false);
   const otherwise = high
     ? 'Check the nock fit too: it hangs on the string, and a light tap frees it.'
-    : 'A high bare shaft may also be bouncing off the rest: a clearance test tells.';
+    : 'A shaft bouncing off the rest reads the same: a clearance test tells.';
   // Already past where anybody starts on that side: then the reading or the record is doubted before it is driven farther.
   if (now !== null && beyond(now))
     return stepOf(
       'measure',
       'Measure the nocking point again',
-      `It is on record as ${squareText(now, units)}, already ${high ? 'below' : 'above'} the ${usual} at which common practice starts, and the bare shafts read ${high ? 'high' : 'low'} still. ${otherwise}`,
+      `It is on record as ${squareText(now, units)}, already ${high ? 'below' : 'above'} the ${usual} at which common practice starts, and ${shower.what} ${shower.reads} ${high ? 'high' : 'low'} still. ${otherwise}`,
       { then, rule: RULE },
     );
   const cautions = [
     otherwise,
     beyond(next)
-      ? `This is ${high ? 'below' : 'above'} the ${usual} at which common practice starts: if the bare shafts do not follow, put it back.`
+      ? `This is ${high ? 'below' : 'above'} the ${usual} at which common practice starts: if ${shower.follows}, put it back.`
       : '',
   ].filter((sentence) => sentence !== '');
   return stepOf(
     'change',
     `${high ? 'Lower' : 'Raise'} the nocking point ${text(size)}`,
-    `${place} The bare shafts should come ${high ? 'up' : 'down'} toward the fletched; how far is not known yet. Height comes before side.`,
+    `${place} ${high ? shower.lowered : shower.raised}; how far is not known yet. Height comes before side.`,
     {
       then,
       patch: possible ? { nockingPoint: next } : null,

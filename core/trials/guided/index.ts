@@ -15,4 +15,5 @@ export { newTrialPlan } from './plan.ts';
 export { archerSpread } from './archerSpread.ts';
 export { brief } from './brief.ts';
 export { sheet } from './sheet.ts';
+export { readTrial } from './readTrial.ts';
 export { exampleTrial, exampleTrialInput } from './exampleInput.ts';

@@ -1,0 +1,203 @@
+import type { Tear } from '../../model/trial.ts';
+import { textQuantity } from '../../units/index.ts';
+import { causesOf } from '../causes.ts';
+import { nockingStep, type Shower } from '../nockingStep.ts';
+import { outwardOf } from '../outward.ts';
+import type { Cause, NextStep } from '../reading.ts';
+import { clearanceStep } from '../remedies.ts';
+import { stepOf } from '../step.ts';
+import { acrossText } from '../words.ts';
+import { USUAL_TEAR, usualTearText } from './disputed.ts';
+import { findingCauses } from './findingCauses.ts';
+import { placeFigure } from './figures.ts';
+import { notForFingers } from './notForFingers.ts';
+import { gated, outcome } from './outcome.ts';
+import { tearEvidence, type TearEvidence } from './tears.ts';
+import { tearWhy } from './tearWhy.ts';
+import type { TrialFigure, TrialInput, TrialReading } from './types.ts';
+
+const tearShows: Shower = {
+  what: 'the tear',
+  reads: 'reads',
+  lowered: 'The tear should grow shorter',
+  raised: 'The tear should grow shorter',
+  follows: 'the tear does not grow shorter',
+};
+
+const AGAIN = 'Then tear paper again at every distance, three times each.';
+
+/**
+ * What tears in paper say: the height of the nocking point, and gross errors to the side.
+ *
+ * @equation nock high = nocking point high, nock low = low; a gross tear outward of the riser = weak or touching, inward = stiff; height before side
+ * @param input - the trial with its records [record]
+ * @returns the reading; fletched tears are read before bare ones [record]
+ * @validity finger release; three or more tears of a kind
+ * @source common practice; from memory
+ * @example readPaper(exampleTrial('paper tear')).verdict // "too few"
+ */
+export function readPaper(input: TrialInput): TrialReading {
+  const { trial, bundle, units } = input;
+  const of = (kind: Tear['fletching']) =>
+    tearEvidence(
+      trial.tears.filter(({ fletching }) => fletching === kind),
+      bundle.arrowSet,
+    );
+  const [fletched, bare] = [of('fletched'), of('bare')];
+  const evidence = fletched ?? bare;
+  const mean = evidence === null ? null : { across: span(evidence.across), up: span(evidence.up) };
+  const plot = { kind: 'tears', tears: trial.tears, mean, usual: USUAL_TEAR } as const;
+  if (evidence === null) return { ...tooFew(input), plot };
+  const figures = [fletched, bare].flatMap((kind) => (kind === null ? [] : figuresOf(kind, input)));
+  const shown = { plot, figures, why: tearWhy(evidence, units) };
+  return notForFingers(input, shown) ?? read(input, evidence, fletched === null ? null : bare, shown);
+}
+
+const span = ({ value, low, high }: TearEvidence['up']) => ({ value, low, high });
+
+function read(
+  input: TrialInput,
+  evidence: TearEvidence,
+  beside: TearEvidence | null,
+  shown: Partial<TrialReading>,
+): TrialReading {
+  const { bundle, units } = input;
+  const { vertical, gross, up, across } = evidence;
+  const lateral = gross === null ? null : outwardOf(across.value, bundle.archer.hand) > 0 ? 'weak' : 'stiff';
+  const height = vertical === null ? null : vertical === 'nock high' ? 'nocking point high' : 'nocking point low';
+  const confirm = stepOf(
+    'shoot',
+    'Shoot bare shafts before anything is turned to the side',
+    `Paper shows gross errors to the side only: where bare shafts strike tells stiff or weak.`,
+    { then: 'Begin a bare-shaft trial.' },
+  );
+  const nocking =
+    height === null
+      ? null
+      : nockingStep(bundle, height, Math.abs(up.value) < 2 * (bundle.arrowSet.diameter ?? 0.006), units, AGAIN, tearShows);
+  const first: NextStep =
+    nocking ?? (lateral === 'weak' ? clearanceStep('change', AGAIN) : lateral === 'stiff' ? confirm : leave(evidence, input));
+  const others = [...(lateral === 'weak' || height === 'nocking point low' ? [clearanceStep('change', AGAIN)] : []), confirm];
+  const { next, others: rest } = gated(
+    input,
+    first,
+    others.filter(({ title }) => title !== first.title),
+    AGAIN,
+  );
+  const told = height !== null || lateral !== null;
+  return outcome(input, {
+    headline: headlineOf(evidence, lateral, units),
+    subline: sublineOf(evidence, units),
+    verdict: told ? 'read' : 'nothing shown',
+    next,
+    others: rest,
+    causes: causesFor(input, { height, lateral }, evidence, beside),
+    ifNot:
+      'If the tear does not change, put it back; a tear that stays whatever is moved is a touch of the bow, so test the clearance.',
+    waste: `Chasing a tear to the side of less than ${usualTearText(units)}: it can come from a tuned bow.`,
+    ...shown,
+  });
+}
+
+const leave = ({ changes }: TearEvidence, input: TrialInput): NextStep =>
+  stepOf(
+    'leave',
+    'Leave it: nothing to change by paper',
+    changes
+      ? 'The tear is not the same at all distances, as with an arrow that is still flexing.'
+      : `No height is shown, and to the side no more than the ${usualTearText(input.units)} that a tuned bow may leave.`,
+    { then: 'Go on with bare shafts.' },
+  );
+
+function headlineOf(
+  { vertical, up, across }: TearEvidence,
+  lateral: 'weak' | 'stiff' | null,
+  units: TrialInput['units'],
+): string {
+  if (vertical !== null)
+    return `The nock tears ${acrossText(up.value, units)} ${vertical === 'nock high' ? 'high' : 'low'}, and that is real`;
+  if (lateral !== null)
+    return `The nock tears ${acrossText(across.value, units)} to the ${across.value > 0 ? 'right' : 'left'}: a gross error`;
+  return `No height shown, and nothing gross to the side`;
+}
+
+function sublineOf({ vertical, gross, across, up, changes }: TearEvidence, units: TrialInput['units']): string {
+  const largest = Math.max(Math.abs(up.low), Math.abs(up.high));
+  const height = vertical === null ? `In height the true tear is at most ${acrossText(largest, units)}, 19 times in 20.` : '';
+  const side =
+    gross === null
+      ? `To the side it is ${acrossText(across.value, units)}, which is not read: up to ${usualTearText(units)} can come from a tuned bow.`
+      : vertical === null
+        ? 'Read as gross only: the paper does not tell stiff or weak from a touch of the bow.'
+        : 'To the side it is gross too; height comes first.';
+  const differs = changes ? 'The height changes with the distance, so each distance counts as one tear.' : '';
+  return [height, side, differs].filter((sentence) => sentence !== '').join(' ');
+}
+
+function causesFor(
+  input: TrialInput,
+  { height, lateral }: { height: 'nocking point high' | 'nocking point low' | null; lateral: 'stiff' | 'weak' | null },
+  { changes }: TearEvidence,
+  beside: TearEvidence | null,
+): readonly Cause[] {
+  const sides = causesOf(input.bundle, { lateral, vertical: height, erratic: false }, input.units);
+  const steady = changes ? [] : ['The height is the same at all distances, so far as these tears show.'];
+  const touch: Cause = {
+    cause: 'Fletching or shaft touches the bow',
+    evidenceFor: changes ? ['The tear changes with the distance.'] : [],
+    evidenceAgainst: height === null ? [] : steady,
+  };
+  const agrees =
+    beside === null || height === null
+      ? null
+      : beside.vertical === null
+        ? null
+        : (beside.vertical === 'nock high') === (height === 'nocking point high');
+  const withBare = sides.map((cause, i): Cause => {
+    if (i > 0 || agrees === null) return cause;
+    const words = `Bare shafts tear ${agrees ? 'the same way' : 'the other way'}.`;
+    return agrees
+      ? { ...cause, evidenceFor: [...cause.evidenceFor, words] }
+      : { ...cause, evidenceAgainst: [...cause.evidenceAgainst, words] };
+  });
+  if (height === null && lateral === null) return changes ? [touch] : [];
+  return [...withBare, touch, ...(height === null ? [] : findingCauses(input, 'height'))];
+}
+
+function figuresOf(evidence: TearEvidence, { units, trial }: TrialInput): readonly TrialFigure[] {
+  const { across, up, n, fletching } = evidence;
+  const from = [...new Set(trial.tears.filter((tear) => tear.fletching === fletching).map(({ distance }) => distance))].sort(
+    (a, b) => a - b,
+  );
+  return [
+    placeFigure(`${fletching === 'bare' ? 'Bare' : 'Fletched'}, nock upwards`, up.value, up.high - up.value, units),
+    placeFigure(
+      `${fletching === 'bare' ? 'Bare' : 'Fletched'}, nock to the right`,
+      across.value,
+      across.high - across.value,
+      units,
+    ),
+    {
+      name: `Tears, ${fletching}`,
+      value: `${n} from ${from.map((z) => textQuantity(z, 'distance', units)).join(', ')}`,
+      interval: '',
+    },
+  ];
+}
+
+function tooFew(input: TrialInput): TrialReading {
+  const { trial, units } = input;
+  const missing = Math.max(1, 3 - trial.tears.filter(({ fletching }) => fletching === 'fletched').length);
+  const at = textQuantity(trial.plan.distances[0] ?? 2, 'distance', units);
+  const wanted = 'At least three tears of one kind of arrow were expected: one tear is one arrow\u2019s.';
+  const shoot = stepOf('shoot', `Shoot ${missing} more through paper`, wanted, { then: `At ${at} first, then farther back.` });
+  return outcome(input, {
+    headline: 'No reading yet: too few tears',
+    subline: wanted,
+    verdict: 'too few',
+    ...gated(input, shoot, [], AGAIN),
+    more: { arrows: missing, text: `${missing} more through paper, fletched.` },
+    ifNot: 'If no two tears are alike, it is the release or a touch of the bow: test the clearance, and have a coach look.',
+    waste: 'Moving the nocking point for one tear.',
+  });
+}

@@ -1,0 +1,118 @@
+import { axisVariance, c4, fQuantileUpper, fUpperTail, MEAN_RADIUS_PER_SPREAD, momentsOf, ONE_HOLE } from '../../group/index.ts';
+import { shapeFactor, shiftOfGroups, tQuantile, tTwoSided, type Moments, type Shift } from '../../group/index.ts';
+import { moreOfEach } from '../../group/more.ts';
+import { ok, type Result } from '../../model/problem.ts';
+import type { Pair } from '../timesWider.ts';
+
+const ALPHA = 0.05;
+const SMALLEST_P = 1e-300;
+
+/** One distance, told at the farthest one. */
+interface Scaled {
+  readonly first: Moments;
+  readonly second: Moments;
+  /** Its weight by its arrows. */
+  readonly weight: number;
+}
+
+/**
+ * The shift of the second kind of arrow from the first over several distances, told at the farthest.
+ *
+ * @equation d = Σ w_k r_k d_k, r_k = z_far/z_k, w_k = m_k/Σ m, m = n1 n2/(n1 + n2); V = Σ w_k² r_k² (v1 + v2); F = |d|²/(2 V) ~ F(1/c, V²/(c Σ (w² r² v)²/(n - 1))), c of shapeFactor; an axis by Welch's t in the same way. One distance is shiftOfGroups' own
+ * @param pairs - both kinds, distance by distance [list]
+ * @returns the shift at the farthest distance, or a refusal of shiftOfGroups for the first pair that has none [record]
+ * @validity two or more arrows of each kind at each distance. With no shift at any distance its false alarms are those of shiftOfGroups, however the shift would grow with the distance
+ * @source brunner-dette-munk-1997; welch-1947
+ * @example shiftOver([{ distance: 18, first: exampleFletched.shots, second: exampleBare.shots }]).value.verdict // "real"
+ */
+export function shiftOver(pairs: readonly Pair[]): Result<Shift> {
+  for (const { first, second } of pairs) {
+    const single = shiftOfGroups(first, second);
+    if (!single.ok || pairs.length === 1) return single;
+  }
+  const far = Math.max(...pairs.map(({ distance }) => distance));
+  const worth = pairs.map(({ first, second }) => (first.length * second.length) / (first.length + second.length));
+  const all = worth.reduce((sum, m) => sum + m, 0);
+  const parts = pairs.map(({ distance, first, second }, k): Scaled => {
+    const grow = far / distance;
+    return { first: grown(momentsOf(first), grow), second: grown(momentsOf(second), grow), weight: (worth[k] ?? 0) / all };
+  });
+  return ok(together(parts));
+}
+
+function grown({ n, centre, covariance: { xx, xy, yy } }: Moments, by: number): Moments {
+  return {
+    n,
+    centre: { x: centre.x * by, y: centre.y * by },
+    covariance: { xx: xx * by ** 2, xy: xy * by ** 2, yy: yy * by ** 2 },
+  };
+}
+
+/** Variance of the weighed difference, and the sum that gives its degrees of freedom. */
+function spent(parts: readonly Scaled[], variance: (moments: Moments) => number): { variance: number; squares: number } {
+  let [total, squares] = [0, 0];
+  for (const { first, second, weight } of parts)
+    for (const moments of [first, second]) {
+      const v = (weight ** 2 * variance(moments)) / moments.n;
+      total += v;
+      squares += v ** 2 / (moments.n - 1);
+    }
+  return { variance: total, squares };
+}
+
+function together(parts: readonly Scaled[]): Shift {
+  const groups = parts.flatMap(({ first, second }) => [first, second]);
+  const shape = shapeFactor(groups);
+  const sum = (axis: 'x' | 'y') =>
+    parts.reduce((d, { first, second, weight }) => d + weight * (second.centre[axis] - first.centre[axis]), 0) + 0;
+  const [dx, dy] = [sum('x'), sum('y')];
+  const size = Math.hypot(dx, dy);
+  const { variance, squares } = spent(parts, axisVariance);
+  const df = [1 / shape, variance ** 2 / (shape * squares)] as const;
+  const f = size ** 2 / (2 * variance);
+  const p = Math.max(SMALLEST_P, fUpperTail(f, ...df));
+  const radius = Math.sqrt(2 * variance * fQuantileUpper(ALPHA, ...df));
+  const [first, second] = [pooled(parts, 'first', 0, 0), pooled(parts, 'second', dx, dy)];
+  const nu = groups.reduce((d, { n }) => d + 2 * (n - 1), 0);
+  const spread = Math.sqrt(groups.reduce((s, group) => s + 2 * (group.n - 1) * axisVariance(group), 0) / nu) / c4(nu);
+  const matters = MEAN_RADIUS_PER_SPREAD * spread;
+  const verdict = p < ALPHA ? 'real' : size + radius <= matters ? 'no sign' : 'cannot tell';
+  const axis = (key: 'xx' | 'yy', d: number) => {
+    const own = spent(parts, ({ covariance }) => covariance[key]);
+    if (own.variance < ONE_HOLE ** 2) return { half: radius, real: verdict === 'real' && Math.abs(d) > radius };
+    const free = own.variance ** 2 / own.squares;
+    const error = Math.sqrt(own.variance);
+    return { half: tQuantile(1 - ALPHA / 2, free) * error, real: verdict === 'real' && tTwoSided(d / error, free) < ALPHA };
+  };
+  const [x, y] = [axis('xx', dx), axis('yy', dy)];
+  return {
+    n: [first.n, second.n],
+    dx,
+    dy,
+    size,
+    direction: Math.atan2(dy, dx),
+    radius,
+    half: { x: x.half, y: y.half },
+    p,
+    f,
+    df,
+    shape,
+    oncein: 1 / p,
+    axisReal: { x: x.real, y: y.real },
+    verdict,
+    more: verdict === 'cannot tell' ? moreOfEach(first, second, shape, size, matters, ALPHA) : null,
+    largest: size + radius,
+    matters,
+    spread,
+    hotelling: null,
+  };
+}
+
+/** One kind of all distances as if shot at the farthest, for the plan of more arrows. */
+function pooled(parts: readonly Scaled[], which: 'first' | 'second', x: number, y: number): Moments {
+  const groups = parts.map((part) => part[which]);
+  const n = groups.reduce((sum, group) => sum + group.n, 0);
+  const df = n - groups.length;
+  const part = (key: 'xx' | 'xy' | 'yy') => groups.reduce((sum, group) => sum + (group.n - 1) * group.covariance[key], 0) / df;
+  return { n, centre: { x, y }, covariance: { xx: part('xx'), xy: part('xy'), yy: part('yy') } };
+}
