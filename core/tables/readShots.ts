@@ -30,8 +30,8 @@ export interface ReadShot {
 export interface ShotsRead {
   readonly shots: readonly ReadShot[];
   readonly read: TableRead;
-  /** The order of the columns that was found or chosen. */
-  readonly layout: ShotLayout;
+  /** The order of the columns that was found or chosen; null where heads said it. */
+  readonly layout: ShotLayout | null;
 }
 
 /** Places on a face are kept to the tenth of a millimetre. */

@@ -48,7 +48,7 @@ const headed = (unit: string): readonly TableColumn[] => [...columnsIn('arrow en
  * @param text - what was pasted [text]
  * @param asked - the order that was chosen, null to find it, and the unit of bare numbers [record]
  * @param units - the person's choice of units [record]
- * @returns the order and the columns to ask for [record]
+ * @returns the order, null where heads say it, and the columns to ask for [record]
  * @validity any text
  * @source own derivation
  * @example layoutOf('1;12;-8\n2;4;6', { layout: null, unit: '' }, defaultPreferences.units).layout // "arrow x y"
@@ -57,12 +57,12 @@ export function layoutOf(
   text: string,
   asked: { readonly layout: ShotLayout | null; readonly unit: string },
   units: UnitChoice,
-): { readonly layout: ShotLayout; readonly columns: readonly TableColumn[] } {
+): { readonly layout: ShotLayout | null; readonly columns: readonly TableColumn[] } {
   const sample = text.split(/\r\n|\r|\n/, 2 * SAMPLE).join('\n');
   const withHeads = headed(asked.unit);
   const found = readTable(sample, withHeads, units, SAMPLE);
   const named = found.rows.some(({ fate, cells }) => fate === 'header' && namesBoth(cells));
-  if (named) return { layout: asked.layout ?? 'arrow end x y', columns: withHeads };
+  if (named) return { layout: null, columns: withHeads };
   if (asked.layout !== null) return { layout: asked.layout, columns: columnsIn(asked.layout, asked.unit) };
   const tried = shotLayouts.map((layout) => {
     const columns = columnsIn(layout, asked.unit);

@@ -1,5 +1,8 @@
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { tableTold, type TableRead } from '../../../core/tables/index.ts';
+
+/** Lines that are shown at once: a page of many thousands would take its time [count]. */
+const PAGE = 300;
 
 /** What became of each line that was pasted or read from a file. */
 export function TableFates({ read }: { read: TableRead | null }) {
@@ -12,24 +15,59 @@ export function TableFates({ read }: { read: TableRead | null }) {
   return (
     <div role="status" className="entry-told" ref={told}>
       <p className={read.leftOut > 0 || read.tooMany !== null ? 'caution-text' : 'note'}>{tableTold(read)}</p>
-      {read.rows.length > 0 && (
-        <div className="entry-fates" role="region" aria-label="What became of each line" tabIndex={0}>
-          <table>
-            <tbody>
-              {read.rows.map(({ line, text, fate, why }) => (
-                <tr key={line}>
-                  <th scope="row" className="line">
-                    {line}
-                  </th>
-                  <td>{fate === 'header' ? 'heads' : fate}</td>
-                  <td className="text">{text}</td>
-                  <td className={fate === 'left out' ? 'caution-text' : undefined}>{why}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+      {read.rows.length > 0 && <Lines rows={read.rows} />}
+    </div>
+  );
+}
+
+/** A long table is shown page by page, or only those of its lines of which there is something to say. */
+function Lines({ rows }: { rows: TableRead['rows'] }) {
+  const [asked, setAsked] = useState({ page: 0, only: false });
+  const long = rows.length > PAGE;
+  const chosen = long && asked.only ? rows.filter(({ fate, why }) => fate !== 'taken' || why !== null) : rows;
+  const pages = Math.max(1, Math.ceil(chosen.length / PAGE));
+  // Another table may have fewer pages.
+  const page = Math.min(asked.page, pages - 1);
+  const shown = chosen.slice(page * PAGE, (page + 1) * PAGE);
+  return (
+    <>
+      {long && (
+        <div className="acts">
+          <button type="button" className="link" onClick={() => setAsked({ page: 0, only: !asked.only })}>
+            {asked.only ? 'All lines' : 'Only lines left out or remarked on'}
+          </button>
+          <span className="note">
+            {chosen.length === 0 ? 'None' : `${page * PAGE + 1} to ${page * PAGE + shown.length} of ${chosen.length}`}
+          </span>
+          <button type="button" className="link" disabled={page === 0} onClick={() => setAsked({ ...asked, page: page - 1 })}>
+            Earlier lines
+          </button>
+          <button
+            type="button"
+            className="link"
+            disabled={page >= pages - 1}
+            onClick={() => setAsked({ ...asked, page: page + 1 })}
+          >
+            Later lines
+          </button>
         </div>
       )}
-    </div>
+      <div className="entry-fates" role="region" aria-label="What became of each line" tabIndex={0}>
+        <table>
+          <tbody>
+            {shown.map(({ line, text, fate, why }) => (
+              <tr key={line}>
+                <th scope="row" className="line">
+                  {line}
+                </th>
+                <td className="fate">{fate === 'header' ? 'heads' : fate}</td>
+                <td className="text">{text}</td>
+                <td className={fate === 'left out' ? 'caution-text' : undefined}>{why}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </>
   );
 }

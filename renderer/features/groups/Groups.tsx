@@ -62,7 +62,7 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
   const [stop] = shootingStops(bundle, units);
   const entering = second !== null && page.enteringId === second.group.id ? second : first;
   const alone = aloneSentence(first, units);
-  const size = room === null ? null : Math.max(280, Math.floor(Math.min(room.width * 0.56 - 46, room.height - 128, 620)));
+  const size = room === null ? null : Math.max(280, Math.floor(Math.min(room.width * 0.56 - 46, room.height - 162, 620)));
   return (
     <>
       <div className="head groups-head">
@@ -92,8 +92,8 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
               size={size}
             />
             <p className="tick-note">
-              A click sets a shot; digits number it, arrow keys nudge it 1 mm, Backspace takes it back. Pull a shot to move it,
-              rest on one to take it in hand.
+              A click sets a shot; digits number it, arrow keys nudge it 1 mm, Backspace takes it back, N begins the next end, L
+              leaves one out. Pull a shot to move it, rest on one to take it in hand.
             </p>
           </div>
         )}

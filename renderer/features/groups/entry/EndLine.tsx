@@ -51,29 +51,31 @@ function EndSize({ entering }: { entering: ShotGroup }) {
     if (fits) setEntry(entering.id, { size: typed === '' ? null : count });
   };
   return (
-    <span className="end-size">
-      <label htmlFor={id}>arrows an end</label>
-      <input
-        id={id}
-        className="words"
-        inputMode="numeric"
-        value={draft ?? (size === null ? '' : String(size))}
-        placeholder="–"
-        autoComplete="off"
-        aria-invalid={wrong !== null}
-        aria-describedby={wrong === null ? undefined : `${id}-wrong`}
-        onChange={(event) => setDraft(event.currentTarget.value)}
-        onBlur={keep}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter') keep();
-          if (event.key === 'Escape') setDraft(null);
-        }}
-      />
+    <>
+      <span className="end-size">
+        <label htmlFor={id}>arrows an end</label>
+        <input
+          id={id}
+          className="words"
+          inputMode="numeric"
+          value={draft ?? (size === null ? '' : String(size))}
+          placeholder="–"
+          autoComplete="off"
+          aria-invalid={wrong !== null}
+          aria-describedby={wrong === null ? undefined : `${id}-wrong`}
+          onChange={(event) => setDraft(event.currentTarget.value)}
+          onBlur={keep}
+          onKeyDown={(event) => {
+            if (event.key === 'Enter') keep();
+            if (event.key === 'Escape') setDraft(null);
+          }}
+        />
+      </span>
       {wrong !== null && (
         <span id={`${id}-wrong`} className="wrong" role="alert">
           {wrong}
         </span>
       )}
-    </span>
+    </>
   );
 }

@@ -19,7 +19,7 @@ const layoutText: Readonly<Record<ShotLayout, string>> = {
 
 interface Props {
   asked: Asked;
-  /** The order that was found, where a table was read. */
+  /** The order that was found; null where heads say it. */
   found: ShotLayout | null;
   ownUnit: string;
   origins: ReturnType<typeof originsOn>;
@@ -34,7 +34,7 @@ export function ReadingAsked({ asked, found, ownUnit, origins, onChange }: Props
       <Choice
         name="columns, without heads"
         value={asked.layout ?? FOUND}
-        options={[{ value: FOUND, text: found === null ? 'found by themselves' : `found: ${layoutText[found]}` }, ...orders]}
+        options={[{ value: FOUND, text: found === null ? 'as the heads say' : `found: ${layoutText[found]}` }, ...orders]}
         onKeep={(value) => onChange({ ...asked, layout: shotLayouts.find((one) => one === value) ?? null })}
       />
       <Choice

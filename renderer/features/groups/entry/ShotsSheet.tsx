@@ -87,7 +87,7 @@ export function ShotsSheet({ group, onClose }: { group: ShotGroup; onClose(): vo
                 name="what was read"
                 value={instead ? 'instead' : 'added'}
                 options={[
-                  { value: 'added', text: `is added to the ${shotsText(opened.length)} above` },
+                  { value: 'added', text: 'is added to the shots above' },
                   { value: 'instead', text: 'takes the place of all shots of this group' },
                 ]}
                 onKeep={(value) => setInstead(value === 'instead')}

@@ -47,31 +47,33 @@ export function TypedShot({ entering }: { entering: ShotGroup }) {
   };
 
   return (
-    <span className="typed-shot">
-      <label htmlFor={id}>
-        at<span className="heard">, across and up from the centre, {units.setting}</span>
-      </label>
-      <input
-        id={id}
-        className="words"
-        value={text}
-        placeholder={`12 −8 ${units.setting}`}
-        autoComplete="off"
-        spellCheck={false}
-        data-typed-shot=""
-        aria-invalid={wrong !== null}
-        aria-describedby={wrong === null ? undefined : `${id}-wrong`}
-        onChange={(event) => onType(event.currentTarget.value)}
-        onKeyDown={onKeyDown}
-      />
-      <span className="heard" role="status">
-        {said}
+    <>
+      <span className="typed-shot">
+        <label htmlFor={id}>
+          at<span className="heard">, across and up from the centre, {units.setting}</span>
+        </label>
+        <input
+          id={id}
+          className="words"
+          value={text}
+          placeholder={`12 −8 ${units.setting}`}
+          autoComplete="off"
+          spellCheck={false}
+          data-typed-shot=""
+          aria-invalid={wrong !== null}
+          aria-describedby={wrong === null ? undefined : `${id}-wrong`}
+          onChange={(event) => onType(event.currentTarget.value)}
+          onKeyDown={onKeyDown}
+        />
+        <span className="heard" role="status">
+          {said}
+        </span>
       </span>
       {wrong !== null && (
         <span id={`${id}-wrong`} className="wrong" role="alert">
           {wrong}
         </span>
       )}
-    </span>
+    </>
   );
 }

@@ -1,0 +1,172 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { defaultPreferences, unmeasured, type Shot, type UnitChoice } from '../../core/model/index.ts';
+import { readShots } from '../../core/tables/index.ts';
+import { writeCsv } from '../../renderer/export/csv.ts';
+import { endInHand, endOfNext, endText, newEnd, nextArrow, shotName } from '../../renderer/features/groups/entry/ends.ts';
+import { blankShot, shotRows, shotsOf } from '../../renderer/features/groups/entry/shotRows.ts';
+import { shotsTable } from '../../renderer/features/groups/entry/shotsCsv.ts';
+import { isWholePlace, typedPlace } from '../../renderer/features/groups/entry/typedPlace.ts';
+import { faceDots } from '../../renderer/plots/face/faceDots.ts';
+
+const { units } = defaultPreferences;
+const inUnit = (setting: UnitChoice['setting']): UnitChoice => ({ ...units, setting });
+const shot = (id: number, patch: Partial<Shot> = {}): Shot => ({ ...unmeasured.shot, id, x: 0, y: 0, ...patch });
+const asked = { layout: null, unit: '', origin: { x: 0, y: 0 }, yGrows: 'up' } as const;
+
+/** Places to the tenth of a millimetre, as a click keeps them. */
+const anyPlace = fc.integer({ min: -30_000, max: 30_000 }).map((tenths) => tenths / 1e4);
+const anyReason = fc
+  .oneof(
+    fc.string({ maxLength: 30 }),
+    fc.constantFrom('=SUM(A1)', '+1', '-2', '@x', "'=1", 'wind, and "gusts"', 'slipped off the rest'),
+  )
+  .map((text) => text.replace(/[\t\r\n]/g, ' ').trim())
+  .filter((text) => text !== '' && !text.startsWith("'") && !/["]/.test(text));
+const anyShots = fc
+  .array(
+    fc.record({
+      x: anyPlace,
+      y: anyPlace,
+      arrow: fc.option(fc.integer({ min: 1, max: 999 })),
+      end: fc.option(fc.integer({ min: 1, max: 9999 })),
+      leftOut: fc.option(anyReason),
+    }),
+    { minLength: 1, maxLength: 40 },
+  )
+  .map((shots): Shot[] => shots.map((one, id) => ({ ...one, x: one.x + 0, y: one.y + 0, id })));
+
+describe('the ends of a group', () => {
+  const first = [1, 2, 3].map((arrow) => shot(arrow, { arrow, end: 1 }));
+  const none = { begun: null, size: null };
+
+  it('begin with the first, and go on in the latest until another is begun', () => {
+    expect(endInHand([], none)).toBe(1);
+    expect([endInHand(first, none), endOfNext(first, none)]).toEqual([1, 1]);
+    expect(newEnd(first, none)).toBe(2);
+    expect(endInHand(first, { ...none, begun: 2 })).toBe(2);
+    // An end without a shot is not followed by another.
+    expect(newEnd(first, { ...none, begun: 2 })).toBeNull();
+    expect(newEnd([], none)).toBeNull();
+  });
+
+  it('begin by themselves once one is full, when it is known how many arrows make one', () => {
+    expect(endOfNext(first, { ...none, size: 4 })).toBe(1);
+    expect(endOfNext(first, { ...none, size: 3 })).toBe(2);
+    expect(endText(first, { ...none, size: 3 })).toBe('end 1, 3 of 3');
+    expect(endText(first.slice(0, 1), none)).toBe('end 1, 1 shot');
+  });
+
+  it('are not invented for shots whose ends nobody noted', () => {
+    const old = [shot(1, { arrow: 1 }), shot(2, { arrow: 2 })];
+    expect([endInHand(old, none), endOfNext(old, { ...none, size: 2 }), newEnd(old, none)]).toEqual([null, null, 1]);
+    expect(endText(old, none)).toBe('ends not noted');
+  });
+
+  it('each number their arrows from one', () => {
+    const two = [...first, shot(4, { arrow: 2, end: 2 })];
+    expect([nextArrow(two, 1), nextArrow(two, 2), nextArrow(two, 3)]).toEqual([4, 3, 1]);
+    expect(shotName(shot(1, { arrow: 3, end: 2 }))).toBe('arrow 3 of end 2');
+    expect(shotName(shot(1))).toBe('a shot without a number');
+  });
+});
+
+describe('a place that is typed', () => {
+  const mm = (text: string, choice = units) => {
+    const place = typedPlace(text, choice);
+    return place.ok ? [place.value.x, place.value.y].map((value) => Math.round(value * 1e5) / 100) : place.problem.sentence;
+  };
+
+  it.each([
+    ['12 -8', [12, -8]],
+    ['12 −8', [12, -8]],
+    ['12-8', [12, -8]],
+    ['-12 -8', [-12, -8]],
+    ['12 8', [12, 8]],
+    ['12+8', [12, 8]],
+    ['1,5; -2,5', [1.5, -2.5]],
+    ['12 mm -0.8 cm', [12, -8]],
+    ['1/2 in -1 1/4 in', [12.7, -31.75]],
+    ['12r8d', [12, -8]],
+    ['12l 8u', [-12, 8]],
+    ['8d12r', [12, -8]],
+    ['3.5R 0U', [3.5, 0]],
+  ] as const)('%s is read', (text, place) => {
+    expect(mm(text)).toEqual(place);
+  });
+
+  it('is in the person’s own unit, and refused in a sentence when it is none', () => {
+    expect(mm('1 -2', inUnit('cm'))).toEqual([10, -20]);
+    for (const text of ['12', '12 8 4', 'left a bit', '12r 8l', '12 gr 4', '4000 0']) expect(mm(text)).toMatch(/^[A-Z].*\.$/);
+  });
+
+  it('is whole without Enter when both figures have their sides, and not before', () => {
+    expect(['12r8d', '8u 3l'].map(isWholePlace)).toEqual([true, true]);
+    expect(['12r', '12r8', '12 -8', '12r8l', 'rd', '12 mm'].map(isWholePlace)).toEqual([
+      false,
+      false,
+      false,
+      false,
+      false,
+      false,
+    ]);
+  });
+});
+
+describe('shots as a table', () => {
+  it('come back from a file as they were written out, whatever the unit, and those left out with their reasons', () => {
+    fc.assert(
+      fc.property(anyShots, fc.constantFrom('mm', 'cm', 'in'), (shots, setting) => {
+        const choice = inUnit(setting);
+        const back = readShots(writeCsv(shotsTable(shots, choice)), asked, inUnit('mm'));
+        expect(back.read.leftOut).toBe(0);
+        expect(back.shots.map(({ line: _, ...one }) => one)).toEqual(shots.map(({ id: _, ...one }) => one));
+      }),
+    );
+  });
+
+  it('hold no cell that a table program would take for a formula, and numbers with a minus stay numbers', () => {
+    const csv = writeCsv(shotsTable([shot(1, { x: -0.012, y: 0.1, leftOut: '=HYPERLINK("x")' })], units));
+    expect(csv.split('\r\n')[1]).toBe(',,-12,100,yes,"\'=HYPERLINK(""x"")"');
+  });
+
+  it('stand in rows that come to the same shots when nothing is typed', () => {
+    fc.assert(
+      fc.property(anyShots, (shots) => {
+        const { shots: kept, wrong } = shotsOf([...shotRows(shots, units), blankShot], units);
+        expect(wrong).toBeNull();
+        expect(kept).toEqual(shots);
+      }),
+    );
+  });
+
+  it('need both figures, and say which row has but one', () => {
+    const [row = blankShot] = shotRows([shot(1, { x: 0.01, y: 0.02 })], units);
+    expect(shotsOf([{ ...row, y: blankShot.y }], units).wrong).toBe('Row 1: a shot needs both figures, across and up.');
+  });
+});
+
+describe('the dots of a large group', () => {
+  const view = { middle: { x: 0, y: 0 }, half: 0.2, size: 400 };
+  const many = Array.from({ length: 2000 }, (_, id) =>
+    shot(id, { x: Math.sin(id) / 10, y: Math.cos(id) / 10, end: 1 + (id >> 10) }),
+  );
+
+  it('stay as they were but for the path of the shot that was moved', () => {
+    const before = faceDots(view, many);
+    const after = faceDots(
+      view,
+      many.map((one) => (one.id === 700 ? { ...one, x: 0 } : one)),
+    );
+    const other = after.filter(({ key, path }) => before.find((one) => one.key === key)?.path !== path);
+    expect(before.length).toBeGreaterThan(4);
+    expect(other).toHaveLength(1);
+  });
+
+  it('tell the end in hand from those before', () => {
+    const drawn = faceDots(view, many, 2);
+    const dots = (earlier: boolean) =>
+      drawn.filter((one) => one.earlier === earlier).reduce((sum, { path }) => sum + (path.match(/M/g)?.length ?? 0), 0);
+    expect([dots(true), dots(false)]).toEqual([1024, 976]);
+  });
+});
