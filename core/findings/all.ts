@@ -82,7 +82,7 @@ function checksOf(bundle: Bundle, options: FindingOptions, known: Known): readon
       strandsFinding(bundle, units, known),
       boltsFinding(bundle, units),
       compoundPassFinding(bundle),
-      screen === 'groups' ? rangeCautionFinding(units) : null,
+      screen === 'groups' || screen === 'trials' ? rangeCautionFinding(units) : null,
       screen === 'aim' ? overshootFinding(options.reach ?? null, options.farthest ?? 0, units) : null,
       braceHeightFinding(bundle, units),
       abilityFinding(bundle, units, known),

@@ -22,7 +22,7 @@ export interface FindingRule {
   readonly highText: string;
 }
 
-export type Screen = 'first' | 'bow' | 'arrow' | 'groups' | 'aim' | 'compare' | 'record';
+export type Screen = 'first' | 'bow' | 'arrow' | 'groups' | 'trials' | 'aim' | 'compare' | 'record';
 
 /** What mends a finding: a field to go to, or an act that the bench can note. */
 export type FindingAction =

@@ -8,7 +8,7 @@ export interface Place {
 }
 
 const KEY = 'fistmele.place';
-const known: readonly string[] = ['first', 'bow', 'arrow', 'groups', 'aim', 'compare', 'record'] satisfies Screen[];
+const known: readonly string[] = ['first', 'bow', 'arrow', 'groups', 'trials', 'aim', 'compare', 'record'] satisfies Screen[];
 
 /** Where the user stood before a reload. Only a convenience: whatever cannot be read is forgotten. */
 export function rememberedPlace(): Place | null {

@@ -3,6 +3,7 @@ import type { Bundle, ShotBundle } from '../../core/model/bundle.ts';
 import type { BenchRecord, RecordKind } from '../../core/model/records.ts';
 import type { ShotGroup } from '../../core/model/group.ts';
 import type { Setup } from '../../core/model/setup.ts';
+import type { Trial } from '../../core/model/trial.ts';
 import type { Snapshot } from '../../core/model/snapshot.ts';
 
 export type Records = ReadonlyMap<Id, BenchRecord>;
@@ -76,4 +77,16 @@ export const snapshotsOf = perRecords((records: Records, bowId: Id | null): read
   recordsOf(records, 'snapshot')
     .filter((snapshot) => snapshot.bowId === bowId)
     .sort((a, b) => b.taken.at.localeCompare(a.taken.at)),
+);
+
+/** The trials of one set-up, newest first, those that were put away too. */
+const everyTrialOf = perRecords((records: Records, setupId: Id | null): readonly Trial[] => {
+  const found: Trial[] = [];
+  for (const record of records.values()) if (record.kind === 'trial' && record.setupId === setupId) found.push(record);
+  return found.sort((a, b) => b.born.at.localeCompare(a.born.at));
+});
+
+/** The trials of one set-up, newest first: on the shelf, or put away. */
+export const trialsOf = perRecords((records: Records, setupId: Id | null, away: boolean): readonly Trial[] =>
+  everyTrialOf(records, setupId).filter((trial) => (trial.archivedAt !== null) === away),
 );

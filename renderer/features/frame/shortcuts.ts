@@ -7,7 +7,7 @@ import { inBar } from './screens.ts';
 /** What the keys do, for the page behind "?". */
 export const keyTable: readonly { readonly keys: string; readonly does: string }[] = [
   { keys: 'F6', does: 'go round: top bar, left column, page, findings (with Shift the other way)' },
-  { keys: 'Alt+1 to Alt+6', does: 'Bow, Arrow, Groups, Aim, Compare, Record' },
+  { keys: 'Alt+1 to Alt+7', does: 'Bow, Arrow, Groups, Trials, Aim, Compare, Record' },
   { keys: 'F2', does: 'on Bow and Arrow: figures on the drawing, or as a plain form' },
   { keys: 'Tab', does: 'the next field; what you typed is kept' },
   { keys: 'Enter', does: 'keep the figure and stay' },
@@ -64,7 +64,7 @@ export function useShortcuts() {
         goRound(event.shiftKey);
       } else if (event.key === 'F2') {
         turnForm(bench.getState().screen);
-      } else if (event.altKey && !control && /^Digit[1-6]$/.test(event.code)) {
+      } else if (event.altKey && !control && /^Digit[1-7]$/.test(event.code)) {
         const screen = inBar[Number(event.code.slice(5)) - 1];
         if (screen === undefined || bench.getState().setupId === null) return;
         if (screen !== bench.getState().screen) leaveField();

@@ -6,6 +6,8 @@ export interface EndsBegun {
   readonly begun: number | null;
   /** How many arrows make an end, where somebody noted it. */
   readonly size: number | null;
+  /** The end that a trial's sheet has in hand: shots go into no other. */
+  readonly pinned?: number | null;
 }
 
 const MOST_ENDS = 9999;
@@ -15,7 +17,8 @@ const MOST_ARROWS = 999;
 const inEnd = (shots: readonly Shot[], end: number | null): readonly Shot[] => shots.filter((shot) => shot.end === end);
 
 /** The end in hand: the one just begun, else the latest; the first of a group without shots; null where shots stand and nobody noted their ends. */
-export function endInHand(shots: readonly Shot[], { begun }: EndsBegun): number | null {
+export function endInHand(shots: readonly Shot[], { begun, pinned = null }: EndsBegun): number | null {
+  if (pinned !== null) return pinned;
   const latest = shots.reduce((most, { end }) => Math.max(most, end ?? 0), 0);
   if (begun !== null && begun > latest) return begun;
   return latest > 0 ? latest : shots.length === 0 ? 1 : null;
@@ -24,7 +27,7 @@ export function endInHand(shots: readonly Shot[], { begun }: EndsBegun): number 
 /** The end that the next shot goes into: a full end begins the next by itself. */
 export function endOfNext(shots: readonly Shot[], ends: EndsBegun): number | null {
   const end = endInHand(shots, ends);
-  const full = ends.size !== null && end !== null && inEnd(shots, end).length >= ends.size;
+  const full = (ends.pinned ?? null) === null && ends.size !== null && end !== null && inEnd(shots, end).length >= ends.size;
   return full ? Math.min(MOST_ENDS, end + 1) : end;
 }
 

@@ -1,0 +1,61 @@
+import type { TrialInput, TrialRow, TrialSheet } from '../../../core/trials/index.ts';
+import { Fraction } from '../../design/index.ts';
+import { useBenchApi, useUnits } from '../../state/useBench.ts';
+import { countOf } from './derive.ts';
+import { takeRow } from './goOn.ts';
+import { linesOf } from './sheetLines.ts';
+
+interface Props {
+  input: TrialInput;
+  rows: TrialSheet;
+  inHand: string;
+}
+
+/** The sheet of the trial: a line for each place and kind of arrow, a box for each end. A box takes its row in hand. */
+export function DataSheet({ input, rows, inHand }: Props) {
+  const bench = useBenchApi();
+  const units = useUnits();
+  const { heads, lines } = linesOf(rows, input.trial.trial, units);
+  const box = (row: TrialRow) => {
+    const count = countOf(row, input);
+    const said = row.done ? `${count} noted` : row.key === rows.next ? 'next' : 'not shot';
+    const state = row.done ? 'done' : row.key === rows.next ? 'next' : '';
+    return (
+      <button
+        type="button"
+        className={`sheet-box ${state}`}
+        aria-current={row.key === inHand ? 'true' : undefined}
+        onClick={() => void takeRow(bench, input, row)}
+      >
+        <span aria-hidden="true">{count > 0 ? count : row.key === rows.next ? 'next' : '–'}</span>
+        <span className="heard">{`${row.text}: ${said}`}</span>
+      </button>
+    );
+  };
+  return (
+    <table className="table data-sheet">
+      <thead>
+        <tr>
+          <td />
+          {heads.map((head) => (
+            <th key={head} scope="col">
+              {head}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {lines.map((line) => (
+          <tr key={line.key}>
+            <th scope="row">
+              <Fraction>{line.name}</Fraction>
+            </th>
+            {line.boxes.map((row, i) => (
+              <td key={heads[i]}>{row !== null && box(row)}</td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

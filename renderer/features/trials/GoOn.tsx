@@ -1,0 +1,28 @@
+import type { TrialInput, TrialRow, TrialSheet } from '../../../core/trials/index.ts';
+import { useBenchApi } from '../../state/useBench.ts';
+import { goOn } from './goOn.ts';
+import { rowAfter } from './derive.ts';
+
+interface Props {
+  input: TrialInput;
+  rows: TrialSheet;
+  row: TrialRow;
+  /** The row in hand has what it takes: going on is what to do now. */
+  full: boolean;
+}
+
+/** The way to the next row that is wanted, and from the last one to what they say. */
+export function GoOn({ input, rows, row, full }: Props) {
+  const bench = useBenchApi();
+  const next = rowAfter(rows, row.key);
+  return (
+    <button
+      type="button"
+      className={full ? 'btn go' : 'btn'}
+      aria-keyshortcuts="N"
+      onClick={() => void goOn(bench, input, rows, row.key)}
+    >
+      {next === null ? 'Read it' : `Next: ${next.text}`}
+    </button>
+  );
+}

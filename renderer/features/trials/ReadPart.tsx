@@ -1,0 +1,71 @@
+import { Fraction, WhyLink } from '../../design/index.ts';
+import { Causes } from './Causes.tsx';
+import type { PartProps } from './shared.ts';
+import { standIn } from './store.ts';
+import { TrialPicture } from './TrialPicture.tsx';
+
+/** What the shots say: the finding's figures with their intervals, the picture, and what may lie behind it. */
+export function ReadPart({ input, trial, reading, rows }: PartProps) {
+  const { figures, plot, causes, disputed, more } = reading;
+  return (
+    <div className="read-part">
+      <p className="read-line">
+        <b>
+          <Fraction>{reading.headline}</Fraction>
+        </b>{' '}
+        <Fraction>{reading.subline}</Fraction> <WhyLink why={reading.why} about="the reading" />
+      </p>
+      {more !== null && (
+        <p className="note">
+          <Fraction>{more.text}</Fraction>
+        </p>
+      )}
+      <div className="read-columns">
+        {plot !== null && <TrialPicture plot={plot} input={input} reading={reading} />}
+        {figures.length > 0 && (
+          <table className="table read-figures">
+            <tbody>
+              {figures.map(({ name, value, interval }) => (
+                <tr key={name}>
+                  <th scope="row">
+                    <Fraction>{name}</Fraction>
+                  </th>
+                  <td>
+                    <Fraction>{value}</Fraction>
+                  </td>
+                  <td className="interval">
+                    <Fraction>{interval}</Fraction>
+                  </td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        )}
+      </div>
+      {causes.length > 0 && <Causes causes={causes} />}
+      {disputed.length > 0 && (
+        <section className="disputed">
+          <h3 className="name">What the trade disputes</h3>
+          <ul className="plan-lines">
+            {disputed.map((line) => (
+              <li key={line}>
+                <Fraction>{line}</Fraction>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <div className="acts">
+        <button
+          type="button"
+          className="btn go"
+          onClick={() =>
+            standIn(trial.id, { part: rows.next === null || reading.verdict === 'read' ? 'change' : 'shoot', row: null })
+          }
+        >
+          {rows.next === null || reading.verdict === 'read' ? 'Go on to the change' : 'Go on shooting'}
+        </button>
+      </div>
+    </div>
+  );
+}

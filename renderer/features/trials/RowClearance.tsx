@@ -1,0 +1,88 @@
+import { useState, type KeyboardEvent } from 'react';
+import { ClearanceShot } from '../../../core/model/trial.ts';
+import type { TrialRow } from '../../../core/trials/index.ts';
+import { Choice } from '../../design/index.ts';
+import { Tail } from '../../plots/trial/Tail.tsx';
+import { useBenchApi } from '../../state/useBench.ts';
+import { dropClearance, putClearance } from './edits.ts';
+import { GoOn } from './GoOn.tsx';
+import { RowFoot } from './RowFoot.tsx';
+import { RowHead } from './RowHead.tsx';
+import type { PartProps } from './shared.ts';
+import { standIn } from './store.ts';
+import { nockTurns, touchedText, turnText } from './touched.ts';
+
+type Part = ClearanceShot['touched'][number];
+const parts = ClearanceShot.shape.touched.element.options;
+
+/** What has a mark on it after one powdered shot: marked on the drawing or in the list, or clean with one key. */
+export function RowClearance({ input, trial, rows, row }: PartProps & { row: TrialRow }) {
+  return <OneShot key={row.key} input={input} trial={trial} rows={rows} row={row} />;
+}
+
+function OneShot({ input, trial, rows, row }: Pick<PartProps, 'input' | 'trial' | 'rows'> & { row: TrialRow }) {
+  const bench = useBenchApi();
+  const before = trial.clearance[row.end - 1];
+  const [touched, setTouched] = useState<readonly Part[]>(before?.touched ?? []);
+  const [turn, setTurn] = useState(before?.nockTurn ?? trial.clearance.at(-1)?.nockTurn ?? 0);
+  const toggle = (part: Part) => setTouched((now) => (now.includes(part) ? now.filter((one) => one !== part) : [...now, part]));
+  const put = async (marks: readonly Part[]) => {
+    const shot: ClearanceShot = { touched: parts.filter((part) => marks.includes(part)), nockTurn: turn };
+    if (await putClearance(bench, trial.id, row, shot)) standIn(trial.id, { row: null });
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key.toLowerCase() !== 'c' || event.repeat || event.ctrlKey || event.metaKey || event.altKey) return;
+    event.preventDefault();
+    void put([]);
+  };
+  const all = rows.next === null;
+  return (
+    <div onKeyDown={onKeyDown}>
+      <RowHead row={row} count={null} />
+      <Tail hand={input.bundle.archer.hand} touched={touched} onTouch={toggle} />
+      <fieldset className="touched">
+        <legend className="name">A mark on</legend>
+        {parts.map((part) => (
+          <label key={part}>
+            <input type="checkbox" checked={touched.includes(part)} onChange={() => toggle(part)} />
+            {part}
+          </label>
+        ))}
+      </fieldset>
+      <p className="note faint">An even trace where the shaft slides over the rest is no mark.</p>
+      <div className="form">
+        <Choice
+          name="nock turned by"
+          value={String(turn)}
+          options={nockTurns.map((value) => ({ value: String(value), text: turnText(value) }))}
+          onKeep={(value) => setTurn(Number(value))}
+        />
+      </div>
+      <RowFoot>
+        {touched.length > 0 ? (
+          <button type="button" className={all ? 'btn' : 'btn go'} onClick={() => void put(touched)}>
+            Note: {touchedText(touched)}
+          </button>
+        ) : (
+          <button type="button" className={all ? 'btn' : 'btn go'} aria-keyshortcuts="C" onClick={() => void put([])}>
+            Clean: nothing touched
+          </button>
+        )}
+        {all && <GoOn input={input} rows={rows} row={row} full />}
+      </RowFoot>
+      <ol className="noted">
+        {trial.clearance.map((shot, i) => (
+          <li key={i}>
+            <span>
+              {touchedText(shot.touched)}
+              {shot.nockTurn !== 0 && `, nock turned ${turnText(shot.nockTurn)}`}
+            </span>
+            <button type="button" className="link" onClick={() => void dropClearance(bench, trial.id, i)}>
+              Take back<span className="heard">{`: shot ${i + 1}`}</span>
+            </button>
+          </li>
+        ))}
+      </ol>
+    </div>
+  );
+}

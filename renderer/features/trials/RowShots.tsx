@@ -1,0 +1,116 @@
+import { useEffect, useMemo, useState, type KeyboardEvent } from 'react';
+import type { ShotGroup } from '../../../core/model/group.ts';
+import type { TrialRow } from '../../../core/trials/index.ts';
+import { useBenchApi } from '../../state/useBench.ts';
+import { oneGroup, usualShaft } from '../groups/derive.ts';
+import { takeBack } from '../groups/edits.ts';
+import { LeaveOut } from '../groups/entry/LeaveOut.tsx';
+import { ShotsSheet } from '../groups/entry/ShotsSheet.tsx';
+import { setEntry, useEntry } from '../groups/entry/store.ts';
+import { TypedShot } from '../groups/entry/TypedShot.tsx';
+import { FaceEntry } from '../groups/FaceEntry.tsx';
+import { countOf, placeOf } from './derive.ts';
+import { takeUp } from './edits.ts';
+import { FaceChoice } from './FaceChoice.tsx';
+import { faceFor } from './faceFor.ts';
+import { GoOn } from './GoOn.tsx';
+import { goOn } from './goOn.ts';
+import { RowFoot } from './RowFoot.tsx';
+import { RowHead } from './RowHead.tsx';
+import type { PartProps } from './shared.ts';
+
+interface Props extends PartProps {
+  row: TrialRow;
+  stopped: boolean;
+  size: number;
+}
+
+/** An end on the face: the shots of the row in hand go into its own group and end. */
+export function RowShots({ input, trial, rows, row, stopped, size }: Props) {
+  const bench = useBenchApi();
+  const group = row.group === null ? undefined : input.groups.get(row.group);
+  if (group !== undefined) return <OnFace input={input} rows={rows} row={row} group={group} trial={trial} size={size} />;
+  return (
+    <>
+      <RowHead row={row} count={null} />
+      {!stopped && (
+        <button type="button" className="btn go" onClick={() => void takeUp(bench, trial.id, row, faceFor(input, row))}>
+          Put this end on the face
+        </button>
+      )}
+    </>
+  );
+}
+
+interface OnFaceProps extends Pick<Props, 'input' | 'trial' | 'rows' | 'row' | 'size'> {
+  group: ShotGroup;
+}
+
+function OnFace({ input, trial, rows, row, group, size }: OnFaceProps) {
+  const bench = useBenchApi();
+  const [sheet, setSheet] = useState(false);
+  const [whole, setWhole] = useState(false);
+  const { shotInHand } = useEntry(group.id);
+  const shaftRadius = (input.bundle.arrowSet.diameter ?? usualShaft) / 2;
+  const at = placeOf(trial, row);
+  const otherId = row.which === 'first' ? at?.second : at?.first;
+  const other = otherId == null ? undefined : input.groups.get(otherId);
+  const [a, b] = useMemo(() => {
+    const [one, two] = [group, other].map((each) => (each === undefined ? null : oneGroup(each, shaftRadius)));
+    return row.which === 'second' && two !== null ? [two, one] : [one, two];
+  }, [group, other, shaftRadius, row.which]);
+  // The sheet says which end the shots go into, for as long as it stands.
+  useEffect(() => {
+    setEntry(group.id, { pinned: row.end, shotInHand: null });
+    return () => setEntry(group.id, { pinned: null });
+  }, [group.id, row.end]);
+  const count = countOf(row, input);
+  const shot = group.shots.find(({ id }) => id === shotInHand) ?? group.shots.findLast(({ end }) => end === row.end);
+  const onKeyDown = (event: KeyboardEvent) => {
+    const { target } = event;
+    const typing = target instanceof HTMLInputElement && target.value !== '';
+    if (event.key.toLowerCase() !== 'n' || typing || event.repeat || event.ctrlKey || event.metaKey || event.altKey) return;
+    event.preventDefault();
+    event.stopPropagation();
+    void goOn(bench, input, rows, row.key);
+  };
+  if (a == null) return null;
+  return (
+    <div onKeyDownCapture={onKeyDown}>
+      <RowHead row={row} count={count} />
+      <div className="face-tools">
+        <TypedShot entering={group} />
+        <button type="button" className="link" onClick={() => setWhole(!whole)}>
+          {whole ? 'Close in' : 'Whole face'}
+        </button>
+        <button
+          type="button"
+          className="link"
+          disabled={shot === undefined}
+          onClick={() => shot !== undefined && void takeBack(bench, group.id, shot.id)}
+        >
+          Take back
+        </button>
+        <button
+          type="button"
+          className="link"
+          aria-keyshortcuts="L"
+          disabled={shot === undefined}
+          onClick={() => setEntry(group.id, { leaving: shot?.id ?? null })}
+        >
+          Leave out
+        </button>
+        <button type="button" className="link" onClick={() => setSheet(true)}>
+          Shots as a table
+        </button>
+      </div>
+      <FaceEntry first={a} second={b ?? null} entering={group} whole={whole} shaftRadius={shaftRadius} size={size} />
+      <RowFoot>
+        <GoOn input={input} rows={rows} row={row} full={count >= row.arrows} />
+        <FaceChoice group={group} />
+      </RowFoot>
+      <LeaveOut group={group} />
+      {sheet && <ShotsSheet group={group} onClose={() => setSheet(false)} />}
+    </div>
+  );
+}

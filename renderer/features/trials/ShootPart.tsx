@@ -1,0 +1,36 @@
+import { DataSheet } from './DataSheet.tsx';
+import { rowInHand } from './derive.ts';
+import { RowClearance } from './RowClearance.tsx';
+import { RowPaper } from './RowPaper.tsx';
+import { RowShots } from './RowShots.tsx';
+import { RowSpeeds } from './RowSpeeds.tsx';
+import type { PartProps } from './shared.ts';
+import { useTrialPlace } from './store.ts';
+
+interface Props extends PartProps {
+  width: number;
+  height: number;
+}
+
+/** The row in hand beside the sheet of all of them. */
+export function ShootPart({ width, height, ...shared }: Props) {
+  const { input, trial, rows, told } = shared;
+  const { row: key } = useTrialPlace(trial.id);
+  const row = rowInHand(rows, key);
+  if (row === null) return null;
+  const given = { ...shared, row };
+  const size = Math.max(280, Math.floor(Math.min(width * 0.5 - 46, height - 236, 480)));
+  return (
+    <div className="shoot-part">
+      <div className="shoot-row">
+        {row.which === 'tear' && <RowPaper {...given} size={Math.min(size, 340)} />}
+        {row.which === 'clearance' && <RowClearance {...given} />}
+        {row.which === 'speeds' && <RowSpeeds {...given} />}
+        {(row.which === 'first' || row.which === 'second') && (
+          <RowShots key={`${row.key} ${row.group ?? ''}`} {...given} stopped={told.stops.length > 0} size={size} />
+        )}
+      </div>
+      <DataSheet input={input} rows={rows} inHand={row.key} />
+    </div>
+  );
+}

@@ -1,0 +1,86 @@
+import { useMemo } from 'react';
+import type { Bundle } from '../../../core/model/bundle.ts';
+import type { Trial } from '../../../core/model/trial.ts';
+import { brief, sheet } from '../../../core/trials/index.ts';
+import { readTrial } from './reading.ts';
+import { Fraction, Mark, useSize } from '../../design/index.ts';
+import { now } from '../../state/clock.ts';
+import { useBench, useBenchApi, useUnits } from '../../state/useBench.ts';
+import { answer } from '../frame/goTo.ts';
+import { ChangePart } from './ChangePart.tsx';
+import { shotText, trialInput } from './derive.ts';
+import { headOf } from './headOf.ts';
+import { Part } from './Part.tsx';
+import { PlanPart } from './PlanPart.tsx';
+import { planText } from './planText.ts';
+import { ReadPart } from './ReadPart.tsx';
+import { ShootPart } from './ShootPart.tsx';
+import { useTrialPlace, type PartName } from './store.ts';
+
+/** One trial as a numbered page: plan, shoot, read, change. The part that the trial has come to is open, the others are a line each. */
+export function TrialPage({ bundle, trial }: { bundle: Bundle; trial: Trial }) {
+  const units = useUnits();
+  const bench = useBenchApi();
+  const records = useBench((state) => state.records);
+  const place = useTrialPlace(trial.id);
+  const [body, room] = useSize();
+  const input = useMemo(() => trialInput(records, bundle, trial, units, now()), [records, bundle, trial, units]);
+  const told = useMemo(() => brief(input), [input]);
+  const rows = useMemo(() => sheet(input), [input]);
+  const reading = useMemo(() => readTrial(input), [input]);
+  const [stop] = told.stops;
+  const head = headOf(trial, told, rows, reading);
+  const open = place.part ?? reached(trial, rows.next);
+  const shared = { input, trial, told, rows, reading };
+  const part = (name: PartName) => ({ trialId: trial.id, name, open: open === name });
+
+  return (
+    <>
+      <div className="head trial-head">
+        <h1>
+          <Fraction>{head.headline}</Fraction>
+        </h1>
+        <p>
+          <Fraction>{head.subline}</Fraction>
+        </p>
+        {stop !== undefined && (
+          <p className="trial-stop">
+            <Mark level="stop" />{' '}
+            <Fraction>{`${stop.title}. What was shot may be noted; no arrow is shot until this is mended.`}</Fraction>{' '}
+            {stop.action !== null && (
+              <button type="button" className="link" onClick={() => stop.action !== null && answer(bench, stop.action)}>
+                {stop.action.label}
+              </button>
+            )}
+          </p>
+        )}
+      </div>
+      <div className="body trial-body" ref={body}>
+        <Part {...part('plan')} number={1} title="Plan" line={`${planText(trial, units)}: ${told.arrows} arrows`}>
+          <PlanPart {...shared} />
+        </Part>
+        <Part {...part('shoot')} number={2} title="Shoot" line={shotText(rows)}>
+          {room !== null && <ShootPart {...shared} width={room.width} height={room.height} />}
+        </Part>
+        <Part {...part('read')} number={3} title="Read" line={reading.headline}>
+          <ReadPart {...shared} />
+        </Part>
+        <Part {...part('change')} number={4} title="Change" line={changeLine(trial, reading.next.title)}>
+          <ChangePart {...shared} bundle={bundle} />
+        </Part>
+      </div>
+    </>
+  );
+}
+
+function reached(trial: Trial, next: string | null): PartName {
+  if (trial.ended !== null) return 'change';
+  if (trial.cautionsRead === null) return 'plan';
+  return next === null ? 'read' : 'shoot';
+}
+
+function changeLine({ changes, ended }: Trial, next: string): string {
+  const done = changes.length === 0 ? '' : `noted: ${changes.at(-1)?.title ?? ''}`;
+  if (ended !== null) return done === '' ? 'ended' : `ended; ${done}`;
+  return done === '' ? next : done;
+}

@@ -1,0 +1,79 @@
+import type { Bundle } from '../../../core/model/bundle.ts';
+import type { Id, Stamp } from '../../../core/model/common.ts';
+import type { ShotGroup } from '../../../core/model/group.ts';
+import type { UnitChoice } from '../../../core/model/preferences.ts';
+import type { Tear, Trial } from '../../../core/model/trial.ts';
+import { archerSpread, sheet, type TrialInput, type TrialRow, type TrialSheet } from '../../../core/trials/index.ts';
+import { groupsOf, type Records } from '../../state/selectors.ts';
+
+/** The ids of every group that a trial points to. */
+const groupIds = (trial: Trial): readonly Id[] =>
+  trial.groups.flatMap(({ first, second }) => [first, second]).filter((id) => id !== null);
+
+/** The groups of a trial that are on record and not put away. */
+export function groupsOfTrial(records: Records, trial: Trial): ReadonlyMap<Id, ShotGroup> {
+  const found = new Map<Id, ShotGroup>();
+  for (const id of groupIds(trial)) {
+    const group = records.get(id);
+    if (group?.kind === 'group' && group.archivedAt === null) found.set(id, group);
+  }
+  return found;
+}
+
+/** A trial with all that it rests on; the archer's spread is told by the other groups on record, not by its own. */
+export function trialInput(records: Records, bundle: Bundle, trial: Trial, units: UnitChoice, now: Stamp): TrialInput {
+  const groups = groupsOfTrial(records, trial);
+  const others = groupsOf(records, bundle.setup.id).filter(
+    ({ id, context }) => !groups.has(id) && context.arrowSetId === bundle.arrowSet.id,
+  );
+  const spread = archerSpread(others, trial.plan.distances.at(-1) ?? 18, units);
+  return { trial, bundle, groups, units, now, spread };
+}
+
+export const sheetOf = (records: Records, trial: Trial, units: UnitChoice): TrialSheet =>
+  sheet({ trial, groups: groupsOfTrial(records, trial), units });
+
+/** "2 of 8 shot": rows that may be left out are counted in neither. */
+export function shotText({ rows }: TrialSheet): string {
+  const wanted = rows.filter(({ optional }) => !optional);
+  const done = wanted.filter((row) => row.done).length;
+  return done === 0 ? 'not begun' : done === wanted.length ? 'shot' : `${done} of ${wanted.length} shot`;
+}
+
+/** One word or two on how a trial stands, for the shelf. */
+export function stateText(trial: Trial, rows: TrialSheet): string {
+  if (trial.ended !== null) return 'ended';
+  if (trial.cautionsRead === null) return 'planned';
+  return trial.changes.length > 0 ? 'changed' : shotText(rows);
+}
+
+/** The row in hand: the one that was chosen, else the next that is wanted, else the last. */
+export function rowInHand({ rows, next }: TrialSheet, key: string | null): TrialRow | null {
+  return rows.find((row) => row.key === key) ?? rows.find((row) => row.key === next) ?? rows.at(-1) ?? null;
+}
+
+/** The row that comes after one in the order of shooting: the next that is wanted, from there on and then from the beginning. */
+export function rowAfter({ rows }: TrialSheet, key: string): TrialRow | null {
+  const at = rows.findIndex((row) => row.key === key);
+  const following = [...rows.slice(at + 1), ...rows.slice(0, at)];
+  return following.find(({ done, optional }) => !done && !optional) ?? null;
+}
+
+/** How many arrows a row has: shots of its end, or of a group whose ends nobody noted. */
+export function countOf(row: TrialRow, input: Pick<TrialInput, 'trial' | 'groups'>): number {
+  if (row.which === 'speeds') return placeOf(input.trial, row)?.speeds.length ?? 0;
+  if (row.which === 'tear' || row.which === 'clearance') return row.done ? 1 : 0;
+  const shots = (row.group === null ? undefined : input.groups.get(row.group))?.shots ?? [];
+  const own = shots.filter(({ end }) => end === row.end).length;
+  const loose = shots.filter(({ end }) => end === null).length;
+  return own + Math.max(0, Math.min(row.arrows, loose - row.arrows * (row.end - 1)));
+}
+
+export const placeOf = (trial: Trial, row: Pick<TrialRow, 'place'>) =>
+  trial.groups.find(({ distance, step }) => distance === row.place?.distance && step === row.place?.step);
+
+/** The tears of a row's distance and fletching, in order, each with its place in the trial's own list. */
+export const tearsOf = (tears: readonly Tear[], row: Pick<TrialRow, 'place' | 'fletching'>) =>
+  tears
+    .map((tear, index) => ({ tear, index }))
+    .filter(({ tear }) => tear.distance === row.place?.distance && tear.fletching === row.fletching);

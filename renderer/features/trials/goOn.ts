@@ -1,0 +1,21 @@
+import type { TrialInput, TrialRow, TrialSheet } from '../../../core/trials/index.ts';
+import type { Bench } from '../../state/bench.ts';
+import { focusEntry } from '../groups/entry/focusEntry.ts';
+import { rowAfter } from './derive.ts';
+import { takeUp } from './edits.ts';
+import { faceFor } from './faceFor.ts';
+import { standIn } from './store.ts';
+
+/** Takes a row in hand; its group is begun with it, so that the face takes the first click. */
+export async function takeRow(bench: Bench, input: TrialInput, row: TrialRow): Promise<void> {
+  standIn(input.trial.id, { part: 'shoot', row: row.key });
+  await takeUp(bench, input.trial.id, row, faceFor(input, row));
+}
+
+/** Goes on to the next row that is wanted; after the last one, to what they say. */
+export async function goOn(bench: Bench, input: TrialInput, rows: TrialSheet, key: string): Promise<void> {
+  const next = rowAfter(rows, key);
+  if (next === null) return standIn(input.trial.id, { part: 'read', row: null });
+  await takeRow(bench, input, next);
+  if (next.which === 'first' || next.which === 'second') focusEntry('face');
+}

@@ -1,0 +1,17 @@
+import type { Trial } from '../../../core/model/trial.ts';
+import type { TrialBrief, TrialReading, TrialSheet } from '../../../core/trials/index.ts';
+
+/** The one headline: what was found; until there is a finding, what is to be shot next; before that, what is planned. */
+export function headOf(
+  trial: Trial,
+  told: TrialBrief,
+  { rows, next }: TrialSheet,
+  reading: TrialReading,
+): { readonly headline: string; readonly subline: string } {
+  if (reading.verdict === 'stopped') return { headline: reading.headline, subline: told.purpose };
+  if (trial.cautionsRead === null) return { headline: `${told.title}: ${told.arrows} arrows planned`, subline: told.purpose };
+  const row = rows.find(({ key }) => key === next);
+  if (reading.verdict === 'too few' && row !== undefined)
+    return { headline: `${told.title}, next: ${row.text}`, subline: told.purpose };
+  return { headline: reading.headline, subline: reading.subline };
+}

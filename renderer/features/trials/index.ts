@@ -1,0 +1,2 @@
+export { Trials } from './Trials.tsx';
+export { TrialsShelf } from './TrialsShelf.tsx';
