@@ -7,7 +7,7 @@ export type Look = 'gold' | 'red' | 'blue' | 'grey';
 const hues: readonly (readonly [from: number, to: number, look: Look, least: number])[] = [
   [33, 76, 'gold', 0.42],
   [-40, 27, 'red', 0.38],
-  [158, 262, 'blue', 0.2],
+  [158, 262, 'blue', 0.33],
 ];
 
 /**

@@ -73,7 +73,8 @@ export function fitFrom(start: Homography, marks: readonly RingMark[], unit: num
   for (let round = 0; round < ROUNDS; round++) {
     const scales = marks.map((mark) => scaleAt(here, mark, unit));
     weights = scales.map((scale) => scale ** 2);
-    if (stray) {
+    // The first idea may be off by more than what strays: nothing is left out before the marks have had their say together.
+    if (stray && round > 0) {
       const errors = marks.map(
         (mark, i) => errorsAt(here, mark, unit).reduce((sum, e) => sum + e * e, 0) ** 0.5 * (scales[i] ?? 0),
       );
