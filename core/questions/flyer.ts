@@ -28,7 +28,7 @@ export function flyerQuestion({ shots, usual, history, units }: Asked): Question
   const judged = found.value;
   const flyers = judged.shots.filter(({ flyer }) => flyer);
   const far = judged.shots.reduce((most, shot) => (shot.distance > most.distance ? shot : most));
-  const name = (index: number) => shotName(shots[index] ?? { arrow: null }, index);
+  const name = namesOf(shots);
   const by =
     judged.by === 'history' ? `by ${history.length} earlier groups` : 'by these shots alone, for want of three earlier groups';
   const page = (): QuestionPage => flyerPage(judged, name, by, units);
@@ -56,6 +56,17 @@ export function flyerQuestion({ shots, usual, history, units }: Asked): Question
   };
 }
 
+/** Two shots of one arrow must not go by one name. */
+function namesOf(shots: Asked['shots']): (index: number) => string {
+  const names = shots.map(shotName);
+  const seen = new Map<string, number>();
+  for (const name of names) seen.set(name, (seen.get(name) ?? 0) + 1);
+  return (index) => {
+    const name = names[index] ?? '';
+    return (seen.get(name) ?? 0) > 1 ? `${name} (shot ${index + 1})` : name;
+  };
+}
+
 function flyerPage(judged: Flyers, name: (index: number) => string, by: string, units: Asked['units']): QuestionPage {
   const order = [...judged.shots].sort((a, b) => b.distance - a.distance).slice(0, MOST_ROWS);
   const own = new Map(judged.beside.map((shot) => [shot.index, shot]));
@@ -67,12 +78,12 @@ function flyerPage(judged: Flyers, name: (index: number) => string, by: string, 
   return {
     tables: [
       tableOf(
-        ['', 'from centre', 'chance', 'by itself'],
+        ['', 'from centre', 'chance', ...(judged.by === 'history' ? ['by these alone'] : [])],
         order.map(({ index, distance, p }) => [
           name(index),
           acrossText(distance, units),
           pText(p),
-          judged.by === 'history' ? pText(own.get(index)?.p ?? 1) : '',
+          ...(judged.by === 'history' ? [pText(own.get(index)?.p ?? 1)] : []),
         ]),
         order.filter(({ flyer }) => flyer).map(({ index }) => name(index)),
       ),

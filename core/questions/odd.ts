@@ -1,4 +1,4 @@
-import { fQuantileUpper, looseArrows, oddArrows, type LooseArrows, type OddArrows } from '../group/index.ts';
+import { fQuantileUpper, looseArrows, oddArrows, type EndShot, type LooseArrows, type OddArrows } from '../group/index.ts';
 import { sources } from '../sources.ts';
 import { acrossText, mainParts, whereWords } from '../trials/words.ts';
 import { refuse, type Problem } from '../model/problem.ts';
@@ -8,8 +8,8 @@ import type { Question, QuestionPage } from './question.ts';
 import { manyText, pText, tableOf, unanswered } from './texts.ts';
 
 const ASK = 'Is one arrow odd?';
-/** Above this the scatter of each arrow, a fit for each, is left to the page. */
-const MANY = 2000;
+/** The last ends of about so many shots: what an arrow did a thousand shots ago it may not do today, and a fit for each arrow takes its time. */
+const MOST_SHOTS = 1200;
 const TEXT =
   'Each arrow’s mean place against the mean of the others, freed of where each end lay. Only the worst is tested; if it is odd it leaves the comparison and the next worst is tested against the rest, so that a bad arrow accuses no good one. Loose means that an arrow scatters more than the others; it needs more ends still.';
 
@@ -19,23 +19,22 @@ const TEXT =
  * @equation oddArrows and looseArrows over the shots that have their end
  * @param asked - the group made ready [record]
  * @returns the question with its answer [record]
- * @validity as oddArrows and looseArrows
+ * @validity as oddArrows and looseArrows; of more than about 1,200 shots the last whole ends
  * @source own derivation
  * @example oddQuestion(asked({ group: exampleFletched, beside: null, others: [], bundle: exampleBundle, shaftRadius: 0.0029, units: defaultPreferences.units })).state // "cannot tell"
  */
 export function oddQuestion({ shots, units }: Asked): Question {
   const missing = missingOf(shots);
   if (missing !== null) return unanswered('odd', ASK, missing, TEXT);
-  const known = endShots(shots);
+  const all = endShots(shots);
+  const known = lastEnds(all);
   const found = oddArrows(known);
   if (!found.ok) return unanswered('odd', ASK, found.problem, TEXT);
   const value = found.value;
-  const scatter = (): LooseArrows | null => {
-    const loose = looseArrows(known);
-    return loose.ok ? loose.value : null;
-  };
-  const loose = known.length > MANY ? null : scatter();
-  const page = (): QuestionPage => oddPage(value, loose ?? scatter(), units);
+  const scatter = looseArrows(known);
+  const loose = scatter.ok ? scatter.value : null;
+  const last = known.length < all.length;
+  const page = (): QuestionPage => oddPage(value, loose, last, units);
   const base = { id: 'odd', ask: ASK, page } as const;
   const slack = loose?.loose ?? null;
   const apart = value.odd.map(({ arrow, offset }) => {
@@ -78,7 +77,22 @@ function missingOf(shots: Asked['shots']): Problem | null {
     : null;
 }
 
-function oddPage(value: OddArrows, loose: LooseArrows | null, units: Asked['units']): QuestionPage {
+/** Whole ends from the last one back, so that no arrow is missing from one. */
+function lastEnds(shots: readonly EndShot[]): readonly EndShot[] {
+  if (shots.length <= MOST_SHOTS) return shots;
+  const ends = new Map<number, number>();
+  for (const { end } of shots) ends.set(end, (ends.get(end) ?? 0) + 1);
+  let count = 0;
+  const kept = new Set<number>();
+  for (const [end, size] of [...ends].sort(([a], [b]) => b - a)) {
+    if (count + size > MOST_SHOTS && kept.size > 1) break;
+    kept.add(end);
+    count += size;
+  }
+  return shots.filter(({ end }) => kept.has(end));
+}
+
+function oddPage(value: OddArrows, loose: LooseArrows | null, last: boolean, units: Asked['units']): QuestionPage {
   const ratios = new Map((loose?.arrows ?? []).map((arrow) => [arrow.arrow, arrow]));
   const odd = new Set([...value.odd.map(({ arrow }) => arrow), ...(loose?.loose == null ? [] : [loose.loose.arrow])]);
   const offsets = [...value.offsets].sort((a, b) => a.arrow - b.arrow);
@@ -105,6 +119,7 @@ function oddPage(value: OddArrows, loose: LooseArrows | null, units: Asked['unit
     ],
     notes: [
       `Whether the arrows differ at all: p ${pText(value.differ.p)}. Scatter is that of each arrow over that of the others.`,
+      ...(last ? [`The last ${manyText(value.ends, 'end')} are taken; what was long before may be another arrow by now.`] : []),
       ...(value.unnumbered > 0 ? [`${manyText(value.unnumbered, 'shot')} without a number say nothing here.`] : []),
     ],
     plot: {

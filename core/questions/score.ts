@@ -77,7 +77,7 @@ export function scoreQuestion(asked: Asked): Question {
   return {
     id: 'score',
     ask: ASK,
-    answer: `${points(here.value)} an arrow on this face (${range(here.value)})${gains ? `, ${points(centred.value)} with the sight set right` : ''}.`,
+    answer: `${points(here.value)} points an arrow on this face (${range(here.value)})${gains ? `, ${points(centred.value)} with the sight set right` : ''}.`,
     state: 'yes',
     standing: 'figure',
     tells: null,

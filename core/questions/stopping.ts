@@ -34,13 +34,13 @@ export function stoppingQuestion({ group, beside, shots, units }: Asked): Questi
   const value = found.value;
   const last = value.looks.at(-1);
   const size = acrossText(last?.size ?? 0, units);
-  const within = last?.radius == null ? '' : `, ${acrossText(last.radius, units)} either way`;
+  const within = last?.radius == null ? '' : ` \u00b1 ${acrossText(last.radius, units)}`;
   const page = (): QuestionPage => stoppingPage(value, pairs.length, units);
   const base = { id: 'stopping', ask: ASK, page } as const;
   if (value.stop === 'real')
     return {
       ...base,
-      answer: `Stop: the two lie apart, ${size}${within}, however often one looked.`,
+      answer: `Stop: the two lie ${size}${within} apart, however often one looked.`,
       state: 'yes',
       standing: 'figure',
       tells: null,
@@ -56,7 +56,7 @@ export function stoppingQuestion({ group, beside, shots, units }: Asked): Questi
   const share = Math.round(100 * Math.max(0, last?.share ?? 0));
   return {
     ...base,
-    answer: `Keep shooting: ${share} of 100 parts of the evidence are there; ${size} apart${within}.`,
+    answer: `Keep shooting: ${size}${within} apart, with ${share} of 100 parts of the evidence that settles it.`,
     state: 'cannot tell',
     standing: 'open',
     tells:

@@ -100,7 +100,7 @@ export function manyText(count: number, word: string): string {
 /**
  * What a shot is called.
  *
- * @equation by its arrow's number, else by its place in the list
+ * @equation by its arrow's number and its end, else by its place in the list
  * @param shot - the shot [record]
  * @param index - its place in the list, from 0 [-]
  * @returns for instance "arrow 3" [text]
@@ -108,8 +108,9 @@ export function manyText(count: number, word: string): string {
  * @source own derivation
  * @example shotName(exampleFletched.shots[2], 2) // "arrow 3"
  */
-export function shotName(shot: Pick<Shot, 'arrow'>, index: number): string {
-  return shot.arrow === null ? `shot ${index + 1}` : `arrow ${shot.arrow}`;
+export function shotName(shot: Pick<Shot, 'arrow' | 'end'>, index: number): string {
+  if (shot.arrow === null) return `shot ${index + 1}`;
+  return shot.end === null ? `arrow ${shot.arrow}` : `arrow ${shot.arrow} of end ${shot.end}`;
 }
 
 /**

@@ -1,5 +1,6 @@
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { showQuantity, textQuantity } from '../../../core/units/index.ts';
+import { countText } from '../../../core/trials/index.ts';
 import type { OneGroup } from './derive.ts';
 
 const ASK = 'To ask whether a shift is real, put a second group beside it: bare against fletched, or before against after.';
@@ -12,7 +13,7 @@ export function aloneSentence({ group, measures, problem }: OneGroup, units: Uni
   const size = textQuantity(measures.meanRadius, 'setting', units, { digits });
   const between = `${showQuantity(low, 'setting', units, { digits }).figure} to ${textQuantity(high, 'setting', units, { digits })}`;
   return {
-    headline: `${group.shots.length} ${group.fletching} shots, mean radius ${size}`,
+    headline: `${countText(measures.n)} ${group.fletching} shots${measures.n < group.shots.length ? ` of ${countText(group.shots.length)}` : ''}, mean radius ${size}`,
     subline: `Very many such shots would show ${between}, 95 %. ${ASK}`,
   };
 }

@@ -69,6 +69,9 @@ export function placesMarks(
     origin: middle,
     originAt: word?.at ?? null,
     places: spots.map((spot, i) => ({ ...spot, r: spot.radius * k, label: labels.get(i) ?? null })),
-    ticks: ticksAcross(x, unit, axisY, width),
+    // The first may have no room left of it.
+    ticks: ticksAcross(x, unit, axisY, width).map((tick) =>
+      tick.label !== null && tick.label.box.left < 0 ? { ...tick, label: null } : tick,
+    ),
   };
 }

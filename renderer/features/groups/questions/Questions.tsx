@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
 import type { Question, QuestionInput } from '../../../../core/questions/index.ts';
+import { counted } from '../../../../core/model/group.ts';
 import type { Bundle } from '../../../../core/model/bundle.ts';
 import { Fraction } from '../../../design/index.ts';
 import { groupsOfBow } from '../../../state/selectors.ts';
@@ -18,6 +19,11 @@ interface Props {
   shaftRadius: number;
 }
 
+/** Below this nothing can be answered, and ten questions that wait are no list. */
+const LEAST = 2;
+const WAITING =
+  'From two shots on: is it on the aim, how big is it, is there a flyer, is one arrow odd, did it drift, is it tighter than before, what would it score. Number the arrows and note the ends, and all of it can be asked.';
+
 /** What a technician asks of one group: a list of short answers, each with a page behind it. */
 export function Questions({ bundle, first, second, entering, shaftRadius }: Props) {
   const units = useUnits();
@@ -31,6 +37,7 @@ export function Questions({ bundle, first, second, entering, shaftRadius }: Prop
     [about.group, beside?.group, others, bundle, shaftRadius, units],
   );
   const answered = useQuestions(input);
+  const few = counted(about.group).length < LEAST;
   const [open, setOpen] = useState<Question['id'] | null>(null);
   const page = answered?.questions.find(({ id }) => id === open) ?? null;
   const same = second !== null && first.group.fletching === second.group.fletching;
@@ -43,7 +50,8 @@ export function Questions({ bundle, first, second, entering, shaftRadius }: Prop
           Ask the {name(beside)} one
         </button>
       )}
-      <ul>
+      {few && <p className="note">{WAITING}</p>}
+      <ul hidden={few}>
         {answered?.questions.map((question) => (
           <li key={question.id} className={`says-${question.standing}`}>
             <button type="button" className="link" onClick={() => setOpen(question.id)}>
