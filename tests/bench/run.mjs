@@ -6,6 +6,7 @@ import { ensureInstalled, root } from '../../electron/launch/bootstrap.mjs';
 
 ensureInstalled();
 const { buildProgram } = await import('../../electron/launch/build.mjs');
+const { entryRows } = await import('./entry.mjs');
 const { frameRows } = await import('./frames.mjs');
 
 const asked = process.argv.indexOf('--json');
@@ -46,7 +47,7 @@ const tell = (found) => {
     console.log(cells(id, figure(value), unit, figure(reference), figure(ratio)));
 };
 const rows = await benchRows(books, tell);
-const frames = await frameRows();
+const frames = [...(await frameRows()), ...(await entryRows())];
 tell(frames);
 rows.push(...frames);
 fs.rmSync(books, { recursive: true, force: true });
