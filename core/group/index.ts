@@ -28,6 +28,8 @@ export * from './circles.ts';
 export * from './oddModel.ts';
 export * from './numberedShots.ts';
 export * from './oddArrowPlan.ts';
+export * from './middle.ts';
+export * from './oddCheck.ts';
 export * from './oddArrow.ts';
 export * from './looseArrow.ts';
 export * from './offAim.ts';

@@ -8,11 +8,15 @@ export interface Scatter {
   readonly spread: readonly [number, number];
   /** Degrees of freedom of Student's law, one divisor for both axes; Infinity is the normal. */
   readonly tails: number;
+  /** A divisor for each axis by itself, in place of one for both. */
+  readonly eachAxis?: boolean;
 }
 
 export const round: Scatter = { words: 'round', spread: [1, 1], tails: Infinity };
 export const oval = (ratio: number): Scatter => ({ words: `oval ${ratio} to 1`, spread: [ratio, 1], tails: Infinity });
 export const student = (df: number): Scatter => ({ words: `t${df} tails`, spread: [1, 1], tails: df });
+/** Heavy tails across and up by themselves, as the listed cases of the shift test have them. */
+export const studentEach = (df: number): Scatter => ({ ...student(df), words: `t${df} tails each way`, eachAxis: true });
 /** A hundred to one. */
 export const needle: Scatter = { words: 'needle', spread: [1, 0.01], tails: Infinity };
 
@@ -35,10 +39,12 @@ function chiSquare(random: Random, df: number): number {
 }
 
 /** One shot, its true centre given in spreads. */
-export function shot(random: Random, { spread, tails }: Scatter, x = 0, y = 0): Point {
+export function shot(random: Random, { spread, tails, eachAxis = false }: Scatter, x = 0, y = 0): Point {
   const [u, v] = normalPair(random);
-  const stretch = tails === Infinity ? 1 : Math.sqrt(tails / chiSquare(random, tails));
-  return { x: SIZE * (x + stretch * spread[0] * u), y: SIZE * (y + stretch * spread[1] * v) };
+  const stretch = (): number => (tails === Infinity ? 1 : Math.sqrt(tails / chiSquare(random, tails)));
+  const along = stretch();
+  const up = eachAxis ? stretch() : along;
+  return { x: SIZE * (x + along * spread[0] * u), y: SIZE * (y + up * spread[1] * v) };
 }
 
 export const shots = (random: Random, n: number, scatter: Scatter, x = 0, y = 0): Point[] =>

@@ -1,6 +1,6 @@
 import { momentsOf, severalCentres, shapeFactor, shiftOfGroups, welchTest, type Point } from '../../core/group/index.ts';
 import { share, type Bound, type Figure } from './row.ts';
-import { across, needle, oval, round, shots, student, wider, type Scatter } from './scatter.ts';
+import { across, needle, oval, round, shots, student, studentEach, wider, type Scatter } from './scatter.ts';
 
 const DRAWS = 40_000;
 /** Every so many draws the verdict that people see is asked too: it must be the one that is counted here. */
@@ -70,9 +70,9 @@ const listed: readonly ShiftCase[] = [
   alike(6, 6, oval(5)),
   alike(12, 12, oval(5)),
   crossed(6, 6, oval(2), 1),
-  alike(6, 6, student(5)),
-  alike(3, 3, student(5)),
-  alike(6, 6, student(3)),
+  alike(6, 6, studentEach(5)),
+  alike(3, 3, studentEach(5)),
+  alike(6, 6, studentEach(3)),
 ];
 
 /** The case that was named as worse beforehand, and others that nobody listed. */
@@ -86,7 +86,9 @@ const beyond: readonly ShiftCase[] = [
   unlike(6, 3, oval(5), 3),
   alike(12, 3, oval(5)),
   unlike(12, 3, oval(5), 2),
+  alike(3, 3, student(5)),
   alike(3, 3, student(3)),
+  alike(6, 6, student(3)),
   alike(12, 12, student(3)),
   unlike(6, 3, student(3), 2),
   alike(3, 3, needle),

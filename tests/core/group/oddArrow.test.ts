@@ -8,10 +8,11 @@ import {
   endsForOddArrow,
   looseArrows,
   oddArrows,
+  spatialMedian,
   type EndShot,
   type Point,
 } from '../../../core/group/index.ts';
-import { randomFrom, type Random } from '../../../fixtures/random.ts';
+import { normalPair, randomFrom, type Random } from '../../../fixtures/random.ts';
 import { normalShots, numbersIn, refusalOf, valueOf } from './shots.ts';
 
 /** x and y [mm], arrow, end: arrow 4 planted 90 mm right and 10 mm high, four arrows missing from ends. */
@@ -121,6 +122,72 @@ describe('An odd arrow', () => {
     };
     for (const arrows of [3, 6, 12]) expect(accused(1, { 1: { x: 2, y: 0 } }, arrows)).toBeLessThanOrEqual(0.08);
     expect(accused(0.5, {}, 6)).toBeLessThanOrEqual(0.08);
+  });
+
+  it('leaves a good arrow alone where one wild loose or a second odd arrow could deceive it (seeded, 400 sets each)', () => {
+    const random = randomFrom(78);
+    const student = (): number =>
+      Math.sqrt(3 / [1, 2].flatMap(() => normalPair(random)).reduce((sum, u, i) => sum + (i < 3 ? u * u : 0), 0));
+    const share = (accused: () => boolean): number => Array.from({ length: 400 }, accused).filter(Boolean).length / 400;
+    // Student's law with 3 degrees of freedom: by the mean alone 15 % of such sets accuse one (4000 sets).
+    const tails = share(() => {
+      const wild = sets(random, 12, 4).map((shot) => {
+        const [[x, y], by] = [normalPair(random), student()];
+        return { ...shot, x: (by * x) / 100, y: (by * y) / 100 };
+      });
+      return valueOf(oddArrows(wild)).odd.length > 0;
+    });
+    expect(tails).toBeLessThanOrEqual(0.1);
+    // And 10 % where two of six strike apart along the long axis of ovals.
+    const two = share(() => {
+      const shots = sets(random, 6, 6, { 1: { x: 1, y: 0 }, 2: { x: 1, y: 0 } }).map((shot) => ({ ...shot, y: shot.y / 2 }));
+      return valueOf(oddArrows(shots)).odd.some(({ arrow }) => (arrow ?? 0) > 2);
+    });
+    expect(two).toBeLessThanOrEqual(0.1);
+  });
+
+  it('is not made of one wild shot, and is found beside another on the same side', () => {
+    const random = randomFrom(79);
+    const good = sets(random, 6, 6).map((shot) => ({ ...shot, x: shot.x / 10, y: shot.y / 10 }));
+    const wild = good.map((shot) => (shot.arrow === 2 && shot.end === 3 ? { ...shot, x: shot.x + 0.012 } : shot));
+    expect(valueOf(oddArrows(wild)).odd).toEqual([]);
+    const pair = good.map((shot) => (shot.arrow === 2 || shot.arrow === 5 ? { ...shot, x: shot.x + 0.012 } : shot));
+    expect(
+      valueOf(oddArrows(pair))
+        .odd.map(({ arrow }) => arrow)
+        .sort(),
+    ).toEqual([2, 5]);
+  });
+
+  it('is measured from a middle that is where geometry puts it', () => {
+    // Of four corners of a convex figure the crossing of the diagonals; of a triangle with 120 degrees or more that corner (closed solutions).
+    const corners = [
+      [0, 0],
+      [6, 0],
+      [8, 8],
+      [0, 4],
+    ].map(([x = NaN, y = NaN]) => ({ x, y }));
+    const middle = spatialMedian(corners);
+    expect([middle.x, middle.y]).toEqual([expect.closeTo(2.4, 8), expect.closeTo(2.4, 8)]);
+    expect(
+      spatialMedian([
+        { x: -5, y: 0 },
+        { x: 0, y: 0.5 },
+        { x: 7, y: 0 },
+      ]),
+    ).toEqual({ x: 0, y: 0.5 });
+    // Equal sides: the centroid. Twice the same place: that place.
+    const even = spatialMedian(
+      [0, 1, 2].map((i) => ({ x: Math.cos((2 * Math.PI * i) / 3), y: Math.sin((2 * Math.PI * i) / 3) })),
+    );
+    expect(Math.hypot(even.x, even.y)).toBeLessThan(1e-9);
+    expect(
+      spatialMedian([
+        { x: 1, y: 1 },
+        { x: 1, y: 1 },
+        { x: 3, y: 0 },
+      ]),
+    ).toEqual({ x: 1, y: 1 });
   });
 
   it('is refused with what is missing', () => {
