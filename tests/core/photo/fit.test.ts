@@ -67,7 +67,7 @@ describe('A face fitted to marked points', () => {
         expect(fit.residual).toBeLessThan(1e-9);
         expect(fit.covariance === null).toBe(count === 4);
       }),
-      { numRuns: 40 },
+      { numRuns: 20 },
     );
   });
 
@@ -97,7 +97,7 @@ describe('A face fitted to points on its rings', () => {
         });
         expect(farthest(homography, level)).toBeLessThan(1e-8);
       }),
-      { numRuns: 40 },
+      { numRuns: 20 },
     );
   });
 
@@ -107,7 +107,7 @@ describe('A face fitted to points on its rings', () => {
         const { homography } = cameraOf({ ...view, roll: 0 });
         expect(farthest(homography, valueOf(fitRings(ringMarks(homography, 12), false)))).toBeLessThan(1e-8);
       }),
-      { numRuns: 40 },
+      { numRuns: 20 },
     );
   });
 
@@ -151,7 +151,7 @@ describe('The doubt of a place', () => {
     const { homography } = cameraOf({ ...straight, aside: 0.5, above: -0.2 });
     const random = randomFrom(11);
     let [squares, count] = [0, 0];
-    for (let run = 0; run < 60; run++) {
+    for (let run = 0; run < 40; run++) {
       const marks = ringMarks(homography, 8, () => normalPair(random).map((u) => u * 0.0005) as [number, number]);
       const fit = upright(valueOf(fitRings(marks, false)), { above: toPicture(homography, { x: 0, y: 0.6 }) });
       for (const hole of holes) {
