@@ -4,6 +4,9 @@ export interface CsvTable {
   readonly rows: readonly (readonly (string | number | null)[])[];
 }
 
+/** A figure with as many decimals as anybody reads. */
+export const inFigures = (value: number): number => Number(value.toFixed(3));
+
 /** A text that a spreadsheet would take for a formula gets an apostrophe before it: names in a notebook may come from anywhere. */
 const harmless = (text: string): string => (/^[=+\-@\t\r]/.test(text) ? `'${text}` : text);
 const quoted = (text: string): string => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);

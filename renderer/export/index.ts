@@ -1,2 +1,2 @@
 export { Exportable } from './Exportable.tsx';
-export type { CsvTable } from './csv.ts';
+export { inFigures, type CsvTable } from './csv.ts';

@@ -134,3 +134,22 @@ test('the bow’s drawing takes the figures of its fields along, in ink, and lea
   // The page is as it was: one drawing, one field of that name.
   await expect(page.getByLabel('brace height', { exact: true })).toHaveCount(1);
 });
+
+test('flight, groups, heights and the time line are saved too, each as a drawing with its figures', async ({ bench, page }) => {
+  expect(bench.notebook).not.toBe('');
+  await openTobin(page);
+  for (const [screen, names] of [
+    ['Aim', ['flight']],
+    ['Compare', ['groups compared', 'heights compared']],
+    ['Record', ['time line']],
+  ] as const) {
+    await page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name: screen, exact: true }).click();
+    for (const name of names) {
+      const svg = await textOf(await saved(page, `Save ${name} as SVG`));
+      expect([...svg.matchAll(/<text /g)].length, name).toBeGreaterThan(5);
+      expect([...svg.matchAll(/<path /g)].length, name).toBeGreaterThan(3);
+      const rows = (await textOf(await saved(page, `Save ${name} as CSV`))).split('\r\n');
+      expect(rows.length, name).toBeGreaterThan(2);
+    }
+  }
+});

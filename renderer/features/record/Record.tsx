@@ -1,6 +1,8 @@
 import { useMemo, useState } from 'react';
 import { Fraction } from '../../design/index.ts';
+import { Exportable } from '../../export/index.ts';
 import { Timeline } from '../../plots/timeline/Timeline.tsx';
+import { timelineTable } from '../../plots/timeline/table.ts';
 import { shotBundleOf, snapshotsOf } from '../../state/selectors.ts';
 import { useBench, useUnits } from '../../state/useBench.ts';
 import { Diff } from './Diff.tsx';
@@ -32,6 +34,7 @@ export function Record() {
     [bundle, snapshots, compared, units],
   );
   if (bundle === null || history === null) return <div className="body" />;
+  const { data } = history;
 
   return (
     <>
@@ -55,8 +58,18 @@ export function Record() {
         </button>
       </div>
       <div className="body record">
-        {history.data !== null && <Timeline data={history.data} sentence={history.sentence} />}
-        {compared === null && <EmptyRecord drawn={history.data === null} />}
+        {data !== null && (
+          <Exportable
+            of="time line"
+            title={`How ${bundle.bow.name} moved`}
+            note={history.note}
+            sentence={history.sentence}
+            table={() => timelineTable(data)}
+          >
+            <Timeline data={data} sentence={history.sentence} />
+          </Exportable>
+        )}
+        {compared === null && <EmptyRecord drawn={data === null} />}
         {compared !== null && diff !== null && (
           <Diff setupId={bundle.setup.id} compared={compared} diff={diff} snapshots={snapshots} />
         )}

@@ -1,12 +1,14 @@
 import { useMemo, useState, type KeyboardEvent, type PointerEvent } from 'react';
 import { factorOf, textQuantity } from '../../../core/units/index.ts';
 import { useSize } from '../../design/index.ts';
+import { Exportable } from '../../export/index.ts';
 import { useUnits } from '../../state/useBench.ts';
 import type { FlightData, FlightReading } from './data.ts';
 import { flightMarks } from './marks.ts';
 import { ReadingMark, Readout } from './Readout.tsx';
 import { Scene, Target } from './Scene.tsx';
 import { stepped } from './stepped.ts';
+import { flightTable } from './table.ts';
 import './flight.css';
 
 interface Props {
@@ -69,72 +71,73 @@ export function Flight({ data, title, note, sentence, nearest, farthest, onSetFo
   };
 
   const { window } = marks;
+  const said = `${stretch(marks.exaggeration)} ${note}`;
   return (
     <div ref={place} className="flight">
       <div className="flight-title">
         <h2 className="plate">{title}</h2>
-        <p className="note">
-          {stretch(marks.exaggeration)} {note}
-        </p>
+        <p className="note">{said}</p>
       </div>
-      <svg
-        width={width}
-        height={marks.height}
-        role="group"
-        aria-label={sentence}
-        onPointerMove={onPointerMove}
-        onPointerLeave={() => setReadAt(null)}
-        onPointerUp={() => held && hold(false)}
-        onPointerCancel={() => held && hold(false)}
-      >
-        <g aria-hidden="true">
-          <Scene marks={marks}>
-            {reading !== null && readAt !== null && !held && <ReadingMark reading={reading} marks={marks} />}
-          </Scene>
-        </g>
-        {reading !== null && <Readout reading={reading} marks={marks} />}
-        <g
-          className="flight-read"
-          role="slider"
-          tabIndex={0}
-          aria-label="Read the flight at a distance"
-          aria-orientation="horizontal"
-          aria-valuemin={0}
-          aria-valuemax={Math.round(readFarthest / step)}
-          aria-valuenow={Math.round((readAt ?? data.setFor) / step)}
-          aria-valuetext={reading === null ? 'no reading' : `${reading.where} ${reading.figures}`}
-          onKeyDown={onReadKey}
-          onFocus={() => setReadAt((now) => now ?? data.setFor)}
-          onBlur={() => setReadAt(null)}
+      <Exportable of="flight" title={title} note={said} sentence={sentence} table={() => flightTable(data, units)}>
+        <svg
+          width={width}
+          height={marks.height}
+          role="group"
+          aria-label={sentence}
+          onPointerMove={onPointerMove}
+          onPointerLeave={() => setReadAt(null)}
+          onPointerUp={() => held && hold(false)}
+          onPointerCancel={() => held && hold(false)}
         >
-          <rect
-            className="hit"
-            x={window.left}
-            y={window.top}
-            width={window.right - window.left}
-            height={marks.axisY - window.top}
-          />
-          <rect className="focus-ring" x="1" y={window.top} width={width - 2} height={marks.axisY + 22 - window.top} rx="2" />
-        </g>
-        <g
-          className={held ? 'flight-target held' : 'flight-target'}
-          role="slider"
-          tabIndex={0}
-          aria-label="Set for"
-          aria-orientation="horizontal"
-          aria-valuemin={Math.ceil(nearest / step)}
-          aria-valuemax={Math.floor(farthest / step)}
-          aria-valuenow={Math.round(data.setFor / step)}
-          aria-valuetext={`${inUnits(data.setFor)}: ${textQuantity(data.top.height, 'drop', units)} above the line of sight at the top`}
-          onKeyDown={onTargetKey}
-          onPointerDown={(event) => {
-            event.currentTarget.ownerSVGElement?.setPointerCapture(event.pointerId);
-            hold(true);
-          }}
-        >
-          <Target {...marks.target} />
-        </g>
-      </svg>
+          <g aria-hidden="true">
+            <Scene marks={marks}>
+              {reading !== null && readAt !== null && !held && <ReadingMark reading={reading} marks={marks} />}
+            </Scene>
+          </g>
+          {reading !== null && <Readout reading={reading} marks={marks} />}
+          <g
+            className="flight-read"
+            role="slider"
+            tabIndex={0}
+            aria-label="Read the flight at a distance"
+            aria-orientation="horizontal"
+            aria-valuemin={0}
+            aria-valuemax={Math.round(readFarthest / step)}
+            aria-valuenow={Math.round((readAt ?? data.setFor) / step)}
+            aria-valuetext={reading === null ? 'no reading' : `${reading.where} ${reading.figures}`}
+            onKeyDown={onReadKey}
+            onFocus={() => setReadAt((now) => now ?? data.setFor)}
+            onBlur={() => setReadAt(null)}
+          >
+            <rect
+              className="hit"
+              x={window.left}
+              y={window.top}
+              width={window.right - window.left}
+              height={marks.axisY - window.top}
+            />
+            <rect className="focus-ring" x="1" y={window.top} width={width - 2} height={marks.axisY + 22 - window.top} rx="2" />
+          </g>
+          <g
+            className={held ? 'flight-target held' : 'flight-target'}
+            role="slider"
+            tabIndex={0}
+            aria-label="Set for"
+            aria-orientation="horizontal"
+            aria-valuemin={Math.ceil(nearest / step)}
+            aria-valuemax={Math.floor(farthest / step)}
+            aria-valuenow={Math.round(data.setFor / step)}
+            aria-valuetext={`${inUnits(data.setFor)}: ${textQuantity(data.top.height, 'drop', units)} above the line of sight at the top`}
+            onKeyDown={onTargetKey}
+            onPointerDown={(event) => {
+              event.currentTarget.ownerSVGElement?.setPointerCapture(event.pointerId);
+              hold(true);
+            }}
+          >
+            <Target {...marks.target} />
+          </g>
+        </svg>
+      </Exportable>
     </div>
   );
 }

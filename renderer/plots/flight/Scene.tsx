@@ -67,7 +67,11 @@ export function Target({ x, y, words }: FlightMarks['target']) {
           />
           <Lettered label={words.name} halo />
           <Lettered label={words.figure} halo />
-          <path className="act-rule" d={`M${words.figure.box.left} ${words.figure.y + 5}H${words.figure.box.right}`} />
+          <path
+            className="act-rule"
+            data-export="no"
+            d={`M${words.figure.box.left} ${words.figure.y + 5}H${words.figure.box.right}`}
+          />
         </>
       )}
     </>
