@@ -1,3 +1,4 @@
+import { demoFigures } from './demo.ts';
 import { COVERAGE, COVERAGE_BESIDE, intervalFigures } from './intervals.ts';
 import { ACCUSED, oddFigures } from './odd.ts';
 import { powerFigures } from './power.ts';
@@ -13,6 +14,7 @@ export const figures: readonly Figure[] = [
   ...stoppingFigures,
   ...oddFigures,
   ...powerFigures,
+  ...demoFigures,
 ];
 
 /** The rows of one figure by its place in the list. */
