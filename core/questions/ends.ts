@@ -3,7 +3,7 @@ import type { Shot } from '../model/group.ts';
 
 /** More looks than this, and looks at more shots than this in all, cost time and tell no more: ends are then taken together. */
 const MOST_LOOKS = 60;
-const MOST_LOOKED_AT = 30_000;
+const MOST_LOOKED_AT = 15_000;
 
 /**
  * The shots end by end.
