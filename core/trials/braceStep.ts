@@ -72,7 +72,7 @@ export function braceStep(bundle: Bundle, units: UnitChoice, then: string): Next
     `${low ? 'Raise' : 'Lower'} the brace height to ${text(target)}`,
     `It is ${text(value)}; ${whose} is ${ends}. ${how} Nothing else is turned before it.`,
     {
-      then: `Measure the nocking point again: it moves with the brace height. ${then}`,
+      then: `Measure the nocking point again: it moves with the brace height. ${then}`.trim(),
       patch: { braceHeight: target },
       caution: `${level === 'stop' ? 'Outside the maker\u2019s range: shoot nothing until it is mended. ' : ''}Look at both loops before the first draw. Keep the string between 20 and 60 twists.`,
       rule: ORDER,

@@ -31,7 +31,7 @@ export function tillerStep(bundle: Bundle, units: UnitChoice, then: string): Nex
     `Bring the tiller to ${text(usual)}`,
     `It is ${text(tiller)}; common practice for ${who} is ${rangeText(low, high, 'setting', units, true)}. Half a turn on one limb bolt and half a turn the other way on the other, then measure: try and see which way it goes.`,
     {
-      then: `Weigh the bow and measure brace height and nocking point again. ${then}`,
+      then: `Weigh the bow and measure brace height and nocking point again. ${then}`.trim(),
       patch: withTiller(usual),
       caution: 'Never past the maker\u2019s least bolt engagement.',
       rule: 'Tiller comes after brace height and before the nocking point. Equal and opposite turns leave the weight about the same. A balanced bow neither climbs nor dives when it is drawn slowly on a mark.',

@@ -77,7 +77,7 @@ const anyGroup: fc.Arbitrary<ShotGroup> = fc.record({
   note: fc.constant(''),
 });
 
-const mostlyTrue = fc.integer({ min: 0, max: 9 }).map((chance) => chance > 1);
+export const mostlyTrue = fc.integer({ min: 0, max: 9 }).map((chance) => chance > 1);
 
 /** A set-up with its groups, most of them shot with it as it stands, in its form and at one distance, so that most pairs can be read. */
 export const anyShotBundle: fc.Arbitrary<ShotBundle> = fc

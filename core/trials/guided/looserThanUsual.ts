@@ -13,7 +13,7 @@ import type { SpreadAt } from './types.ts';
  * @returns headline and line under it; null when nothing is told [record]
  * @validity three or more shots in all; the spread of the same bow, arrows and form
  * @source own derivation
- * @example looserThanUsual([exampleFletched], { perMetre: 0.0002, degreesOfFreedom: 20, from: '3 groups at 18 m' }).headline // "Fletched arrows scatter 4.4 times as wide as usual"
+ * @example looserThanUsual([exampleFletched], { perMetre: 0.0002, degreesOfFreedom: 20, from: '3 groups at 18 m' }).headline // "Fletched arrows scatter 4.5 times as wide as usual"
  */
 export function looserThanUsual(groups: readonly ShotGroup[], spread: SpreadAt | null): Words | null {
   if (spread === null || spread.degreesOfFreedom === null) return null;

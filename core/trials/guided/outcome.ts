@@ -48,7 +48,7 @@ export function outcome({ trial, units }: Pick<TrialInput, 'trial' | 'units'>, s
 export function stopped(input: TrialInput, stop: Finding): TrialReading {
   const { bundle, units } = input;
   // A brace height outside the maker's range is a stop whose mending is itself the next change.
-  const mend = stop.id === 'braceHeight' ? braceStep(bundle, units, '') : null;
+  const mend = stop.id === 'braceHeight' ? braceStep(bundle, units, 'Then go on with the trial.') : null;
   return outcome(input, {
     headline: `Nothing is shot: ${lowered(stop.title)}`,
     subline: stop.detail,
