@@ -155,7 +155,7 @@ describe('An odd arrow', () => {
     expect(
       valueOf(oddArrows(pair))
         .odd.map(({ arrow }) => arrow)
-        .sort(),
+        .sort((a, b) => a - b),
     ).toEqual([2, 5]);
   });
 
