@@ -135,10 +135,14 @@ test('the bow’s drawing takes the figures of its fields along, in ink, and lea
   await expect(page.getByLabel('brace height', { exact: true })).toHaveCount(1);
 });
 
-test('flight, groups, heights and the time line are saved too, each as a drawing with its figures', async ({ bench, page }) => {
+test('face, flight, groups, heights and the time line are saved too, each as a drawing with its figures', async ({
+  bench,
+  page,
+}) => {
   expect(bench.notebook).not.toBe('');
   await openTobin(page);
   for (const [screen, names] of [
+    ['Groups', ['face']],
     ['Aim', ['flight']],
     ['Compare', ['groups compared', 'heights compared']],
     ['Record', ['time line']],

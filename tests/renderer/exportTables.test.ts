@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { defaultPreferences } from '../../core/model/preferences.ts';
 import { writeCsv } from '../../renderer/export/csv.ts';
+import { shotsTable } from '../../renderer/plots/face/table.ts';
 import { flightTable } from '../../renderer/plots/flight/table.ts';
 import { overlayTable } from '../../renderer/plots/groupsOverlay/table.ts';
 import { heightsTable } from '../../renderer/plots/heights/table.ts';
@@ -26,6 +27,16 @@ describe('the figures behind a plot, as a table', () => {
     });
     // A yard is 0.9144 m, by definition.
     expect(flightTable(data, { ...units, distance: 'yd' }).rows[0]?.[0]).toBeCloseTo(10 / 0.9144, 3);
+  });
+
+  it('are all shots of a face, those left out too', () => {
+    const shot = { id: 0, x: 0.0125, y: -0.004, arrow: 3, end: null, leftOut: null };
+    const out = { ...shot, id: 1, end: 2, leftOut: 'A bird flew by.' };
+    expect(
+      writeCsv(shotsTable([{ name: 'fletched', shots: [shot, out] }], units))
+        .split('\r\n')
+        .slice(1),
+    ).toEqual(['fletched,,3,12.5,-4,', 'fletched,2,3,12.5,-4,A bird flew by.', '']);
   });
 
   it('are the heights of one arrow over another, with the band', () => {

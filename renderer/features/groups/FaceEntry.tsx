@@ -1,9 +1,12 @@
 import { useMemo } from 'react';
 import type { ShotGroup } from '../../../core/model/group.ts';
+import { together } from '../../../core/model/sentence.ts';
 import { textQuantity } from '../../../core/units/index.ts';
+import { Exportable } from '../../export/index.ts';
 import { closeIn, scaleOf, toPixel, wholeFace, type FaceView } from '../../plots/face/geometry.ts';
 import { FacePlot } from '../../plots/face/FacePlot.tsx';
 import type { DrawnGroup } from '../../plots/face/marks.ts';
+import { shotsTable } from '../../plots/face/table.ts';
 import { Margins } from '../../plots/margins/Margins.tsx';
 import { useUnits } from '../../state/useBench.ts';
 import { nameOfGroup, type OneGroup } from './derive.ts';
@@ -60,54 +63,68 @@ export function FaceEntry({ first, second, entering, whole, shaftRadius, size }:
       : entry.cross !== null
         ? `Cross at ${place(entry.cross.x)} across, ${place(entry.cross.y)} up`
         : '';
+  const shown = together(drawn.map(({ name, shots }) => `${shots.length} ${name}`));
 
   return (
     <figure className="face-entry">
-      <svg width={size + 46} height={size + 56 + both.length * 20 - 16} className="face-sheet">
-        <g
-          className="face-target"
-          role="application"
-          aria-label={`${first.face.name} face. ${entering.shots.length} shots in the ${nameOfGroup(entering)} group that is being entered. Arrow keys move the cross, Enter sets a shot, Backspace takes the last one back, N begins the next end, L leaves a shot out.`}
-          tabIndex={0}
-          data-half={view.half}
-          {...entry.handlers}
-        >
-          <FacePlot
-            face={first.face}
-            view={view}
-            groups={drawn}
-            shaftRadius={shaftRadius}
-            showShift
-            chosen={entry.chosen === null ? null : { group: entering.id === first.group.id ? 0 : 1, shot: entry.chosen }}
+      <Exportable
+        of="face"
+        title={`${first.face.name} face at ${textQuantity(first.group.context.distance, 'distance', units)}`}
+        note={shown}
+        sentence={`${shown}, each shot where it struck.`}
+        table={() => shotsTable(drawn, units)}
+      >
+        <svg width={size + 46} height={size + 56 + both.length * 20 - 16} className="face-sheet">
+          <g
+            className="face-target"
+            role="application"
+            aria-label={`${first.face.name} face. ${entering.shots.length} shots in the ${nameOfGroup(entering)} group that is being entered. Arrow keys move the cross, Enter sets a shot, Backspace takes the last one back, N begins the next end, L leaves a shot out.`}
+            tabIndex={0}
+            data-half={view.half}
+            {...entry.handlers}
           >
-            {entry.cross !== null && (
-              <g className="key-cross" transform={`translate(${toPixel(view, entry.cross).x} ${toPixel(view, entry.cross).y})`}>
-                <path className="case" d="M-14 0H-3M3 0H14M0 -14V-3M0 3V14" />
-                <path d="M-14 0H-3M3 0H14M0 -14V-3M0 3V14" />
+            <FacePlot
+              face={first.face}
+              view={view}
+              groups={drawn}
+              shaftRadius={shaftRadius}
+              showShift
+              chosen={entry.chosen === null ? null : { group: entering.id === first.group.id ? 0 : 1, shot: entry.chosen }}
+            >
+              <g data-export="no">
+                {entry.cross !== null && (
+                  <g
+                    className="key-cross"
+                    transform={`translate(${toPixel(view, entry.cross).x} ${toPixel(view, entry.cross).y})`}
+                  >
+                    <path className="case" d="M-14 0H-3M3 0H14M0 -14V-3M0 3V14" />
+                    <path d="M-14 0H-3M3 0H14M0 -14V-3M0 3V14" />
+                  </g>
+                )}
+                {entry.pulled !== null && (
+                  <PulledShot
+                    at={toPixel(view, entry.pulled.at)}
+                    radius={shaftRadius * scaleOf(view)}
+                    second={entering.id === second?.group.id}
+                  />
+                )}
+                {at !== null && (
+                  <Loupe
+                    face={first.face}
+                    view={view}
+                    at={at}
+                    shaftRadius={shaftRadius}
+                    next={`${nextEnd !== null && nextEnd !== end ? `end ${nextEnd}, ` : ''}arrow ${nextArrow(entering.shots, nextEnd)} next`}
+                    units={units}
+                    shots={few}
+                  />
+                )}
               </g>
-            )}
-            {entry.pulled !== null && (
-              <PulledShot
-                at={toPixel(view, entry.pulled.at)}
-                radius={shaftRadius * scaleOf(view)}
-                second={entering.id === second?.group.id}
-              />
-            )}
-            {at !== null && (
-              <Loupe
-                face={first.face}
-                view={view}
-                at={at}
-                shaftRadius={shaftRadius}
-                next={`${nextEnd !== null && nextEnd !== end ? `end ${nextEnd}, ` : ''}arrow ${nextArrow(entering.shots, nextEnd)} next`}
-                units={units}
-                shots={few}
-              />
-            )}
-          </FacePlot>
-        </g>
-        <Margins view={view} groups={drawn} units={units} />
-      </svg>
+            </FacePlot>
+          </g>
+          <Margins view={view} groups={drawn} units={units} />
+        </svg>
+      </Exportable>
       <p className="heard" role="status">
         {said}
       </p>
