@@ -1,4 +1,4 @@
-import { useContext, useEffect, useId, useRef, useState } from 'react';
+import { useContext, useEffect, useId, useRef, useState, type ClipboardEvent } from 'react';
 import { fileText } from './fileText.ts';
 import { UnreadContext } from './unread.ts';
 
@@ -7,6 +7,9 @@ interface Props {
   holds: string;
   onRead(text: string): void;
 }
+
+/** A longer paste is put into the box at once: browsers set thousands of lines one after another, and take minutes over it [characters]. */
+const LONG = 10_000;
 
 /** A whole table at once: pasted into a box, or out of a file that never leaves this computer. */
 export function PasteTable({ holds, onRead }: Props) {
@@ -27,6 +30,13 @@ export function PasteTable({ holds, onRead }: Props) {
     setWrong(read.ok ? null : read.problem.sentence);
     if (read.ok) onRead(read.value);
     if (file.current !== null) file.current.value = '';
+  };
+  const onPaste = (event: ClipboardEvent<HTMLTextAreaElement>) => {
+    const pasted = event.clipboardData.getData('text/plain');
+    if (pasted.length < LONG) return;
+    event.preventDefault();
+    const { selectionStart, selectionEnd, value } = event.currentTarget;
+    setText(value.slice(0, selectionStart) + pasted + value.slice(selectionEnd));
   };
   return (
     <div className="entry-paste">
@@ -57,6 +67,7 @@ export function PasteTable({ holds, onRead }: Props) {
             // It was asked for just now.
             autoFocus
             onChange={(event) => setText(event.currentTarget.value)}
+            onPaste={onPaste}
           />
           <button
             type="button"
