@@ -19,7 +19,7 @@ export function DataSheet({ input, rows, inHand }: Props) {
   const box = (row: TrialRow) => {
     const count = countOf(row, input);
     const said = row.done ? `${count} noted` : row.key === rows.next ? 'next' : 'not shot';
-    const state = row.done ? 'done' : row.key === rows.next ? 'next' : '';
+    const state = row.done ? 'done' : row.key === rows.next ? 'wanted' : '';
     return (
       <button
         type="button"
@@ -27,7 +27,7 @@ export function DataSheet({ input, rows, inHand }: Props) {
         aria-current={row.key === inHand ? 'true' : undefined}
         onClick={() => void takeRow(bench, input, row)}
       >
-        <span aria-hidden="true">{count > 0 ? count : row.key === rows.next ? 'next' : '–'}</span>
+        <span aria-hidden="true">{boxText(row, count, row.key === inHand, row.key === rows.next)}</span>
         <span className="heard">{`${row.text}: ${said}`}</span>
       </button>
     );
@@ -58,4 +58,12 @@ export function DataSheet({ input, rows, inHand }: Props) {
       </tbody>
     </table>
   );
+}
+
+/** "2 of 3" until an end is whole, then its count; "next" where the sheet goes on. */
+function boxText({ which, arrows }: TrialRow, count: number, inHand: boolean, next: boolean): string {
+  if (which === 'tear' || which === 'clearance') return count > 0 ? '✓' : inHand ? 'now' : '–';
+  if (count >= arrows) return String(count);
+  if (count > 0 || inHand) return `${count} of ${arrows}`;
+  return next ? 'next' : '–';
 }

@@ -1,19 +1,20 @@
 import { Fraction, WhyLink } from '../../design/index.ts';
 import { Causes } from './Causes.tsx';
+import { headOf } from './headOf.ts';
 import type { PartProps } from './shared.ts';
 import { standIn } from './store.ts';
 import { TrialPicture } from './TrialPicture.tsx';
 
 /** What the shots say: the finding's figures with their intervals, the picture, and what may lie behind it. */
-export function ReadPart({ input, trial, reading, rows }: PartProps) {
+export function ReadPart({ input, trial, told, reading, rows }: PartProps) {
   const { figures, plot, causes, disputed, more } = reading;
+  // What the page's headline says already is not said twice.
+  const headed = headOf(trial, told, rows, reading).headline !== reading.headline;
   return (
     <div className="read-part">
       <p className="read-line">
-        <b>
-          <Fraction>{reading.headline}</Fraction>
-        </b>{' '}
-        <Fraction>{reading.subline}</Fraction> <WhyLink why={reading.why} about="the reading" />
+        {headed && <Fraction>{`${reading.headline}. ${reading.subline}`}</Fraction>}{' '}
+        <WhyLink why={reading.why} about="the reading" />
       </p>
       {more !== null && (
         <p className="note">

@@ -1,3 +1,4 @@
+import { useEffect } from 'react';
 import { DataSheet } from './DataSheet.tsx';
 import { rowInHand } from './derive.ts';
 import { RowClearance } from './RowClearance.tsx';
@@ -5,7 +6,7 @@ import { RowPaper } from './RowPaper.tsx';
 import { RowShots } from './RowShots.tsx';
 import { RowSpeeds } from './RowSpeeds.tsx';
 import type { PartProps } from './shared.ts';
-import { useTrialPlace } from './store.ts';
+import { standIn, useTrialPlace } from './store.ts';
 
 interface Props extends PartProps {
   width: number;
@@ -17,6 +18,11 @@ export function ShootPart({ width, height, ...shared }: Props) {
   const { input, trial, rows, told } = shared;
   const { row: key } = useTrialPlace(trial.id);
   const row = rowInHand(rows, key);
+  const onFace = row?.which === 'first' || row?.which === 'second';
+  // An end stays in hand while it is shot, though its first arrow makes it one that is shot.
+  useEffect(() => {
+    if (key === null && onFace) standIn(trial.id, { row: row.key });
+  }, [key, onFace, row, trial.id]);
   if (row === null) return null;
   const given = { ...shared, row };
   const size = Math.max(280, Math.floor(Math.min(width * 0.5 - 46, height - 236, 480)));
@@ -26,9 +32,7 @@ export function ShootPart({ width, height, ...shared }: Props) {
         {row.which === 'tear' && <RowPaper {...given} size={Math.min(size, 340)} />}
         {row.which === 'clearance' && <RowClearance {...given} />}
         {row.which === 'speeds' && <RowSpeeds {...given} />}
-        {(row.which === 'first' || row.which === 'second') && (
-          <RowShots key={`${row.key} ${row.group ?? ''}`} {...given} stopped={told.stops.length > 0} size={size} />
-        )}
+        {onFace && <RowShots key={`${row.key} ${row.group ?? ''}`} {...given} stopped={told.stops.length > 0} size={size} />}
       </div>
       <DataSheet input={input} rows={rows} inHand={row.key} />
     </div>

@@ -1,8 +1,7 @@
 import { useMemo } from 'react';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import type { Trial } from '../../../core/model/trial.ts';
-import { brief, sheet } from '../../../core/trials/index.ts';
-import { readTrial } from './reading.ts';
+import { brief, readTrial, sheet } from '../../../core/trials/index.ts';
 import { Fraction, Mark, useSize } from '../../design/index.ts';
 import { now } from '../../state/clock.ts';
 import { useBench, useBenchApi, useUnits } from '../../state/useBench.ts';
