@@ -3,6 +3,7 @@ import type { ArrowSet } from '../../core/model/arrowSet.ts';
 import type { Bow } from '../../core/model/bow.ts';
 import type { Bundle } from '../../core/model/bundle.ts';
 import type { Context, ShotGroup } from '../../core/model/group.ts';
+import type { Picture } from '../../core/model/picture.ts';
 import type { ScoreSheet } from '../../core/model/scoreSheet.ts';
 import type { Settings, Setup } from '../../core/model/setup.ts';
 import type { Trial, TrialKind, TrialPlan } from '../../core/model/trial.ts';
@@ -114,3 +115,9 @@ export const newScoreSheet = (
   setupId: ScoreSheet['setupId'],
   sheet: Pick<ScoreSheet, 'face' | 'distance' | 'ends'>,
 ): ScoreSheet => ({ ...base(), kind: 'scoreSheet', setupId, shotAt: now(), note: '', ...sheet });
+
+/** A photo of a target, made small, with how the face lies in it. */
+export const newPicture = (
+  groupId: Picture['groupId'],
+  picture: Pick<Picture, 'jpeg' | 'width' | 'height' | 'homography' | 'residual'>,
+): Picture => ({ ...base(), kind: 'picture', groupId, ...picture });

@@ -86,8 +86,8 @@ export async function arrowsOf(root: string, folders: readonly string[]): Promis
     validate: true,
     tsPreCompilationDeps: true,
     doNotFollow: { path: 'node_modules' },
-    // A stylesheet or a font is imported for Vite's sake; it has no imports of its own to look at.
-    exclude: { path: ['\\.css$', '\\.woff2$', '\\?raw$'] },
+    // A stylesheet or a font is imported for Vite's sake; it has no imports of its own to look at. A worker's file is looked at as it is.
+    exclude: { path: ['\\.css$', '\\.woff2$', '\\?raw$', '\\?worker&url$'] },
     preserveSymlinks: true,
     enhancedResolveOptions: {
       extensions: ['.ts', '.tsx', '.mjs', '.js', '.d.ts', '.json'],

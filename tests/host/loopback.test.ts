@@ -87,7 +87,8 @@ describe('The loopback host', () => {
       "style-src 'self'",
       "connect-src 'self'",
       "frame-ancestors 'none'",
-      "trusted-types 'none'",
+      "worker-src 'self'",
+      'trusted-types photo-worker',
     ]) {
       expect(policy.split('; ')).toContain(part);
     }

@@ -8,6 +8,7 @@ import { EndLine } from './entry/EndLine.tsx';
 import { LeaveOut } from './entry/LeaveOut.tsx';
 import { setEntry, useEntry } from './entry/store.ts';
 import { TypedShot } from './entry/TypedShot.tsx';
+import { FromPhoto } from './photo/FromPhoto.tsx';
 import { turnTo } from './store.ts';
 
 interface Props {
@@ -62,6 +63,7 @@ export function FaceTools({ bundle, first, second, entering, whole }: Props) {
       >
         Leave out
       </button>
+      <FromPhoto group={entering} />
       <span className="tools-break" />
       <EndLine entering={entering} />
       <LeaveOut group={entering} />
