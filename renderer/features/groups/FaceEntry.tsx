@@ -5,6 +5,7 @@ import { textQuantity } from '../../../core/units/index.ts';
 import { Exportable } from '../../export/index.ts';
 import { closeIn, scaleOf, toPixel, wholeFace, type FaceView } from '../../plots/face/geometry.ts';
 import { FacePlot } from '../../plots/face/FacePlot.tsx';
+import { MOST_DRAWN } from '../../plots/dots.ts';
 import type { DrawnGroup } from '../../plots/face/marks.ts';
 import { shotsTable } from '../../plots/face/table.ts';
 import { Margins } from '../../plots/margins/Margins.tsx';
@@ -100,6 +101,15 @@ export function FaceEntry({ first, second, entering, whole, shaftRadius, size }:
                     <path className="case" d="M-14 0H-3M3 0H14M0 -14V-3M0 3V14" />
                     <path d="M-14 0H-3M3 0H14M0 -14V-3M0 3V14" />
                   </g>
+                )}
+                {chosenShot !== undefined && entering.shots.length > MOST_DRAWN && (
+                  // Among thousands of dots the one in hand is a dot too: it is ringed here.
+                  <circle
+                    className="shot-chosen pulled-shot"
+                    cx={toPixel(view, chosenShot).x}
+                    cy={toPixel(view, chosenShot).y}
+                    r={shaftRadius * scaleOf(view) + 6}
+                  />
                 )}
                 {entry.pulled !== null && (
                   <PulledShot

@@ -43,8 +43,10 @@ export const Shots = memo(function Shots({
   if (group.dots !== null) {
     return (
       <g className={second ? 'dots second' : 'dots'} strokeWidth={radius * 2}>
-        {group.dots.map(({ key, earlier, path }) => (
-          <path key={key} className={earlier ? 'earlier' : undefined} d={path} />
+        {[true, false].map((before) => (
+          <g key={String(before)} className={before ? 'earlier' : 'now'}>
+            {group.dots?.map(({ key, earlier, path }) => earlier === before && <path key={key} d={path} />)}
+          </g>
         ))}
         {group.outDots !== null && <path className="out-dots" d={group.outDots} />}
       </g>
