@@ -6,6 +6,8 @@ export * from './upright.ts';
 export * from './steps.ts';
 export * from './pixels.ts';
 export * from './findRings.ts';
+export { colourChanges } from './colourChanges.ts';
+export { ringsAgain, type FoundRings } from './outward.ts';
 export * from './straighten.ts';
 export { ellipseThrough, type PlaneEllipse } from './ellipse.ts';
 export type { RingEdge } from './edges.ts';

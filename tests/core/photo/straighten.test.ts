@@ -32,7 +32,7 @@ describe('A straightened picture', () => {
     const zones: [radius: number, isSo: (r: number, g: number, b: number) => boolean][] = [
       [0.06, (r, g, b) => r > 200 && g > 180 && b < 100],
       [0.14, (r, g, b) => r > 180 && g < 100 && b < 100],
-      [0.22, (r, g, b) => b > r + 40],
+      [0.22, (r, _, b) => b > r + 40],
       [0.3, (r, g, b) => Math.max(r, g, b) < 90],
       [0.38, (r, g, b) => Math.min(r, g, b) > 180],
     ];
