@@ -3,6 +3,7 @@ import {
   regionsOfScores,
   roundCircle,
   spreadFromRegions,
+  type Face,
   type Length,
   type RegionCount,
   type ScoreCount,
@@ -30,6 +31,8 @@ export interface SheetReading extends SheetTotal {
   readonly r95: Length;
   /** Points of one arrow at the distances and faces that are commonly shot, sight set right. */
   readonly elsewhere: ReturnType<typeof scoresElsewhere>;
+  /** The lowest value, where arrows that fall as wide as all of them together hardly ever bring one so low, and the mean radius without it. */
+  readonly apart: { readonly points: number; readonly meanRadius: Length } | null;
 }
 
 /**
@@ -75,28 +78,53 @@ export function sheetReading(
 ): Result<SheetReading> {
   const target = face(faceId);
   const scores = ends.flat();
+  const spread = spreadOf(scores, shaftRadius, target);
+  if (!spread.ok) return spread;
+  const times = (k: number): Length => ({
+    value: k * spread.value.value,
+    interval: [k * spread.value.interval[0], k * spread.value.interval[1]],
+  });
+  return ok({
+    ...sheetTotal(ends),
+    spread: spread.value,
+    meanRadius: meanRadiusOf(spread.value),
+    r50: times(roundCircle(0.5)),
+    r95: times(roundCircle(0.95)),
+    elsewhere: scoresElsewhere(spread.value, distance, shaftRadius),
+    apart: apartOf(scores, spread.value.value, shaftRadius, target),
+  });
+}
+
+function spreadOf(scores: readonly ArrowScore[], shaftRadius: number, target: Face): Result<Length> {
   const byPoints = new Map<number, number>();
-  for (const score of scores) {
-    const points = score === 'X' ? 10 : score;
-    byPoints.set(points, (byPoints.get(points) ?? 0) + 1);
-  }
+  for (const score of scores) byPoints.set(pointsOf(score), (byPoints.get(pointsOf(score)) ?? 0) + 1);
   const counts: ScoreCount[] = [...byPoints].map(([points, count]) => ({ points, count }));
   const regions = regionsOfScores(counts, shaftRadius, target);
   if (!regions.ok) return regions;
-  const sums = sheetTotal(ends);
+  const sums = sheetTotal([scores]);
   const edge = target.innerTen + shaftRadius;
   const found = spreadFromRegions(sums.inner === 0 ? regions.value : parted(regions.value, sums, edge));
-  if (!found.ok) return found;
-  const spread = { value: found.value.spread, interval: found.value.interval };
-  const times = (k: number): Length => ({ value: k * spread.value, interval: [k * spread.interval[0], k * spread.interval[1]] });
-  return ok({
-    ...sums,
-    spread,
-    meanRadius: meanRadiusOf(spread),
-    r50: times(roundCircle(0.5)),
-    r95: times(roundCircle(0.95)),
-    elsewhere: scoresElsewhere(spread, distance, shaftRadius),
-  });
+  return found.ok ? ok({ value: found.value.spread, interval: found.value.interval }) : found;
+}
+
+const pointsOf = (score: ArrowScore): number => (score === 'X' ? 10 : score);
+
+/** Once in twenty such sheets or less: P(all rings higher missed) = e^(-r²/2σ²), for each of n arrows. */
+const RARE = 0.05;
+
+function apartOf(scores: readonly ArrowScore[], spread: number, shaftRadius: number, target: Face): SheetReading['apart'] {
+  const lowest = scores.reduce<number>((least, score) => Math.min(least, pointsOf(score)), 10);
+  const inside = target.rings.find(({ points }) => points > lowest);
+  if (inside === undefined) return null;
+  const chance = Math.exp(-((inside.radius + shaftRadius) ** 2) / (2 * spread * spread));
+  if (chance * scores.length >= RARE) return null;
+  const at = scores.findIndex((score) => pointsOf(score) === lowest);
+  const rest = spreadOf(
+    scores.filter((_, i) => i !== at),
+    shaftRadius,
+    target,
+  );
+  return rest.ok ? { points: lowest, meanRadius: meanRadiusOf(rest.value) } : null;
 }
 
 /** Tens parted into those inside the inner ten and those outside it. */

@@ -66,6 +66,16 @@ describe('a score sheet', () => {
     expect(width(true)).toBeLessThan(width(false));
   });
 
+  it('says of one far miss that it stands apart, and what the sheet tells without it', () => {
+    const sheet = sheetOf(0.02, 24, '40', true);
+    const [plain, missed] = [sheet, [...sheet, 0]].map((scores) => sheetReading([scores], '40', 18, SHAFT));
+    if (plain?.ok !== true || missed?.ok !== true) throw new Error('Two readings were expected.');
+    expect(plain.value.apart).toBeNull();
+    expect(missed.value.apart?.points).toBe(0);
+    expect(missed.value.apart?.meanRadius).toEqual(plain.value.meanRadius);
+    expect(missed.value.meanRadius.value).toBeGreaterThan(plain.value.meanRadius.value);
+  });
+
   it('says a bound where every arrow struck the innermost zone', () => {
     const read = sheetReading([['X', 'X', 'X', 'X', 'X', 'X']], '122', 70, SHAFT);
     expect(read.ok ? null : read.problem.code).toBe('all-inside');

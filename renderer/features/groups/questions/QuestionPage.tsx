@@ -33,7 +33,7 @@ export function QuestionPage({ question, input, onClose }: Props) {
         </>
       }
     >
-      <div className="sheet-scroll question-page" ref={room}>
+      <div className="sheet-scroll question-page" ref={room} role="region" aria-label="Answer" tabIndex={0}>
         <p>
           <Fraction>{question.answer}</Fraction>
         </p>

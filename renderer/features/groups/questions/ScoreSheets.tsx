@@ -24,7 +24,7 @@ export function ScoreSheets({ bundle, shaftRadius, usual }: Props) {
   const bench = useBenchApi();
   const records = useBench((state) => state.records);
   const sheets = useMemo(() => sheetsOf(records, bundle.setup.id), [records, bundle.setup.id]);
-  const [open, setOpen] = useState<ScoreSheet['id'] | 'new' | null>(null);
+  const [open, setOpen] = useState<string | null>(null);
   const today = now();
   const nameOf = ({ distance, ends }: ScoreSheet) => {
     const { total, arrows } = sheetTotal(ends);

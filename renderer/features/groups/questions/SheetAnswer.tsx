@@ -29,6 +29,13 @@ export function SheetAnswer({ ends, faceId, distance, shaftRadius }: Props) {
             Mean radius of many such arrows {lengthText(read.value.meanRadius, units)}.{' '}
             <WhyLink why={sheetWhy(read.value, units)} about="the spread behind the scores" />
           </p>
+          {read.value.apart !== null && (
+            <p>
+              {read.value.apart.points === 0 ? 'A miss' : `A ${read.value.apart.points}`} stands apart: arrows as wide as this
+              bring one in fewer than 1 of 20 such sheets. It counts; without it the mean radius is{' '}
+              {lengthText(read.value.apart.meanRadius, units)}.
+            </p>
+          )}
           {sheetTables(read.value, distance, units).map((table, i) => (
             <AnswerTable key={i} table={table} />
           ))}
