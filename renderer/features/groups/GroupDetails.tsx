@@ -8,6 +8,7 @@ import { setContext, setGroup } from './edits.ts';
 import { faceOptions } from './NewGroup.tsx';
 import { LeftOut } from './entry/LeftOut.tsx';
 import { SaveShots } from './entry/SaveShots.tsx';
+import { KeptPhoto } from './photo/KeptPhoto.tsx';
 import { shelfText } from './shelfText.ts';
 import { turnTo } from './store.ts';
 import { useUnits } from '../../state/useBench.ts';
@@ -64,6 +65,8 @@ export function GroupDetails({ bundle, first, second, groups }: Props) {
       <div className="acts">
         <SaveShots group={first} text={second === null ? 'Save the shots as CSV' : 'Save the first’s shots as CSV'} />
         {second !== null && <SaveShots group={second} text="Save the second’s shots as CSV" />}
+        <KeptPhoto group={first} text={second === null ? 'The photo of the target' : 'The first’s photo of the target'} />
+        {second !== null && <KeptPhoto group={second} text="The second’s photo of the target" />}
       </div>
       <LeftOut group={first} />
       {second !== null && <LeftOut group={second} />}

@@ -1,7 +1,7 @@
 import type { Face } from '../../../../core/group/index.ts';
 import type { UnitChoice } from '../../../../core/model/preferences.ts';
 import type { FaceFit } from '../../../../core/photo/index.ts';
-import { textQuantity } from '../../../../core/units/index.ts';
+import { lengthText } from './fineText.ts';
 import { isFarOff } from './ringMarks.ts';
 
 interface Props {
@@ -16,9 +16,7 @@ interface Props {
 
 /** How well the rings lie on the face, and what is in doubt about it. */
 export function FitTold({ face, fit, byHand, isUp, notes, units }: Props) {
-  const least = units.setting === 'mm' ? 0.0001 : 0.000_254;
-  const fine = (metres: number) =>
-    `${metres < least ? 'less than ' : ''}${textQuantity(Math.max(least, metres), 'setting', units, { digits: units.setting === 'mm' ? 1 : 2 })}`;
+  const fine = (metres: number) => lengthText(metres, units);
   const edge = fit.turn * (face.rings[0]?.radius ?? 0);
   return (
     <>

@@ -69,16 +69,10 @@ export function FlatFace({ face, homography, size, holes, shaftRadius, next, uni
   return (
     <>
       <div className="photo-tools">
-        <button
-          type="button"
-          className="link"
-          aria-keyshortcuts="+"
-          disabled={view.half <= whole.half / 8}
-          onClick={() => zoom(2)}
-        >
+        <button type="button" className="link" aria-keyshortcuts="+" onClick={() => zoom(2)}>
           Closer
         </button>
-        <button type="button" className="link" aria-keyshortcuts="-" disabled={view.half >= whole.half} onClick={() => zoom(0.5)}>
+        <button type="button" className="link" aria-keyshortcuts="-" onClick={() => zoom(0.5)}>
           Wider
         </button>
         <span className="faint">

@@ -44,7 +44,8 @@ export function MarkRings({ tools, tool, marks, wants, canFlatten, onTool, onCle
 }
 
 function hintOf(tool: Tool): string {
-  if (tool === 'up') return 'A number printed straight above the centre will do, or where a plumb line through the centre meets the last ring.';
+  if (tool === 'up')
+    return 'A number printed straight above the centre will do, or where a plumb line through the centre meets the last ring.';
   if (tool === 'gold') return 'Where several faces hang: the rings round the gold that is clicked are looked for anew.';
   return 'Five points or more all round one ring, then two or more on another, or the centre: the rings follow. A mark can be pulled.';
 }

@@ -37,7 +37,7 @@ export function PhotoLoupe({ source: { bitmap, at: lies }, width, height, at, sa
   }, [bitmap, lies.left, lies.top, lies.width, lies.height, at.x, at.y, ratio]);
   const arm = `M0 ${SIDE / 2}H${SIDE / 2 - 7}M${SIDE / 2 + 7} ${SIDE / 2}H${SIDE}M${SIDE / 2} 0V${SIDE / 2 - 7}M${SIDE / 2} ${SIDE / 2 + 7}V${SIDE}`;
   return (
-    <div className="photo-loupe" style={{ left: corner.x, top: corner.y, width: SIDE }} aria-hidden="true">
+    <div className="photo-loupe" style={{ left: corner.x, top: corner.y, width: SIDE + 2 }} aria-hidden="true">
       <canvas ref={canvas} width={SIDE * ratio} height={SIDE * ratio} style={{ width: SIDE, height: SIDE }} />
       <svg width={SIDE} height={SIDE}>
         <path className="loupe-cross-case" d={arm} />

@@ -1,4 +1,4 @@
-import { useCallback, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { face as faceOf } from '../../../../core/group/index.ts';
 import type { ShotGroup } from '../../../../core/model/group.ts';
 import type { PicturePoint } from '../../../../core/model/picture.ts';
@@ -13,7 +13,7 @@ import { cropOf, homographyIn } from './crop.ts';
 import { FitTold } from './FitTold.tsx';
 import { FlatFace } from './FlatFace.tsx';
 import { HoleList } from './HoleList.tsx';
-import { readHoles, shotsOf, type Hole } from './holes.ts';
+import { placed, shotsOf, type Hole } from './holes.ts';
 import { keepPhoto } from './keepPhoto.ts';
 import { MarkRings } from './MarkRings.tsx';
 import { changed, nextId, without } from './points.ts';
@@ -24,6 +24,8 @@ import { useStageSize } from './useStageSize.ts';
 import { WorkTold } from './WorkTold.tsx';
 import './photo.css';
 
+const WOULD_LOSE = 'Another picture would lose what is marked here: keep the shots, or take the marks out first.';
+const NOT_SMALL = 'The picture could not be made small enough to be kept. Choose it again.';
 const NONE = 'No hole is marked yet: choose a picture, and click each hole on the straightened face.';
 
 /** Shots read off a photo of the target: a picture, its rings, the straightened face, and a click a hole. Kept as one Change, with the picture made small. */
@@ -34,12 +36,13 @@ export function PhotoSheet({ group, onClose }: { group: ShotGroup; onClose(): vo
   const shaftRadius = (useBundle()?.arrowSet.diameter ?? usualShaft) / 2;
   const face = useMemo(() => faceOf(group.context.face), [group.context.face]);
   const tools = useMemo(() => toolsFor(face), [face]);
-  const { photo, work, found, wrong, choose, find, stop, flat, small } = usePhoto(group.context.face);
+  const { photo, work, found, wrong, open, find, stop, flat, small } = usePhoto(group.context.face);
   const [holes, setHoles] = useState<readonly Hole[]>([]);
   const [marks, setMarks] = useState<readonly RingPoint[]>([]);
   const [up, setUp] = useState<PicturePoint | null>(null);
   const [side, setSide] = useState<'flat' | 'photo' | null>(null);
   const [tool, setTool] = useState<Tool>(tools[0]?.value ?? toolOf(0));
+  const [told, setTold] = useState<string | null>(null);
   const size = useStageSize();
 
   const byHand = useMemo(() => fitOf(marks), [marks]);
@@ -48,26 +51,22 @@ export function PhotoSheet({ group, onClose }: { group: ShotGroup; onClose(): vo
     return base === null || up === null ? base : upright(base, { above: up });
   }, [byHand, found, up]);
   const isFlat = fit !== null && (side ?? (found === null ? 'photo' : 'flat')) === 'flat';
-  const read = useMemo(() => {
-    if (fit === null) return [];
-    const places = readHoles(holes, fit);
-    const shots = shotsOf(group.shots, places, ends);
-    return places.map((hole, i) => ({ ...hole, arrow: shots[i]?.arrow ?? null, own: hole.arrow }));
-  }, [holes, fit, group.shots, ends]);
-  const all = [...group.shots, ...shotsOf(group.shots, readHolesFor(read), ends)];
+  const places = useMemo(() => (fit === null ? [] : placed(holes, fit)), [holes, fit]);
+  const shots = useMemo(() => shotsOf(group.shots, places, ends), [group.shots, places, ends]);
+  const read = holes.flatMap(({ id }, i) => {
+    const shot = shots[i];
+    return shot === undefined ? [] : [{ id, place: { x: shot.x, y: shot.y }, arrow: shot.arrow }];
+  });
+  const all = [...group.shots, ...shots];
 
-  const begin = useCallback(
-    (file: Blob) => {
-      setHoles([]);
-      setMarks([]);
-      setUp(null);
-      setSide(null);
-      void choose(file);
-    },
-    // Of the hook's functions none outlives what it was made with, and none holds more than the state's setters.
-    // oxlint-disable-next-line react/exhaustive-deps
-    [],
-  );
+  const begin = async (file: Blob): Promise<void> => {
+    setTold(null);
+    if (holes.length + marks.length > 0) return setTold(WOULD_LOSE);
+    if (!(await open(file))) return;
+    setUp(null);
+    setSide(null);
+    await find(null);
+  };
   const addMark = (at: PicturePoint): number | null => {
     const radius = radiusOf(tool);
     if (radius !== null) {
@@ -78,24 +77,24 @@ export function PhotoSheet({ group, onClose }: { group: ShotGroup; onClose(): vo
     if (tool === 'up') setUp(at);
     else {
       setMarks([]);
+      setUp(null);
       void find(at);
     }
     return null;
   };
   const keep = async (): Promise<boolean> => {
     if (fit === null || photo === null) return false;
-    const crop = cropOf(
-      fit.homography,
-      group.context.face,
-      read.map(({ place }) => place),
-      photo,
-    );
+    const crop = cropOf(fit.homography, group.context.face, shots, photo);
     const kept = await small(crop);
-    if (kept === null) return false;
+    if (kept === null) {
+      setTold(NOT_SMALL);
+      return false;
+    }
     const picture = { ...kept, homography: [...homographyIn(fit.homography, crop, photo)], residual: fit.residual };
-    return keepPhoto(bench, group.id, readHolesFor(read), picture);
+    return keepPhoto(bench, group.id, places, picture);
   };
 
+  const sentence = told ?? wrong;
   const count = `${holes.length} ${holes.length === 1 ? 'shot' : 'shots'}`;
   return (
     <EntrySheet
@@ -113,7 +112,7 @@ export function PhotoSheet({ group, onClose }: { group: ShotGroup; onClose(): vo
           {work !== null && <WorkTold work={work} onStop={() => void stop()} />}
           {photo === null && work === null && (
             <div className="photo-none" style={{ height: size }}>
-              <ChoosePicture again={false} onChoose={begin} />
+              <ChoosePicture again={false} onChoose={(file) => void begin(file)} />
               <p className="note">or drop one here, or paste it.</p>
               <p className="note faint">
                 Stand in front of the target with the whole face in view. The picture stays on this computer.
@@ -160,9 +159,9 @@ export function PhotoSheet({ group, onClose }: { group: ShotGroup; onClose(): vo
             Read as the group’s face: <strong>{face.name}</strong>.
             {group.shots.length > 0 && ` The ${group.shots.length} shots that the group has stay.`}
           </p>
-          {wrong !== null && (
+          {sentence !== null && (
             <p className="note caution-text" role="alert">
-              {wrong}
+              {sentence}
             </p>
           )}
           {photo !== null && work === null && (
@@ -184,7 +183,7 @@ export function PhotoSheet({ group, onClose }: { group: ShotGroup; onClose(): vo
                     <button type="button" className="link" onClick={() => setSide('photo')}>
                       Mark the rings or the way up
                     </button>
-                    <ChoosePicture again onChoose={begin} />
+                    <ChoosePicture again onChoose={(file) => void begin(file)} />
                   </div>
                 </>
               ) : (
@@ -198,7 +197,7 @@ export function PhotoSheet({ group, onClose }: { group: ShotGroup; onClose(): vo
                   onClear={() => setMarks([])}
                   onFlatten={() => setSide('flat')}
                 >
-                  <ChoosePicture again onChoose={begin} />
+                  <ChoosePicture again onChoose={(file) => void begin(file)} />
                 </MarkRings>
               )}
             </>
@@ -208,8 +207,3 @@ export function PhotoSheet({ group, onClose }: { group: ShotGroup; onClose(): vo
     </EntrySheet>
   );
 }
-
-const readHolesFor = (
-  read: readonly (ReturnType<typeof readHoles>[number] & { readonly own: number | null })[],
-): readonly { readonly place: { readonly x: number; readonly y: number }; readonly arrow: number | null }[] =>
-  read.map(({ place, own }) => ({ place, arrow: own }));

@@ -1,7 +1,7 @@
-import { useMemo } from 'react';
 import type { Face, Point } from '../../../../core/group/index.ts';
 import type { PicturePoint } from '../../../../core/model/picture.ts';
-import { toPicture, type Homography } from '../../../../core/photo/index.ts';
+import type { Homography } from '../../../../core/photo/index.ts';
+import { RingLines } from './RingLines.tsx';
 import type { RingPoint } from './ringMarks.ts';
 import { Stage } from './Stage.tsx';
 import type { OpenPhoto } from './usePhoto.ts';
@@ -22,17 +22,11 @@ interface Props {
   onTake(id: number | null): void;
 }
 
-const SIDES = 96;
-
 /** The photo as it is, under the rings as they are thought to lie in it: here rings are marked by hand. */
 export function RawPhoto({ face, photo, homography, size, marks, up, tool, ...on }: Props) {
   const scale = Math.min(size / photo.width, size / photo.height);
   const [width, height] = [Math.round(photo.width * scale), Math.round(photo.height * scale)];
   const toPixel = ({ x, y }: Point): Point => ({ x: x * width, y: y * width });
-  const rings = useMemo(
-    () => (homography === null ? [] : face.rings.map(({ radius }) => ringPath(homography, radius, width))),
-    [face, homography, width],
-  );
   const most = photo.height / photo.width;
   const entry = usePointEntry({
     marks: marks.map(({ id, picture }) => ({ id, x: picture.x, y: picture.y })),
@@ -60,12 +54,7 @@ export function RawPhoto({ face, photo, homography, size, marks, up, tool, ...on
       marks={drawn.map((mark) => mark.at)}
       aria-label={`The photo. ${marks.length} points of rings are marked. Arrow keys move the cross, Enter marks ${tool}, Backspace takes the last mark out.`}
     >
-      {rings.map((path, i) => (
-        <g key={i} className="photo-ring">
-          <path className="case" d={path} />
-          <path d={path} />
-        </g>
-      ))}
+      {homography !== null && <RingLines face={face} homography={homography} width={width} />}
       {drawn.map(({ id, at }) => (
         <g key={id} className="photo-mark" transform={`translate(${at.x} ${at.y})`}>
           <path className="case" d="M-5 -5L5 5M-5 5L5 -5" />
@@ -81,13 +70,4 @@ export function RawPhoto({ face, photo, homography, size, marks, up, tool, ...on
       )}
     </Stage>
   );
-}
-
-function ringPath(homography: Homography, radius: number, width: number): string {
-  const points = Array.from({ length: SIDES }, (_, i) => {
-    const angle = (2 * Math.PI * i) / SIDES;
-    const { x, y } = toPicture(homography, { x: radius * Math.cos(angle), y: radius * Math.sin(angle) });
-    return `${(x * width).toFixed(1)} ${(y * width).toFixed(1)}`;
-  });
-  return `M${points.join('L')}Z`;
 }

@@ -2,7 +2,7 @@ import type { Point } from '../../../../core/group/index.ts';
 import type { Shot } from '../../../../core/model/group.ts';
 import type { PicturePoint } from '../../../../core/model/picture.ts';
 import { unmeasured } from '../../../../core/model/unmeasured.ts';
-import { placeOn, type FaceFit, type PhotoPlace } from '../../../../core/photo/index.ts';
+import { toFace, type FaceFit } from '../../../../core/photo/index.ts';
 import { endOfNext, nextArrow, type EndsBegun } from '../entry/ends.ts';
 
 /** A hole as it was marked: its place is the picture's, so that it stays on the hole whatever becomes of the rings. */
@@ -13,23 +13,20 @@ export interface Hole {
   readonly arrow: number | null;
 }
 
-/** A hole read off the face. */
-export interface ReadHole extends Hole {
-  readonly place: PhotoPlace;
+/** What a hole comes to on the face. */
+export interface PlacedHole {
+  readonly place: Point;
+  readonly arrow: number | null;
 }
 
-export const readHoles = (holes: readonly Hole[], fit: FaceFit): readonly ReadHole[] =>
-  holes.map((hole) => ({ ...hole, place: placeOn(fit, hole.picture) }));
+export const placed = (holes: readonly Hole[], fit: FaceFit): readonly PlacedHole[] =>
+  holes.map(({ picture, arrow }) => ({ place: toFace(fit.homography, picture), arrow }));
 
 /** A tenth of a millimetre, as a click on the face is kept. */
 const round = (metres: number): number => Math.round(metres * 1e4) / 1e4 + 0;
 
 /** The shots that holes make of themselves in a group: the end in hand, or the next when it is full, and its next numbers. */
-export function shotsOf(
-  shots: readonly Shot[],
-  holes: readonly { readonly place: Point; readonly arrow: number | null }[],
-  ends: EndsBegun,
-): readonly Shot[] {
+export function shotsOf(shots: readonly Shot[], holes: readonly PlacedHole[], ends: EndsBegun): readonly Shot[] {
   const all = [...shots];
   let id = shots.reduce((most, shot) => Math.max(most, shot.id), 0);
   for (const { place, arrow } of holes) {

@@ -19,31 +19,40 @@ const STOPPED = 'The search was stopped. Mark the rings by hand.';
 /** A photo from its file to its rings: what is open, what is being done, what was found, and what went wrong, in a sentence. */
 export function usePhoto(faceId: FaceId) {
   const desk = useRef<PhotoDesk | null>(null);
+  const opening = useRef<PhotoDesk | null>(null);
   const [photo, setPhoto] = useState<OpenPhoto | null>(null);
   const [work, setWork] = useState<Progress | null>(null);
   const [found, setFound] = useState<FoundRings | null>(null);
   const [wrong, setWrong] = useState<string | null>(null);
 
   const leave = () => {
-    desk.current?.close();
-    desk.current = null;
+    for (const one of [desk, opening]) {
+      one.current?.close();
+      one.current = null;
+    }
   };
   useEffect(() => leave, []);
 
+  /** The picture before stays until the new one has proved to be one. */
   const open = async (file: Blob): Promise<boolean> => {
-    leave();
     const own = openDesk();
-    desk.current = own;
+    opening.current?.close();
+    opening.current = own;
     setWork({ share: 0, doing: 'Opening the picture' });
     const opened = await own.ask('open', file);
     // Somebody chose another file, or left, while this one was being opened.
-    if (desk.current !== own) return false;
+    if (opening.current !== own) return false;
+    opening.current = null;
     setWork(null);
     if (opened === null || !opened.ok) {
+      own.close();
       setWrong(opened === null ? FAILED : opened.problem.sentence);
-      leave();
       return false;
     }
+    desk.current?.close();
+    desk.current = own;
+    setWrong(null);
+    setFound(null);
     setPhoto({ file, ...opened.value });
     return true;
   };
@@ -56,25 +65,20 @@ export function usePhoto(faceId: FaceId) {
     const rings = await own.ask('find', { face: faceId, near }, setWork);
     if (desk.current !== own) return;
     setWork(null);
-    setFound(rings?.ok === true ? rings.value : null);
-    if (rings?.ok !== true) setWrong(rings?.problem.sentence ?? FAILED);
+    if (rings?.ok === true) setFound(rings.value);
+    else setWrong(rings?.problem.sentence ?? FAILED);
   };
 
-  const choose = async (file: Blob): Promise<void> => {
-    setPhoto(null);
-    setFound(null);
-    setWrong(null);
-    if (await open(file)) await find(null);
-  };
-
-  /** Leaves whatever is being done. The picture stays, opened anew, since the worker that had it is gone. */
+  /** Leaves whatever is being done. A picture whose rings were looked for is opened anew, since the worker that had it is gone. */
   const stop = async (): Promise<void> => {
-    const kept = photo;
+    const searched = opening.current === null ? photo : null;
+    if (searched === null) {
+      opening.current?.close();
+      opening.current = null;
+      return setWork(null);
+    }
     leave();
-    setWork(null);
-    if (kept === null) return;
-    setWrong(STOPPED);
-    await open(kept.file);
+    if (await open(searched.file)) setWrong(STOPPED);
   };
 
   const flat = useCallback(
@@ -83,5 +87,5 @@ export function usePhoto(faceId: FaceId) {
   );
   const small = (crop: PhotoWork['small']['ask']) => desk.current?.ask('small', crop) ?? Promise.resolve(null);
 
-  return { photo, work, found, wrong, choose, find, stop, flat, small };
+  return { photo, work, found, wrong, open, find, stop, flat, small };
 }
