@@ -7,6 +7,7 @@ import './entry/entry.css';
 import { EndLine } from './entry/EndLine.tsx';
 import { LeaveOut } from './entry/LeaveOut.tsx';
 import { setEntry, useEntry } from './entry/store.ts';
+import { ShotsButton } from './entry/ShotsButton.tsx';
 import { TypedShot } from './entry/TypedShot.tsx';
 import { FromPhoto } from './photo/FromPhoto.tsx';
 import { turnTo } from './store.ts';
@@ -28,24 +29,23 @@ export function FaceTools({ bundle, first, second, entering, whole }: Props) {
     second !== null && first.group.fletching === second.group.fletching ? place : one.group.fletching;
   return (
     <div className="face-tools">
-      <fieldset>
-        <legend>shots go to</legend>
-        {[first, ...(second === null ? [] : [second])].map((one, i) => (
-          <label key={one.group.id}>
-            <input
-              type="radio"
-              name="entering"
-              checked={one.group.id === entering.id}
-              onChange={() => turnTo(bundle.setup.id, { enteringId: one.group.id })}
-            />
-            {name(one, i === 0 ? 'first' : 'second')}
-          </label>
-        ))}
-      </fieldset>
+      {second !== null && (
+        <fieldset>
+          <legend>shots go to</legend>
+          {[first, second].map((one, i) => (
+            <label key={one.group.id}>
+              <input
+                type="radio"
+                name="entering"
+                checked={one.group.id === entering.id}
+                onChange={() => turnTo(bundle.setup.id, { enteringId: one.group.id })}
+              />
+              {name(one, i === 0 ? 'first' : 'second')}
+            </label>
+          ))}
+        </fieldset>
+      )}
       <TypedShot entering={entering} />
-      <button type="button" className="link" onClick={() => turnTo(bundle.setup.id, { whole: !whole })}>
-        {whole ? 'Close in' : 'Whole face'}
-      </button>
       <button
         type="button"
         className="link"
@@ -63,9 +63,12 @@ export function FaceTools({ bundle, first, second, entering, whole }: Props) {
       >
         Leave out
       </button>
-      <FromPhoto group={entering} />
-      <span className="tools-break" />
       <EndLine entering={entering} />
+      <button type="button" className="link" onClick={() => turnTo(bundle.setup.id, { whole: !whole })}>
+        {whole ? 'Close in' : 'Whole face'}
+      </button>
+      <ShotsButton entering={entering} />
+      <FromPhoto group={entering} />
       <LeaveOut group={entering} />
     </div>
   );

@@ -92,8 +92,8 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
               size={size}
             />
             <p className="tick-note">
-              A click sets a shot; digits number it, arrow keys nudge it 1 mm, Backspace takes it back, N begins the next end, L
-              leaves one out. Pull a shot to move it, rest on one to take it in hand.
+              A click sets a shot. Digits number it, arrow keys nudge it 1 mm, Backspace takes it back; N begins the next end, L
+              leaves one out. Pull a shot to move it, rest on it to take it in hand.
             </p>
           </div>
         )}

@@ -3,15 +3,13 @@ import type { ShotGroup } from '../../../../core/model/group.ts';
 import { beginEnd } from './beginEnd.ts';
 import { endText, newEnd } from './ends.ts';
 import { setEntry, useEntry } from './store.ts';
-import { ShotsSheet } from './ShotsSheet.tsx';
 
 /** More arrows than anybody shoots in one end. */
 const MOST_ARROWS = 72;
 
-/** Which end is in hand and how full it is, the way to the next one, and the shots as a table. */
+/** Which end is in hand and how full it is, the way to the next one. */
 export function EndLine({ entering }: { entering: ShotGroup }) {
   const entry = useEntry(entering.id);
-  const [sheet, setSheet] = useState(false);
   return (
     <>
       <span className="end-in-hand" role="status">
@@ -27,10 +25,6 @@ export function EndLine({ entering }: { entering: ShotGroup }) {
         New end
       </button>
       <EndSize entering={entering} />
-      <button type="button" className="link" onClick={() => setSheet(true)}>
-        Shots as a table
-      </button>
-      {sheet && <ShotsSheet group={entering} onClose={() => setSheet(false)} />}
     </>
   );
 }
