@@ -17,6 +17,8 @@ import { sizesCompared, type SizesCompared } from './sizes.ts';
 import type { TrialInput, TrialReading } from './types.ts';
 import type { Pair } from '../timesWider.ts';
 
+/** More arrows of each than a session holds. */
+const SESSION = 60;
 const AGAIN = 'A and B in turn: A B, B A.';
 const SHOOT = 'Twelve of A and twelve of B tell more than six.';
 
@@ -186,7 +188,7 @@ function moreOf(shift: Shift, told: boolean, sizes: SizesCompared | null, pairs:
     pairs.reduce((n, { second }) => n + second.length, 0),
   );
   const missing = sizes === null || sizes.arrows === null ? 0 : sizes.arrows - have;
-  return missing <= 0
+  return missing <= 0 || missing > SESSION
     ? null
     : { arrows: 2 * missing, text: `For the difference in size as it looks, about ${countText(missing)} more of each.` };
 }

@@ -1,3 +1,4 @@
+import type { Bow } from '../../model/bow.ts';
 import type { ClearanceShot } from '../../model/trial.ts';
 import { sources } from '../../sources.ts';
 import type { Cause, NextStep } from '../reading.ts';
@@ -39,16 +40,16 @@ export function readClearance(input: TrialInput): TrialReading {
   if (touches === null || (touches.touched === 0 && touches.shots.length < FEWEST)) return { ...tooFew(input, touches), plot };
   const { touched, shots, parts } = touches;
   const share = shareOf(touched, shots.length);
-  const percent = (value: number) => `${Math.round(100 * value)}`;
+  const of100 = `${Math.floor(100 * share.low)} to ${Math.ceil(100 * share.high)} of 100`;
   const clear = touched === 0;
-  const { next, others } = steps(touches);
+  const { next, others } = steps(touches, input.bundle.bow.arrowPass);
   return outcome(input, {
     headline: clear
       ? `Nothing is touched in ${shots.length} shots`
       : `${list(parts)} marked in ${touched} of ${shots.length} shots`,
     subline: clear
       ? `It touches in fewer than ${Math.ceil(100 * share.high)} of 100 shots, 19 times in 20.`
-      : `In ${percent(share.low)} to ${percent(share.high)} of 100 shots, 19 times in 20.`,
+      : `In ${of100} shots, 19 times in 20.`,
     verdict: clear ? 'nothing shown' : 'read',
     next,
     others,
@@ -57,7 +58,7 @@ export function readClearance(input: TrialInput): TrialReading {
       {
         name: 'Shots with a mark',
         value: `${touched} of ${shots.length}`,
-        interval: `${percent(share.low)} to ${percent(share.high)} of 100`,
+        interval: of100,
       },
       { name: 'Places of the nock tried', value: String(touches.turns), interval: '' },
     ],
@@ -85,7 +86,7 @@ function list(parts: readonly Part[]): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-function steps({ parts, touched, turns }: Touches): Pick<TrialReading, 'next' | 'others'> {
+function steps({ parts, touched, turns }: Touches, pass: Bow['arrowPass']): Pick<TrialReading, 'next' | 'others'> {
   if (touched === 0)
     return {
       next: stepOf('leave', 'Leave it: nothing is touched', 'The powder shows no mark but the trace of the shaft.', {
@@ -96,12 +97,12 @@ function steps({ parts, touched, turns }: Touches): Pick<TrialReading, 'next' | 
   const order = [
     ...(parts.includes('arm or clothing') ? [arm] : []),
     ...(turns < MOST_TURNS && (parts.includes('fletching') || parts.includes('nock end of the shaft')) ? [nock] : []),
-    rest,
+    ...(pass === 'rest and button' ? [rest] : []),
     fletching,
     point,
     spine,
   ];
-  const [next = rest, ...others] = order;
+  const [next = fletching, ...others] = order;
   return { next, others };
 }
 

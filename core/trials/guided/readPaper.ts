@@ -161,7 +161,13 @@ function causesFor(
       : { ...cause, evidenceAgainst: [...cause.evidenceAgainst, words] };
   });
   if (height === null && lateral === null) return changes ? [touch] : [];
-  return [...withBare, touch, ...(height === null ? [] : findingCauses(input, 'height'))];
+  const weak = height === null && lateral === 'weak';
+  return [
+    ...(weak ? [touch] : []),
+    ...withBare,
+    ...(weak ? [] : [touch]),
+    ...(height === null ? [] : findingCauses(input, 'height')),
+  ];
 }
 
 function figuresOf(evidence: TearEvidence, { units, trial }: TrialInput): readonly TrialFigure[] {

@@ -8,6 +8,8 @@ import { sizedSets } from './sizedSets.ts';
 import { sizesCompared, type SizesCompared } from './sizes.ts';
 import type { TrialFigure, TrialInput, TrialReading } from './types.ts';
 
+const SESSION = 60;
+
 /** Spreads against a setting, in words and figures. */
 export interface SizesTold {
   readonly compared: SizesCompared;
@@ -96,7 +98,8 @@ function words(
 function moreOf({ best, arrows }: SizesCompared, points: readonly SettingPoint[]): TrialReading['more'] {
   if (best !== null || arrows === null) return null;
   const missing = arrows - Math.min(...points.map((point) => point.arrows));
-  if (missing <= 0) return null;
+  // More than a session at each: then tighter groups would tell sooner than more of the same.
+  if (missing <= 0 || missing > SESSION) return null;
   return {
     arrows: missing * points.length,
     text: `If the widest and the tightest are truly as they look, about ${countText(missing)} more at each would tell it.`,

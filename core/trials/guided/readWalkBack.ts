@@ -88,8 +88,17 @@ function read(
     ? walkBackSteps(bundle, line.line === 'bends' ? 'bends' : 'slants', outward ? 'outward' : 'inward', units, AGAIN)
     : null;
   const schools = steps === null ? [] : [steps.schoolA, steps.schoolB].filter((step) => step !== null);
-  const checked = steps !== null && trial.changes.some(({ title }) => title === steps.check.title);
+  const check = steps?.check ?? null;
+  const checked = check !== null && trial.changes.some(({ title }) => title === check.title);
   const more = line.line === 'cannot tell' ? walkBackMore(null, line.arrows) : null;
+  const again = stepOf(
+    'shoot',
+    'Shoot the same distances again',
+    told
+      ? 'This bow has nothing to turn for it: look at the sight, the cant and the shaft.'
+      : 'Neither upright nor slanting is shown yet. Nothing is turned before it.',
+    { then: AGAIN, mark: 'own derivation' },
+  );
   const first: NextStep =
     changed !== null
       ? stepOf('again', 'Shoot the walk-back again', changed, { then: AGAIN })
@@ -101,16 +110,9 @@ function read(
               'Within one arrow\u2019s scatter of upright at every distance.',
               { then: 'Take a snapshot.' },
             )
-          : stepOf(
-              'shoot',
-              'Shoot the same distances again',
-              'Neither upright nor slanting is shown yet. Nothing is turned before it.',
-              { then: AGAIN, mark: 'own derivation' },
-            )
-        : checked
-          ? (schools[0] ?? steps.check)
-          : steps.check;
-  const rest = steps === null ? [] : [...schools, ...(checked ? [steps.check] : [])].filter((step) => step !== first);
+          : again
+        : ((checked ? schools[0] : (check ?? schools[0])) ?? check ?? again);
+  const rest = [...schools, ...(check !== null && checked ? [check] : [])].filter((step) => step !== first);
   return outcome(input, {
     ...wordsOf(line, outward, input),
     verdict: told ? 'read' : line.line === 'straight up' ? 'nothing shown' : 'too few',
@@ -118,7 +120,9 @@ function read(
     causes: [...causesOf(line, outward), ...contextCauses(weakens)],
     more,
     ifNot: told
-      ? 'If the line does not stand more upright, put it back and try the other school\u2019s change: that settles which of them this bow follows.'
+      ? line.line === 'bends'
+        ? 'If the line bends as much next time, put it back, and try a quarter turn of the button instead.'
+        : 'If the line does not stand more upright, put it back and try the other school\u2019s change: that settles which of them this bow follows.'
       : 'If it slants next time, shoot it a third time before anything is turned.',
     waste: told
       ? 'Turning button and rest at once: then neither school has been tried.'

@@ -1,6 +1,7 @@
 import { axisVariance, c4, fQuantileUpper, fUpperTail, MEAN_RADIUS_PER_SPREAD, momentsOf, ONE_HOLE } from '../../group/index.ts';
 import { shapeFactor, shiftOfGroups, tQuantile, tTwoSided, type Moments, type Shift } from '../../group/index.ts';
 import { moreOfEach } from '../../group/more.ts';
+import { checkedPair } from '../../group/pair.ts';
 import { ok, type Result } from '../../model/problem.ts';
 import type { Pair } from '../timesWider.ts';
 
@@ -26,9 +27,11 @@ interface Scaled {
  * @example shiftOver([{ distance: 18, first: exampleFletched.shots, second: exampleBare.shots }]).value.verdict // "real"
  */
 export function shiftOver(pairs: readonly Pair[]): Result<Shift> {
+  const [only, ...more] = pairs;
+  if (only !== undefined && more.length === 0) return shiftOfGroups(only.first, only.second);
   for (const { first, second } of pairs) {
-    const single = shiftOfGroups(first, second);
-    if (!single.ok || pairs.length === 1) return single;
+    const checked = checkedPair(first, second, undefined);
+    if (!checked.ok) return checked;
   }
   const far = Math.max(...pairs.map(({ distance }) => distance));
   const worth = pairs.map(({ first, second }) => (first.length * second.length) / (first.length + second.length));

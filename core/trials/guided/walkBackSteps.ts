@@ -11,8 +11,8 @@ const TURN = 0.25;
 
 /** What both schools make of a walk-back, and what comes before either. */
 export interface WalkBackSteps {
-  /** Sight and cant mimic a slant, so they are looked at first. */
-  readonly check: NextStep;
+  /** Sight and cant mimic a slant, so they are looked at first; null for a bend, which they cannot make. */
+  readonly check: NextStep | null;
   readonly schoolA: NextStep | null;
   readonly schoolB: NextStep | null;
 }
@@ -26,7 +26,7 @@ export interface WalkBackSteps {
  * @param way - to which side it runs or bulges, seen from the riser [choice]
  * @param units - the person's choice of units [record]
  * @param then - what to shoot after it [text]
- * @returns the check that comes first, and a step of each school; null where the bow has nothing to turn for it [record]
+ * @returns the check that comes first, and a step of each school; null where the bow has nothing to turn for it, or both agree [record]
  * @validity disputed: the two schools lead to different changes, and neither is checked against a source
  * @source from memory
  * @example walkBackSteps(exampleBundle, 'slants', 'outward', defaultPreferences.units, '').schoolA.title // "School A: soften the button an eighth to a quarter turn"
@@ -51,15 +51,7 @@ export function walkBackSteps(
       )
     : null;
   return {
-    check: stepOf(
-      'measure',
-      'Check the sight and the cant first',
-      'Any constant angle between the line of sight and the arrow slants the line: the sight above the string and over the arrow, the bow upright at every shot, the face\u2019s line plumb.',
-      {
-        then: slant ? 'If both are in order, go to the button or the rest.' : 'If both are in order, go to the centre shot.',
-        mark: 'own derivation',
-      },
-    ),
+    check: slant ? sightAndCant : null,
     schoolA: slant ? (rest ? buttonStep(bundle, way, units, then) : null) : centre,
     schoolB:
       slant && centre !== null
@@ -67,6 +59,13 @@ export function walkBackSteps(
         : null,
   };
 }
+
+const sightAndCant = stepOf(
+  'measure',
+  'Check the sight and the cant first',
+  'Any constant angle between the line of sight and the arrow slants the line: the sight above the string and over the arrow, the bow upright at every shot, the face\u2019s line plumb.',
+  { then: 'If both are in order, go to the button or the rest.', mark: 'own derivation' },
+);
 
 function buttonStep(bundle: Bundle, way: 'outward' | 'inward', units: UnitChoice, then: string): NextStep | null {
   const soften = way === 'outward';

@@ -1,0 +1,118 @@
+import { describe, expect, it } from 'vitest';
+import { exampleFletched } from '../../../../core/model/index.ts';
+import { archerSpread, brief, type SpreadAt } from '../../../../core/trials/index.ts';
+import { errorsFound } from '../../../../core/trials/guided/foundBy.ts';
+import { walkBackFinds } from '../../../../core/trials/guided/walkBackFinds.ts';
+import { setUp, withContext } from '../build.ts';
+import { trialOf, units } from './build.ts';
+
+const SPREAD: SpreadAt = { perMetre: 0.001, degreesOfFreedom: 30, from: '4 groups at 18 m' };
+const plan = (ends: number, arrows: number, others: number, distances = [18]) => ({ distances, ends, arrows, others, steps: [] });
+const briefOf = (...[kind, own, spread = SPREAD]: [Parameters<typeof trialOf>[0], ReturnType<typeof plan>, (SpreadAt | null)?]) =>
+  brief(trialOf(kind, [], { trial: { plan: own }, spread }));
+
+describe('before the first arrow', () => {
+  it('says that 3 and 2 bare shafts show a shift of 3.7 spreads four times in five, 6 and 4 one of 2.2 (computed independently, for the trade\u2019s habit)', () => {
+    const habit = briefOf('bare shaft', plan(1, 3, 2));
+    expect(habit.canShow[0]).toContain('(3.7 spreads) four times in five');
+    // 3.7 spreads of 1 mm per metre at 18 m.
+    expect(habit.canShow[0]).toMatch(/a shift of 6[67] mm/);
+    expect(habit.cannotShow.join(' ')).toContain('repeat the ends before you turn anything');
+    expect(briefOf('bare shaft', plan(2, 3, 2)).canShow[0]).toContain('(2.2 spreads)');
+  });
+
+  it('tells the shift of 6 and 6 as 1.9 and of 12 and 12 as 1.3 spreads (table of arrows needed, computed independently)', () => {
+    expect(briefOf('a against b', plan(2, 3, 3)).canShow[0]).toContain('(1.9 spreads)');
+    expect(briefOf('a against b', plan(4, 3, 3)).canShow[0]).toContain('(1.3 spreads)');
+  });
+
+  it('says what it rests on: groups on record, or a guess that is called one', () => {
+    expect(briefOf('bare shaft', plan(2, 3, 2)).canShow.at(-1)).toBe('Taken from 4 groups at 18 m: one spread is 18 mm at 18 m.');
+    expect(briefOf('bare shaft', plan(2, 3, 2), null).canShow.at(-1)).toBe(
+      'A guess for a settled archer, not checked against a source: one spread is 36 mm at 18 m.',
+    );
+  });
+
+  it('promises nothing of one bare shaft', () => {
+    const { canShow, cannotShow } = briefOf('bare shaft', plan(1, 3, 1));
+    expect(canShow).toEqual([]);
+    expect(cannotShow[0]).toMatch(/^Anything at all: at least two arrows of each/);
+  });
+
+  it('says that three clean shots leave room for 63 of 100 that touch: 1 \u2212 0.05^(1/3) = 0.632 (closed form)', () => {
+    expect(briefOf('clearance', plan(1, 3, 0)).canShow[0]).toBe(
+      '3 shots without a mark show that it touches in fewer than 64 of 100 shots, 19 times in 20.',
+    );
+  });
+
+  it('finds a t four times in five at 3.2009 standard errors with 8 degrees of freedom, 3.1100 with 10 (noncentral t, computed independently)', () => {
+    expect(errorsFound(8)).toBeCloseTo(3.2009196, 5);
+    expect(errorsFound(10)).toBeCloseTo(3.1099681, 5);
+    expect(() => errorsFound(0)).toThrow(RangeError);
+  });
+
+  it('finds a slant of 1.226 and a bend of 0.902 spreads at 30 m with three arrows at six distances (computed independently)', () => {
+    const found = walkBackFinds(plan(1, 3, 0, [5, 10, 15, 20, 25, 30]));
+    expect(found?.slant).toBeCloseTo(1.22605118, 5);
+    expect(found?.bow).toBeCloseTo(0.90204139, 5);
+  });
+
+  it('finds less with fewer arrows, in every kind of plan', () => {
+    const slant = (arrows: number) => walkBackFinds(plan(1, arrows, 0, [5, 10, 20, 30]))?.slant ?? Infinity;
+    expect([2, 3, 6, 12].map(slant)).toEqual([2, 3, 6, 12].map(slant).sort((a, b) => b - a));
+  });
+
+  it('shows paper\u2019s limits: to the side up to about 2 in says nothing of a finger release (common practice)', () => {
+    expect(briefOf('paper tear', plan(1, 3, 0, [2, 3, 4])).cannotShow[0]).toContain('up to 50 mm');
+  });
+});
+
+describe('the archer\u2019s own spread', () => {
+  it('of the example\u2019s six arrows is 0.91 mm per metre: s = 16.042 mm, c4 of 10 degrees of freedom 0.97535 (table of small groups)', () => {
+    const found = archerSpread([exampleFletched], 18, units);
+    expect(found?.perMetre).toBeCloseTo(0.016042 / 0.97535 / 18, 6);
+    expect(found).toMatchObject({ degreesOfFreedom: 10, from: '1 group at 18 m' });
+  });
+
+  it('takes the groups at the distance where there are enough, else all of them, by angle', () => {
+    const far = withContext(
+      { ...exampleFletched, shots: exampleFletched.shots.map((shot) => ({ ...shot, x: shot.x * 3, y: shot.y * 3 })) },
+      { distance: 54 },
+    );
+    expect(archerSpread([exampleFletched, far], 18, units)?.from).toBe('1 group at 18 m');
+    const both = archerSpread([exampleFletched, far], 30, units);
+    expect(both?.from).toBe('2 groups from 18 m to 54 m');
+    expect(both?.degreesOfFreedom).toBe(20);
+  });
+
+  it('leaves out bare shafts, single shots, one hole and shots left out', () => {
+    const out = {
+      ...exampleFletched,
+      shots: exampleFletched.shots.map((shot, i) => ({ ...shot, leftOut: i > 0 ? 'a nock burst' : null })),
+    };
+    expect(
+      archerSpread([{ ...exampleFletched, fletching: 'bare' }, out, { ...exampleFletched, shots: [] }], 18, units),
+    ).toBeNull();
+  });
+});
+
+describe('what forbids a trial', () => {
+  it('is every stop of the set-up, and nothing is read past it', () => {
+    const input = trialOf('bare shaft', [], {
+      bundle: setUp({ bow: { dryFired: { at: '2026-05-02T10:00:00Z', offsetMinutes: 60 } } }),
+    });
+    expect(brief(input).stops.map(({ id }) => id)).toEqual(['dryFired']);
+  });
+
+  it('is a brace height outside the maker\u2019s own range in the plan, and any on a compound (common practice)', () => {
+    const steps = [0.2096, 0.2159, 0.25];
+    const sweep = { distances: [18], ends: 2, arrows: 6, others: 0, steps };
+    expect(brief(trialOf('brace height', [], { trial: { plan: sweep } })).stops[0]?.title).toBe(
+      'The plan leaves the maker\u2019s range at 9.84 in',
+    );
+    const own = setUp({ bow: { braceLow: null, braceHigh: null } });
+    expect(brief(trialOf('brace height', [], { bundle: own, trial: { plan: sweep } })).stops).toEqual([]);
+    const compound = setUp({ bow: { bowKind: 'compound' } });
+    expect(brief(trialOf('brace height', [], { bundle: compound })).stops.map(({ id }) => id)).toEqual(['compoundBrace']);
+  });
+});
