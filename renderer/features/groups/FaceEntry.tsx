@@ -24,13 +24,15 @@ interface Props {
   whole: boolean;
   shaftRadius: number;
   size: number;
+  /** What the groups are called where fletched and bare do not tell them apart. */
+  names?: readonly [first: string, second: string];
 }
 
 const nameIn = (one: OneGroup, other: OneGroup | null, place: string) =>
   other !== null && one.group.fletching === other.group.fletching ? place : nameOfGroup(one.group);
 
 /** The face that takes the shots: one click or one Enter each, with the loupe at the pointer and the figures in the margins. */
-export function FaceEntry({ first, second, entering, whole, shaftRadius, size }: Props) {
+export function FaceEntry({ first, second, entering, whole, shaftRadius, size, names }: Props) {
   const units = useUnits();
   const both = useMemo(() => (second === null ? [first] : [first, second]), [first, second]);
   const radius = first.face.rings[0]?.radius ?? 0.2;
@@ -44,13 +46,13 @@ export function FaceEntry({ first, second, entering, whole, shaftRadius, size }:
   const drawn: DrawnGroup[] = useMemo(
     () =>
       both.map((one, i) => ({
-        name: nameIn(one, i === 0 ? second : first, i === 0 ? 'first' : 'second'),
+        name: names?.[i] ?? nameIn(one, i === 0 ? second : first, i === 0 ? 'first' : 'second'),
         shots: one.group.shots,
         measures: one.measures,
         oval: second === null || one.group.id === entering.id ? one.oval : null,
         ...(one.group.id === entering.id && end !== null ? { endInHand: end } : {}),
       })),
-    [both, first, second, entering.id, end],
+    [both, first, second, entering.id, end, names],
   );
   // The loupe keeps off the shots; a hundred of each say where they lie.
   const few = useMemo(() => drawn.flatMap((group) => group.shots.slice(0, 100)), [drawn]);

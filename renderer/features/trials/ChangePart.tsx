@@ -1,87 +1,70 @@
-import { useState } from 'react';
-import { sourceWords } from '../../../core/findings/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
-import type { NextStep } from '../../../core/trials/index.ts';
-import { Fraction, Mark, WhyLink } from '../../design/index.ts';
-import { now, whenText } from '../../state/clock.ts';
+import type { Trial } from '../../../core/model/trial.ts';
+import { Fraction, WhyLink } from '../../design/index.ts';
+import { now } from '../../state/clock.ts';
 import { useBenchApi, useUnits } from '../../state/useBench.ts';
 import { keepFocus } from '../frame/keepFocus.ts';
 import { beginTrial, noteDone, setTrial } from './edits.ts';
+import { NotedDone } from './NotedDone.tsx';
+import { OtherSteps } from './OtherSteps.tsx';
 import type { PartProps } from './shared.ts';
+import { StepShown } from './StepShown.tsx';
 import { chooseTrial, standIn } from './store.ts';
 
 /** The one next change, what to do when it does not do what it should, and the end of the trial. */
-export function ChangePart({ trial, reading, bundle }: PartProps & { bundle: Bundle }) {
+export function ChangePart({ trial, reading, rows, bundle }: PartProps & { bundle: Bundle }) {
   const units = useUnits();
   const bench = useBenchApi();
-  const [others, setOthers] = useState(false);
-  const { next, ifNot, waste, verdict } = reading;
+  const { next, ifNot, waste } = reading;
   const ended = trial.ended !== null;
+  const changed = trial.changes.length > 0;
+  const put = (label: string, patch: Partial<Trial>) => setTrial(bench, trial.id, label, patch);
   const again = () =>
     void beginTrial(bench, bundle, trial.trial, units, trial).then((id) => id !== null && chooseTrial(trial.setupId, id));
-  const put = (label: string, patch: Parameters<typeof setTrial>[3]) => setTrial(bench, trial.id, label, patch);
-  const noted = trial.changes.some(({ title }) => title === next.title);
-  const canNote = next.kind === 'change' && !noted && !ended;
+  /** What to do now is the one filled button. */
+  const first = ended
+    ? null
+    : changed
+      ? 'again'
+      : next.kind === 'change'
+        ? 'note'
+        : next.kind === 'leave'
+          ? 'end'
+          : next.kind === 'stop'
+            ? null
+            : rows.next === null
+              ? 'again'
+              : 'shoot';
+  const look = (which: typeof first) => (which === first ? 'btn go' : 'btn');
+
   return (
     <div className="change-part">
       <div>
-        <Step step={next} />
+        {changed ? <NotedDone changes={trial.changes} /> : <StepShown step={next} />}
         <div className="acts">
-          {canNote && (
+          {first === 'note' && (
             <button type="button" className="btn go" onClick={() => void noteDone(bench, trial.id, next)}>
               Note it as done
             </button>
           )}
-          {reading.others.length > 0 && (
-            <button type="button" className="link" aria-expanded={others} onClick={() => setOthers(!others)}>
-              {others ? 'Fewer changes' : 'Other changes'}
+          {first === 'shoot' && (
+            <button type="button" className="btn go" onClick={() => standIn(trial.id, { part: 'shoot', row: null })}>
+              Go on shooting
             </button>
           )}
-          <WhyLink why={next.why} about={next.title} />
+          {!changed && <OtherSteps steps={reading.others} />}
+          {!changed && <WhyLink why={next.why} about={next.title} />}
         </div>
-        {others && (
-          <ol className="other-steps">
-            {reading.others.map((step) => (
-              <li key={step.title}>
-                <Step step={step} />
-              </li>
-            ))}
-          </ol>
-        )}
-        {trial.changes.length > 0 && (
-          <>
-            <h3 className="name">Noted as done</h3>
-            <ol className="noted">
-              {trial.changes.map(({ title, at }) => (
-                <li key={at.at}>
-                  <span>
-                    <Fraction>{title}</Fraction>
-                  </span>
-                  <span className="faint">{whenText(at, now())}</span>
-                </li>
-              ))}
-            </ol>
-          </>
-        )}
       </div>
       <div className="change-aside">
-        {ifNot !== '' && (
-          <>
-            <h3 className="name">If it does not do what it should</h3>
-            <p className="note">
-              <Fraction>{ifNot}</Fraction>
-            </p>
-          </>
-        )}
-        {waste !== '' && (
-          <>
-            <h3 className="name">A waste of arrows now</h3>
-            <p className="note">
-              <Fraction>{waste}</Fraction>
-            </p>
-          </>
-        )}
+        <Aside title="If it does not do what it should" text={ifNot} />
+        <Aside title="A waste of arrows now" text={waste} />
         <div className="acts">
+          {next.kind !== 'stop' && (
+            <button type="button" className={look('again')} onClick={again}>
+              Shoot it again
+            </button>
+          )}
           {ended ? (
             <button
               type="button"
@@ -94,13 +77,12 @@ export function ChangePart({ trial, reading, bundle }: PartProps & { bundle: Bun
               Take it up again
             </button>
           ) : (
-            <button type="button" className="btn" onClick={() => void put(`${trial.name} ended`, { ended: now() })}>
+            <button
+              type="button"
+              className={look('end')}
+              onClick={() => void put(`${trial.name} ended`, { ended: now() }).then(keepFocus)}
+            >
               End the trial
-            </button>
-          )}
-          {verdict !== 'stopped' && (
-            <button type="button" className="btn" onClick={again}>
-              Shoot it again
             </button>
           )}
           <button
@@ -116,27 +98,14 @@ export function ChangePart({ trial, reading, bundle }: PartProps & { bundle: Bun
   );
 }
 
-function Step({ step }: { step: NextStep }) {
+function Aside({ title, text }: { title: string; text: string }) {
+  if (text === '') return null;
   return (
-    <section className={step.kind === 'stop' ? 'next stopped' : 'next'}>
-      <h3 className="plate">
-        {step.kind === 'stop' && <Mark level="stop" />}
-        <Fraction>{step.title}</Fraction>
-      </h3>
+    <>
+      <h3 className="name">{title}</h3>
       <p className="note">
-        <Fraction>{step.text}</Fraction>
+        <Fraction>{text}</Fraction>
       </p>
-      {step.then !== '' && (
-        <p className="note">
-          <Fraction>{step.then}</Fraction>
-        </p>
-      )}
-      {step.caution !== null && (
-        <p className="note caution-line">
-          <Mark level="caution" /> <Fraction>{step.caution}</Fraction>
-        </p>
-      )}
-      {step.kind === 'change' && <p className="note faint">{sourceWords(step.mark)}</p>}
-    </section>
+    </>
   );
 }

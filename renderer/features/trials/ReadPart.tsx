@@ -12,13 +12,10 @@ export function ReadPart({ input, trial, told, reading, rows }: PartProps) {
   const headed = headOf(trial, told, rows, reading).headline !== reading.headline;
   return (
     <div className="read-part">
-      <p className="read-line">
-        {headed && <Fraction>{`${reading.headline}. ${reading.subline}`}</Fraction>}{' '}
-        <WhyLink why={reading.why} about="the reading" />
-      </p>
-      {more !== null && (
-        <p className="note">
-          <Fraction>{more.text}</Fraction>
+      {(headed || more !== null) && (
+        <p className="read-line">
+          {headed && <Fraction>{`${reading.headline}. ${reading.subline} `}</Fraction>}
+          {more !== null && <Fraction>{more.text}</Fraction>}
         </p>
       )}
       <div className="read-columns">
@@ -31,12 +28,14 @@ export function ReadPart({ input, trial, told, reading, rows }: PartProps) {
                   <th scope="row">
                     <Fraction>{name}</Fraction>
                   </th>
-                  <td>
+                  <td colSpan={interval === '' ? 2 : 1} className={interval === '' ? 'told' : undefined}>
                     <Fraction>{value}</Fraction>
                   </td>
-                  <td className="interval">
-                    <Fraction>{interval}</Fraction>
-                  </td>
+                  {interval !== '' && (
+                    <td className="interval">
+                      <Fraction>{interval}</Fraction>
+                    </td>
+                  )}
                 </tr>
               ))}
             </tbody>
@@ -66,6 +65,7 @@ export function ReadPart({ input, trial, told, reading, rows }: PartProps) {
         >
           {rows.next === null || reading.verdict === 'read' ? 'Go on to the change' : 'Go on shooting'}
         </button>
+        <WhyLink why={reading.why} about="the reading" />
       </div>
     </div>
   );

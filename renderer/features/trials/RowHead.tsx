@@ -5,7 +5,9 @@ import { Fraction } from '../../design/index.ts';
 export function RowHead({ row, count }: { row: TrialRow; count: number | null }) {
   return (
     <h3 className="plate row-head">
-      <Fraction>{row.text}</Fraction>
+      <span>
+        <Fraction>{row.text}</Fraction>
+      </span>
       {count !== null && (
         <span className="row-count" role="status">
           {count} of {row.arrows}

@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useState, type KeyboardEvent } from 'react';
 import type { ShotGroup } from '../../../core/model/group.ts';
+import type { Trial } from '../../../core/model/trial.ts';
 import type { TrialRow } from '../../../core/trials/index.ts';
 import { useBenchApi } from '../../state/useBench.ts';
 import { oneGroup, usualShaft } from '../groups/derive.ts';
@@ -104,7 +105,15 @@ function OnFace({ input, trial, rows, row, group, size }: OnFaceProps) {
           Shots as a table
         </button>
       </div>
-      <FaceEntry first={a} second={b ?? null} entering={group} whole={whole} shaftRadius={shaftRadius} size={size} />
+      <FaceEntry
+        first={a}
+        second={b ?? null}
+        entering={group}
+        whole={whole}
+        shaftRadius={shaftRadius}
+        size={size}
+        {...named(trial, a.group === group && row.which === 'second')}
+      />
       <RowFoot>
         <GoOn input={input} rows={rows} row={row} full={count >= row.arrows} />
         <FaceChoice group={group} />
@@ -114,3 +123,9 @@ function OnFace({ input, trial, rows, row, group, size }: OnFaceProps) {
     </div>
   );
 }
+
+const between = { names: ['A', 'B'] } as const;
+const onlyB = { names: ['B', 'A'] } as const;
+
+/** A and B are both fletched: their letters tell them apart. */
+const named = ({ trial }: Trial, second: boolean) => (trial !== 'a against b' ? {} : second ? onlyB : between);

@@ -25,7 +25,7 @@ export function ShootPart({ width, height, ...shared }: Props) {
   }, [key, onFace, row, trial.id]);
   if (row === null) return null;
   const given = { ...shared, row };
-  const size = Math.max(280, Math.floor(Math.min(width * 0.5 - 46, height - 236, 480)));
+  const size = Math.max(280, Math.floor(Math.min(width * 0.5 - 46, height - 266, 480)));
   return (
     <div className="shoot-part">
       <div className="shoot-row">

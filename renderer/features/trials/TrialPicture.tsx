@@ -73,7 +73,6 @@ function Drawn({ plot, input, sentence, width }: { plot: TrialPlot; input: Trial
           data={plot}
           size={Math.min(340, width)}
           shaftRadius={(input.bundle.arrowSet.diameter ?? usualShaft) / 2}
-          usualText={`usual to ${textQuantity(plot.usual, 'setting', units, { digits: units.setting === 'mm' ? 0 : 1 })} either side`}
           scale={{ length, text: textQuantity(length, 'setting', units) }}
           sentence={sentence}
         />

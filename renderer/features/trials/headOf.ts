@@ -12,6 +12,9 @@ export function headOf(
   if (trial.cautionsRead === null) return { headline: `${told.title}: ${told.arrows} arrows planned`, subline: told.purpose };
   const row = rows.find(({ key }) => key === next);
   if (reading.verdict === 'too few' && row !== undefined)
-    return { headline: `${told.title}, next: ${row.text}`, subline: told.purpose };
+    return { headline: `Next: ${inOneLine(row.text)}`, subline: `${told.title}. ${told.purpose}` };
   return { headline: reading.headline, subline: reading.subline };
 }
+
+/** "10 m, end 1 of 4: 3 fletched" behind a colon of its own. */
+const inOneLine = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1).replace(': ', ', ')}`;

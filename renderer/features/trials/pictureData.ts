@@ -1,6 +1,6 @@
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import type { SettingPoint, TrialPlot } from '../../../core/trials/index.ts';
-import { factorOf, textQuantity, unitOf, type Use } from '../../../core/units/index.ts';
+import { factorOf, showQuantity, textQuantity, unitOf, type Use } from '../../../core/units/index.ts';
 import type { AlongData, AlongPoint } from '../../plots/trial/along.ts';
 
 export const unitFor = (use: Use, units: UnitChoice) => ({ factor: factorOf(use, units), symbol: unitOf(use, units) });
@@ -13,6 +13,14 @@ const pointOf = ({ setting, value, low, high, amongBest }: SettingPoint): AlongP
   strong: amongBest !== false,
 });
 
+function settingTexts(points: readonly { readonly setting: number }[], use: Use, units: UnitChoice): AlongData['settings'] {
+  const settings = [...new Set(points.map(({ setting }) => setting))].sort((a, b) => a - b);
+  return settings.map((at, i) => ({
+    at,
+    text: i === settings.length - 1 ? textQuantity(at, use, units) : showQuantity(at, use, units).figure,
+  }));
+}
+
 /** Spreads and speeds against the setting that was tried. */
 export function sizesData(plot: Extract<TrialPlot, { kind: 'sizes' }>, units: UnitChoice): AlongData {
   const panel = { line: [], zero: false, place: null };
@@ -20,7 +28,7 @@ export function sizesData(plot: Extract<TrialPlot, { kind: 'sizes' }>, units: Un
   const speeds = { ...panel, title: 'arrow speed', unit: unitFor('speed', units), points: plot.speeds.map(pointOf) };
   return {
     axis: plot.along,
-    unit: unitFor(plot.along === 'brace height' ? 'length' : 'setting', units),
+    settings: settingTexts([...plot.sizes, ...plot.speeds], plot.along === 'brace height' ? 'length' : 'setting', units),
     panels: [...(plot.sizes.length > 0 ? [spreads] : []), ...(plot.speeds.length > 0 ? [speeds] : [])],
   };
 }
@@ -30,7 +38,7 @@ export function heightsData(plot: Extract<TrialPlot, { kind: 'heights' }>, units
   const { level } = plot;
   return {
     axis: 'nocking point above square',
-    unit: unitFor('setting', units),
+    settings: settingTexts(plot.points, 'setting', units),
     panels: [
       {
         title: 'bare above fletched',

@@ -1,5 +1,7 @@
 import type { Hand } from '../../../core/model/archer.ts';
 import type { ClearanceShot } from '../../../core/model/trial.ts';
+import { label, type Anchor } from '../labels.ts';
+import { Lettered } from '../Lettered.tsx';
 import './tail.css';
 
 type Part = ClearanceShot['touched'][number];
@@ -11,6 +13,24 @@ interface Props {
 }
 
 const WIDTH = 420;
+
+/** Where each part is named, for a right-handed archer [px]. */
+const names: readonly {
+  readonly part: Part;
+  readonly text: string;
+  readonly x: number;
+  readonly y: number;
+  readonly anchor: Anchor;
+}[] = [
+  { part: 'window', text: 'window', x: 66, y: 26, anchor: 'start' },
+  { part: 'button', text: 'button', x: 88, y: 64, anchor: 'start' },
+  { part: 'rest', text: 'rest', x: 104, y: 104, anchor: 'start' },
+  { part: 'fletching', text: 'fletching', x: 290, y: 30, anchor: 'middle' },
+  { part: 'nock end of the shaft', text: 'nock end', x: 384, y: 104, anchor: 'end' },
+  { part: 'arm or clothing', text: 'arm or clothing', x: 300, y: 159, anchor: 'middle' },
+];
+
+const mirrored: Readonly<Record<Anchor, Anchor>> = { start: 'end', middle: 'middle', end: 'start' };
 
 /**
  * The arrow's tail and what it passes, seen from the arrow's side: a right-handed archer's points left. What is touched is hatched; a click
@@ -53,6 +73,15 @@ export function Tail({ hand, touched, onTouch }: Props) {
         <path className="outline" d="M372 71H386L392 74M372 85H386L392 82" />
         <path className="inner" d="M390 8V160" />
       </g>
+      {names.map(({ part, text, x, y, anchor }) => (
+        <Lettered
+          key={part}
+          halo
+          label={
+            hand === 'left' ? label(text, WIDTH - x, y, mirrored[anchor], 'name', 13) : label(text, x, y, anchor, 'name', 13)
+          }
+        />
+      ))}
     </svg>
   );
 }

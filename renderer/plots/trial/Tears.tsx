@@ -11,14 +11,12 @@ interface Props {
   data: Extract<TrialPlot, { kind: 'tears' }>;
   size: number;
   shaftRadius: number;
-  /** "usual to 50 mm either side". */
-  usualText: string;
   scale: { readonly length: number; readonly text: string };
   sentence: string;
 }
 
 /** Every tear on one hole, the mean with the oval that holds it, and how far to the side a tuned bow may tear. */
-export function Tears({ data, size, shaftRadius, usualText, scale, sentence }: Props) {
+export function Tears({ data, size, shaftRadius, scale, sentence }: Props) {
   const { tears, mean, usual } = data;
   const reach = [...tears, { across: usual * 0.85, up: 0 }];
   const view = padView(reach, size);
@@ -52,7 +50,7 @@ export function Tears({ data, size, shaftRadius, usualText, scale, sentence }: P
           <path d={`M${at.x - 6} ${at.y}h12M${at.x} ${at.y - 6}v12`} />
         </g>
       )}
-      <Lettered label={label(usualText, 8, size - 10, 'start', 'name', 13)} halo />
+      <Lettered label={label('usual on a tuned bow', 8, size - 10, 'start', 'name', 13)} halo />
       <path className="axis" d={`M${size - 12 - scale.length * per} 12v5h${scale.length * per}v-5`} />
       <Lettered label={label(scale.text, size - 12, 31, 'end', 'text', 12)} halo />
       <rect className="frame-line" x="0.5" y="0.5" width={size - 1} height={size - 1} />

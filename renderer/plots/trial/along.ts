@@ -1,6 +1,7 @@
 import { line, max, min, scaleLinear } from 'd3';
+import { touches } from '../boxes.ts';
 import { label, type Label } from '../labels.ts';
-import { ticksAcross, ticksUp, widthUp, type Tick } from '../ticks.ts';
+import { ticksUp, widthUp, type Tick } from '../ticks.ts';
 
 /** A value at a place on the axis, with its 95 % interval. */
 export interface AlongPoint {
@@ -30,8 +31,9 @@ export interface AlongPanel {
 
 /** Values against one setting: panels below each other on one axis. */
 export interface AlongData {
-  readonly unit: Unit;
   readonly axis: string;
+  /** The settings that were tried, as they are written; the last with its unit. */
+  readonly settings: readonly { readonly at: number; readonly text: string }[];
   readonly panels: readonly AlongPanel[];
 }
 
@@ -76,7 +78,7 @@ export function alongMarks(data: AlongData, width: number): AlongMarks {
   const right = width - frame.right;
   const places = data.panels.flatMap(({ points, line: drawn }) => [...points, ...drawn].map(({ at }) => at));
   const [least, most] = [min(places) ?? 0, max(places) ?? 1];
-  const pad = most > least ? 0.07 * (most - least) : data.unit.factor;
+  const pad = most > least ? 0.07 * (most - least) : 0.001;
   const x = scaleLinear([least - pad, most + pad], [left, right]);
   const axisY = data.panels.length * (frame.title + frame.panel + frame.gap) - frame.gap;
   return {
@@ -84,7 +86,7 @@ export function alongMarks(data: AlongData, width: number): AlongMarks {
     left,
     right,
     axisY,
-    across: ticksAcross(x, data.unit, axisY, width),
+    across: settingTicks(data.settings, x, axisY, width),
     axisName: label(data.axis, left, axisY + 35, 'start', 'name', NAME),
     panels: scales.map(({ panel, top, y }) => {
       const bottom = top + frame.panel;
@@ -134,4 +136,18 @@ function placeOf({ place }: AlongPanel, x: (si: number) => number, left: number,
     to: within(x(place.high)),
     label: label(place.text, anchor === 'end' ? at - 6 : at + 6, top + 13, anchor, 'name', NAME),
   };
+}
+
+/** A tick at each setting that was tried; the last is always written, of the others those that have room. */
+function settingTicks(settings: AlongData['settings'], x: (si: number) => number, y: number, width: number): readonly Tick[] {
+  const ticks: Tick[] = [];
+  let after: Label | null = null;
+  for (const { at, text } of settings.toReversed()) {
+    const written = label(text, x(at), y + 17, 'middle', 'text', 12);
+    const one: Label = written.box.right > width ? label(text, width, y + 17, 'end', 'text', 12) : written;
+    const free = after === null || !touches({ ...one.box, right: one.box.right + 5 }, after.box);
+    ticks.unshift({ at: x(at), label: free ? one : null });
+    if (free) after = one;
+  }
+  return ticks;
 }

@@ -45,9 +45,7 @@ export function shiftMarks(
 ): ShiftMarks {
   const count = Math.max(1, points.length);
   const size = Math.floor(Math.min(frame.most, (width - frame.gap * (count - 1)) / count));
-  const far = Math.max(0.01, ...points.map(({ dx, dy }) => Math.max(Math.abs(dx), Math.abs(dy))));
-  const widest = Math.max(...points.map(({ dx, dy, halfX, halfY }) => Math.max(Math.abs(dx) + halfX, Math.abs(dy) + halfY)), 0);
-  const half = Math.min(widest * 1.12, far * REACH);
+  const { x: midX, y: midY, half } = windowOf(points);
   const axisY = frame.title + size;
   return {
     height: axisY + frame.axis,
@@ -55,8 +53,8 @@ export function shiftMarks(
     axisY,
     panels: points.map((point, i): Panel => {
       const left = i * (size + frame.gap);
-      const x = scaleLinear([-half, half], [left, left + size]);
-      const y = scaleLinear([-half, half], [axisY, frame.title]);
+      const x = scaleLinear([midX - half, midX + half], [left, left + size]);
+      const y = scaleLinear([midY - half, midY + half], [axisY, frame.title]);
       const [middle, second] = [
         { x: x(0), y: y(0) },
         { x: x(point.dx), y: y(point.dy) },
@@ -79,6 +77,18 @@ export function shiftMarks(
       };
     }),
   };
+}
+
+/** One square for all distances that holds both centres and the ovals, as far as they are not far wider than the shifts. */
+function windowOf(points: readonly ShiftPoint[]): { readonly x: number; readonly y: number; readonly half: number } {
+  const reach = REACH * Math.max(0.01, ...points.map(({ dx, dy }) => Math.max(Math.abs(dx), Math.abs(dy))));
+  const span = (of: (point: ShiftPoint) => readonly [number, number]): readonly [number, number] => {
+    const ends = points.flatMap((point) => of(point).map((end) => Math.max(-reach, Math.min(reach, end))));
+    return [Math.min(0, ...ends), Math.max(0, ...ends)];
+  };
+  const [left, right] = span(({ dx, halfX }) => [dx - halfX, dx + halfX]);
+  const [down, up] = span(({ dy, halfY }) => [dy - halfY, dy + halfY]);
+  return { x: (left + right) / 2, y: (down + up) / 2, half: Math.max(right - left, up - down, 0.012) * 0.62 };
 }
 
 /** Each name on the side away from the other mark. */

@@ -43,9 +43,9 @@ export function walkBackMarks(data: WalkBackData, width: number, across: Unit, d
   const left = Math.ceil(widthUp(y, down)) + 8;
   const right = width - frame.right;
   // A band far wider than the shots themselves would leave them in a corner: it runs out of the window.
-  const reach = 1.6 * Math.max(0.02, ...shots.map(({ offset }) => Math.abs(offset)));
+  const farthest = Math.max(0.012, ...shots.map(({ offset }) => Math.abs(offset)));
   const widest = Math.max(...straight.map(({ offset, half }) => Math.abs(offset) + half), 0);
-  const half = Math.min(reach, Math.max(widest * 1.05, reach / 1.6));
+  const half = Math.min(1.6 * farthest, Math.max(widest * 1.05, farthest * 1.1));
   const x = scaleLinear([-half, half], [left, right]).clamp(true);
   const path = (points: readonly { distance: number; offset: number }[]) =>
     line<{ distance: number; offset: number }>(

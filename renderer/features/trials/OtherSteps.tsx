@@ -1,0 +1,25 @@
+import { useState } from 'react';
+import type { NextStep } from '../../../core/trials/index.ts';
+import { StepShown } from './StepShown.tsx';
+
+/** What else there is, in the trade's order, behind one word. */
+export function OtherSteps({ steps }: { steps: readonly NextStep[] }) {
+  const [open, setOpen] = useState(false);
+  if (steps.length === 0) return null;
+  return (
+    <>
+      <button type="button" className="link" aria-expanded={open} onClick={() => setOpen(!open)}>
+        {open ? 'Fewer changes' : 'Other changes'}
+      </button>
+      {open && (
+        <ol className="other-steps">
+          {steps.map((step) => (
+            <li key={step.title}>
+              <StepShown step={step} plain />
+            </li>
+          ))}
+        </ol>
+      )}
+    </>
+  );
+}
