@@ -57,6 +57,20 @@ export function FacePlot({ face, view, groups, shaftRadius, showShift, chosen = 
         {marks.groups.map((group, i) => (
           <g key={i} className={i === 1 ? 'centre-oval second' : 'centre-oval'}>
             {group.oval !== null && <Oval oval={group.oval} />}
+          </g>
+        ))}
+        {marks.groups.map((group, i) => (
+          <Shots
+            key={i}
+            group={group}
+            second={i === 1}
+            radius={marks.shotRadius}
+            chosen={chosen?.group === i ? chosen.shot : null}
+          />
+        ))}
+        {/* Over the shots: of very many nothing would be seen below them. */}
+        {marks.groups.map((group, i) => (
+          <g key={i} className="centre-oval">
             {group.rings.map(({ at, radius, name, nameAt }) => (
               <g key={name}>
                 <circle className="case" cx={at.x} cy={at.y} r={radius} />
@@ -69,15 +83,6 @@ export function FacePlot({ face, view, groups, shaftRadius, showShift, chosen = 
               </g>
             ))}
           </g>
-        ))}
-        {marks.groups.map((group, i) => (
-          <Shots
-            key={i}
-            group={group}
-            second={i === 1}
-            radius={marks.shotRadius}
-            chosen={chosen?.group === i ? chosen.shot : null}
-          />
         ))}
         {marks.shift !== null && (
           <g className="shift">
