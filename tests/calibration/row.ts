@@ -89,5 +89,10 @@ export function rowsOf(figure: Figure, seed: number, quick: boolean): Row[] {
 export function worstRow(name: string, rows: readonly Row[], bound: Bound | null, badness: (row: Row) => number): Row | null {
   const worst = [...rows].sort((a, b) => badness(b) - badness(a))[0];
   if (worst === undefined) return null;
-  return { ...worst, name: `${name}: ${worst.name.slice(worst.name.indexOf(': ') + 2)}`, bound, holds: within(worst.value, bound) };
+  return {
+    ...worst,
+    name: `${name}: ${worst.name.slice(worst.name.indexOf(': ') + 2)}`,
+    bound,
+    holds: within(worst.value, bound),
+  };
 }
