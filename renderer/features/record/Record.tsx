@@ -3,7 +3,7 @@ import { Fraction } from '../../design/index.ts';
 import { Exportable } from '../../export/index.ts';
 import { Timeline } from '../../plots/timeline/Timeline.tsx';
 import { timelineTable } from '../../plots/timeline/table.ts';
-import { shotBundleOf, snapshotsOf } from '../../state/selectors.ts';
+import { shotBundleOf, snapshotsOf, trialsOf } from '../../state/selectors.ts';
 import { useBench, useUnits } from '../../state/useBench.ts';
 import { Diff } from './Diff.tsx';
 import { diffOf } from './diff.ts';
@@ -13,6 +13,7 @@ import { SnapshotsAway } from './SnapshotsAway.tsx';
 import { useRecordChoice } from './store.ts';
 import { TakeSnapshot } from './TakeSnapshot.tsx';
 import { historyOf } from './timelineData.ts';
+import { Tried } from './Tried.tsx';
 import { recordHeadline } from './words.ts';
 import './record.css';
 
@@ -27,11 +28,12 @@ export function Record() {
   const bundle = shotBundleOf(records, setupId);
   const bowId = bundle?.bow.id ?? '';
   const snapshots = snapshotsOf(records, bowId);
+  const trials = trialsOf(records, setupId, false);
   const compared = useMemo(() => (bundle === null ? null : comparedOf(records, bundle, choice)), [records, bundle, choice]);
   const diff = useMemo(() => (compared === null ? null : diffOf(compared, version, units)), [compared, version, units]);
   const history = useMemo(
-    () => (bundle === null ? null : historyOf(bundle, bundle.groups, snapshots, compared, units)),
-    [bundle, snapshots, compared, units],
+    () => (bundle === null ? null : historyOf(bundle, bundle.groups, snapshots, compared, units, trials)),
+    [bundle, snapshots, compared, units, trials],
   );
   if (bundle === null || history === null) return <div className="body" />;
   const { data } = history;
@@ -73,6 +75,7 @@ export function Record() {
         {compared !== null && diff !== null && (
           <Diff setupId={bundle.setup.id} compared={compared} diff={diff} snapshots={snapshots} />
         )}
+        <Tried trials={trials} />
         <SnapshotsAway bowId={bowId} />
       </div>
       {taking && <TakeSnapshot bundle={bundle} onClose={() => setTaking(false)} />}

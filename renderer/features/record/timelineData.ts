@@ -3,6 +3,7 @@ import type { Bundle } from '../../../core/model/bundle.ts';
 import { wallTime } from '../../../core/model/common.ts';
 import type { ShotGroup } from '../../../core/model/group.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
+import type { Trial } from '../../../core/model/trial.ts';
 import type { Snapshot } from '../../../core/model/snapshot.ts';
 import { factorOf, showQuantity, textQuantity, unitOf, type Use } from '../../../core/units/index.ts';
 import type { TimelineData } from '../../plots/timeline/data.ts';
@@ -25,6 +26,7 @@ export function historyOf(
   snapshots: readonly Snapshot[],
   compared: Compared | null,
   units: UnitChoice,
+  trials: readonly Trial[],
 ): History {
   const series = radiusSeries(groups);
   const lanes = settingLanes(bundle, groups, snapshots);
@@ -53,12 +55,15 @@ export function historyOf(
       steps: lane.steps.map((step) => ({ ...step, text: figure(step.value, lane.use) })),
       now: lane.now === null ? null : { value: lane.now, text: figure(lane.now, lane.use) },
     })),
-    flags: own.map((snapshot) => ({
-      id: snapshot.id,
-      at: wallTime(snapshot.taken),
-      name: snapshot.name,
-      chosen: compared !== null && (snapshot.id === compared.from.id || snapshot.id === compared.to?.id),
-    })),
+    flags: [
+      ...own.map((snapshot) => ({
+        id: snapshot.id,
+        at: wallTime(snapshot.taken),
+        name: snapshot.name,
+        chosen: compared !== null && (snapshot.id === compared.from.id || snapshot.id === compared.to?.id),
+      })),
+      ...trials.map(({ id, born, name }) => ({ id, at: wallTime(born), name, chosen: false, trial: true })),
+    ],
   };
   const dated = points.length > 1 || data.flags.length > 0 || data.lanes.some((lane) => lane.steps.length > 0);
   return { data: dated ? data : null, sentence: sentenceOf(data, lanes, distance, units), note: noteOf(data, series, distance) };
@@ -76,12 +81,17 @@ function sentenceOf(data: TimelineData, lanes: readonly Lane[], distance: string
     const moves = values.filter((value, index) => index === 0 || value !== values[index - 1]);
     return `${lane.name} ${moves.map((value) => textQuantity(value, lane.use, units)).join(', then ')}`;
   });
-  const flags = data.flags.length === 0 ? '' : ` ${data.flags.length === 1 ? 'One snapshot' : `${data.flags.length} snapshots`}.`;
+  const trials = data.flags.filter(({ trial }) => trial === true).length;
+  const flags = `${flagsText(data.flags.length - trials, 'snapshot')}${flagsText(trials, 'trial')}`;
   return `${sizes}Settings: ${steps.length === 0 ? 'none noted' : steps.join('; ')}.${flags}`;
 }
 
+const flagsText = (count: number, what: string): string =>
+  count === 0 ? '' : count === 1 ? ` One ${what}.` : ` ${count} ${what}s.`;
+
 function noteOf(data: TimelineData, series: RadiusSeries, distance: string): string {
-  const key = 'A step is a setting changed, a flag a snapshot.';
+  const pennants = data.flags.some(({ trial }) => trial === true) ? ', a pennant a trial' : '';
+  const key = `A step is a setting changed, a flag a snapshot${pennants}.`;
   const shown = data.sizes.points.length;
   if (shown < 2) return `${key} Group size needs two fletched groups at one distance.`;
   const all = series.points.length > shown ? `The newest ${shown} of ${series.points.length} fletched groups` : 'Fletched groups';

@@ -5,8 +5,6 @@ import { Choice } from '../../design/index.ts';
 import { Tail } from '../../plots/trial/Tail.tsx';
 import { useBenchApi } from '../../state/useBench.ts';
 import { dropClearance, putClearance } from './edits.ts';
-import { GoOn } from './GoOn.tsx';
-import { RowFoot } from './RowFoot.tsx';
 import { RowHead } from './RowHead.tsx';
 import type { PartProps } from './shared.ts';
 import { standIn } from './store.ts';
@@ -58,7 +56,7 @@ function OneShot({ input, trial, rows, row }: Pick<PartProps, 'input' | 'trial' 
           onKeep={(value) => setTurn(Number(value))}
         />
       </div>
-      <RowFoot>
+      <div className="row-foot">
         {touched.length > 0 ? (
           <button type="button" className={all ? 'btn' : 'btn go'} onClick={() => void put(touched)}>
             Note: {touchedText(touched)}
@@ -68,8 +66,7 @@ function OneShot({ input, trial, rows, row }: Pick<PartProps, 'input' | 'trial' 
             Clean: nothing touched
           </button>
         )}
-        {all && <GoOn input={input} rows={rows} row={row} full />}
-      </RowFoot>
+      </div>
       <ol className="noted">
         {trial.clearance.map((shot, i) => (
           <li key={i}>

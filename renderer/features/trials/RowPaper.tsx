@@ -8,8 +8,6 @@ import { useBenchApi, useUnits } from '../../state/useBench.ts';
 import { usualShaft } from '../groups/derive.ts';
 import { tearsOf } from './derive.ts';
 import { dropTear, putTear } from './edits.ts';
-import { GoOn } from './GoOn.tsx';
-import { RowFoot } from './RowFoot.tsx';
 import { RowHead } from './RowHead.tsx';
 import type { PartProps } from './shared.ts';
 import { standIn } from './store.ts';
@@ -30,7 +28,7 @@ const directions: Record<string, readonly [across: number, up: number]> = {
 const rounded = (metres: number): number => Math.round(metres * 2000) / 2000 + 0;
 
 /** A tear on the paper: the point's hole is the middle, one click or Enter says where the nock went through. */
-export function RowPaper({ input, trial, rows, row, size }: PartProps & { row: TrialRow; size: number }) {
+export function RowPaper({ input, trial, row, size }: PartProps & { row: TrialRow; size: number }) {
   const bench = useBenchApi();
   const units = useUnits();
   const [cross, setCross] = useState<Place | null>(null);
@@ -94,9 +92,6 @@ export function RowPaper({ input, trial, rows, row, size }: PartProps & { row: T
           </li>
         ))}
       </ol>
-      <RowFoot>
-        <GoOn input={input} rows={rows} row={row} full={rows.next === null} />
-      </RowFoot>
     </>
   );
 }

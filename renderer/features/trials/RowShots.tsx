@@ -12,11 +12,8 @@ import { TypedShot } from '../groups/entry/TypedShot.tsx';
 import { FaceEntry } from '../groups/FaceEntry.tsx';
 import { countOf, placeOf } from './derive.ts';
 import { takeUp } from './edits.ts';
-import { FaceChoice } from './FaceChoice.tsx';
 import { faceFor } from './faceFor.ts';
-import { GoOn } from './GoOn.tsx';
 import { goOn } from './goOn.ts';
-import { RowFoot } from './RowFoot.tsx';
 import { RowHead } from './RowHead.tsx';
 import type { PartProps } from './shared.ts';
 
@@ -114,10 +111,6 @@ function OnFace({ input, trial, rows, row, group, size }: OnFaceProps) {
         size={size}
         {...named(trial, a.group === group && row.which === 'second')}
       />
-      <RowFoot>
-        <GoOn input={input} rows={rows} row={row} full={count >= row.arrows} />
-        <FaceChoice group={group} />
-      </RowFoot>
       <LeaveOut group={group} />
       {sheet && <ShotsSheet group={group} onClose={() => setSheet(false)} />}
     </div>

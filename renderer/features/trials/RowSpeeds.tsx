@@ -4,15 +4,13 @@ import { readMeasure, textQuantity, unitOf } from '../../../core/units/index.ts'
 import { useBenchApi, useUnits } from '../../state/useBench.ts';
 import { placeOf } from './derive.ts';
 import { setSpeeds } from './edits.ts';
-import { GoOn } from './GoOn.tsx';
-import { RowFoot } from './RowFoot.tsx';
 import { RowHead } from './RowHead.tsx';
 import type { PartProps } from './shared.ts';
 
 const MOST = 60;
 
 /** Speeds over the chronograph at one height: typed one after the other, Enter after each. */
-export function RowSpeeds({ input, trial, rows, row }: PartProps & { row: TrialRow }) {
+export function RowSpeeds({ trial, row }: PartProps & { row: TrialRow }) {
   const bench = useBenchApi();
   const units = useUnits();
   const [text, setText] = useState('');
@@ -81,9 +79,6 @@ export function RowSpeeds({ input, trial, rows, row }: PartProps & { row: TrialR
           </div>
         </div>
       </div>
-      <RowFoot>
-        <GoOn input={input} rows={rows} row={row} full={speeds.length >= row.arrows} />
-      </RowFoot>
     </>
   );
 }

@@ -1,6 +1,8 @@
 import { useEffect } from 'react';
 import { DataSheet } from './DataSheet.tsx';
-import { rowInHand } from './derive.ts';
+import { countOf, rowInHand } from './derive.ts';
+import { FaceChoice } from './FaceChoice.tsx';
+import { GoOn } from './GoOn.tsx';
 import { RowClearance } from './RowClearance.tsx';
 import { RowPaper } from './RowPaper.tsx';
 import { RowShots } from './RowShots.tsx';
@@ -24,8 +26,9 @@ export function ShootPart({ width, height, ...shared }: Props) {
     if (key === null && onFace) standIn(trial.id, { row: row.key });
   }, [key, onFace, row, trial.id]);
   if (row === null) return null;
+  const group = row.group === null ? undefined : input.groups.get(row.group);
   const given = { ...shared, row };
-  const size = Math.max(280, Math.floor(Math.min(width * 0.5 - 46, height - 266, 480)));
+  const size = Math.max(280, Math.floor(Math.min(width * 0.5 - 46, height - 220, 480)));
   return (
     <div className="shoot-part">
       <div className="shoot-row">
@@ -34,7 +37,15 @@ export function ShootPart({ width, height, ...shared }: Props) {
         {row.which === 'speeds' && <RowSpeeds {...given} />}
         {onFace && <RowShots key={`${row.key} ${row.group ?? ''}`} {...given} stopped={told.stops.length > 0} size={size} />}
       </div>
-      <DataSheet input={input} rows={rows} inHand={row.key} />
+      <div className="shoot-aside">
+        <DataSheet input={input} rows={rows} inHand={row.key} />
+        <div className="row-foot">
+          {(onFace || row.which === 'speeds' || rows.next === null) && (
+            <GoOn input={input} rows={rows} row={row} full={rows.next === null || countOf(row, input) >= row.arrows} />
+          )}
+          {group !== undefined && <FaceChoice group={group} />}
+        </div>
+      </div>
     </div>
   );
 }

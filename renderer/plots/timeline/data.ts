@@ -21,7 +21,14 @@ export interface TimelineData {
     readonly steps: readonly { readonly at: number; readonly value: number; readonly text: string }[];
     readonly now: { readonly value: number; readonly text: string } | null;
   }[];
-  readonly flags: readonly { readonly id: string; readonly at: number; readonly name: string; readonly chosen: boolean }[];
+  readonly flags: readonly {
+    readonly id: string;
+    readonly at: number;
+    readonly name: string;
+    readonly chosen: boolean;
+    /** A pennant: a trial that was begun, not a snapshot. */
+    readonly trial?: boolean;
+  }[];
 }
 
 /** Sizes in px. The last column stands apart from the scale of time: it is how the bow stands now. */
@@ -69,6 +76,12 @@ export interface TimelineMarks {
     readonly labels: readonly Label[];
     readonly now: (Label & { readonly stepped: boolean }) | null;
   }[];
-  readonly flags: readonly { readonly id: string; readonly x: number; readonly chosen: boolean; readonly label: Label | null }[];
+  readonly flags: readonly {
+    readonly id: string;
+    readonly x: number;
+    readonly chosen: boolean;
+    readonly trial: boolean;
+    readonly label: Label | null;
+  }[];
   readonly ticks: readonly Label[];
 }

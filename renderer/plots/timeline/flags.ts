@@ -38,6 +38,7 @@ export function placeFlags(flags: TimelineData['flags'], x: Time, left: number, 
         id: flag.id,
         x: x(flag.at),
         chosen: flag.chosen,
+        trial: flag.trial === true,
         label:
           label === undefined
             ? null

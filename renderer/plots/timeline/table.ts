@@ -33,6 +33,14 @@ export const timelineTable = ({ sizes, lanes, flags }: TimelineData): CsvTable =
       ...steps.map(({ at, text }) => [name, when(at), inDecimals(text), null, null, unit, null]),
       ...(now === null ? [] : [[name, 'now', inDecimals(now.text), null, null, unit, null]]),
     ]),
-    ...flags.map(({ name, at }) => [`snapshot: ${name}`, when(at), null, null, null, null, null]),
+    ...flags.map(({ name, at, trial }) => [
+      `${trial === true ? 'trial' : 'snapshot'}: ${name}`,
+      when(at),
+      null,
+      null,
+      null,
+      null,
+      null,
+    ]),
   ],
 });

@@ -57,7 +57,7 @@ export function Pad({ view, shaftRadius, tears, inHand, cross, units, label, sai
             />
           </g>
         ))}
-        {tears.length === 0 && <circle className="hole" cx={middle} cy={middle} r={Math.max(2.5, radius)} />}
+        {tears.length === 0 && <circle className="hole" cx={middle} cy={middle} r={Math.max(2.5, Math.min(6, radius))} />}
         {at !== null && <path className="pad-cross" d={`M${at.x - 12} ${at.y}h24M${at.x} ${at.y - 12}v24`} />}
         <rect className="frame-line" x="0.5" y="0.5" width={size - 1} height={size - 1} />
       </svg>

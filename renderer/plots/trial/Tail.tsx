@@ -12,7 +12,7 @@ interface Props {
   onTouch(part: Part): void;
 }
 
-const WIDTH = 420;
+const WIDTH = 460;
 
 /** Where each part is named, for a right-handed archer [px]. */
 const names: readonly {
@@ -26,7 +26,7 @@ const names: readonly {
   { part: 'button', text: 'button', x: 88, y: 64, anchor: 'start' },
   { part: 'rest', text: 'rest', x: 104, y: 104, anchor: 'start' },
   { part: 'fletching', text: 'fletching', x: 290, y: 30, anchor: 'middle' },
-  { part: 'nock end of the shaft', text: 'nock end', x: 384, y: 104, anchor: 'end' },
+  { part: 'nock end of the shaft', text: 'nock end', x: 398, y: 82, anchor: 'start' },
   { part: 'arm or clothing', text: 'arm or clothing', x: 300, y: 159, anchor: 'middle' },
 ];
 
@@ -63,7 +63,7 @@ export function Tail({ hand, touched, onTouch }: Props) {
         {shape('window', 'M20 8H52C58 30 60 50 60 66V112C60 130 56 146 50 160H20C26 146 28 130 28 112V66C28 50 26 30 20 8Z')}
         {shape('button', 'M60 66H84V82H60Z')}
         {shape('rest', 'M60 96H68C74 96 74 88 82 87L96 85V89L84 91C77 93 76 101 68 101H60Z')}
-        {shape('arm or clothing', 'M120 168C160 138 230 128 420 140V168Z')}
+        {shape('arm or clothing', 'M120 168C160 138 230 128 460 142V168Z')}
         <path className="outline" d="M0 72H372M0 84H372" />
         {shape('nock end of the shaft', 'M352 72H372V84H352Z')}
         {shape(
