@@ -2,7 +2,7 @@ import { keepShooting, sameDistance, type Stopping } from '../group/index.ts';
 import { counted } from '../model/group.ts';
 import { refuse } from '../model/problem.ts';
 import { sources } from '../sources.ts';
-import { acrossText } from '../trials/words.ts';
+import { acrossText, countText } from '../trials/words.ts';
 import type { Asked } from './asked.ts';
 import { endPairs } from './ends.ts';
 import type { Question, QuestionPage } from './question.ts';
@@ -63,7 +63,7 @@ export function stoppingQuestion({ group, beside, shots, units }: Asked): Questi
       value.ends === null
         ? 'More than a thousand ends like these would be needed: the shift is too small to matter, or the scatter too wide.'
         : pairs.length === 1
-          ? `About ${manyText(value.ends, 'more time')} as many shots would settle it, if size and spread stay as seen.`
+          ? `About ${manyText(value.ends * (last?.n[0] ?? 0), 'more shot')} here and ${countText(value.ends * (last?.n[1] ?? 0))} in the other would settle it, if size and spread stay as seen.`
           : `About ${manyText(value.ends, 'more end')} like the last would settle it, if size and spread stay as seen.`,
   };
 }
