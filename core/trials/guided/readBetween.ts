@@ -1,21 +1,18 @@
 import { helmertRadii, inOneHole, type Shift } from '../../group/index.ts';
-import { textQuantity } from '../../units/index.ts';
-import type { Cause, NextStep } from '../reading.ts';
-import { verdictWords } from '../sentences.ts';
+import type { Cause } from '../reading.ts';
 import { shiftWhy } from '../shiftWhy.ts';
 import { stepOf } from '../step.ts';
 import { contextDifferences } from '../context.ts';
 import { countText } from '../words.ts';
 import { contextCauses } from './findingCauses.ts';
-import { countFigures, placeFigure, sizeFigure } from './figures.ts';
 import { outcome, voided } from './outcome.ts';
 import { placesShot } from './places.ts';
-import type { ShiftPoint } from './plot.ts';
 import { sameThroughout } from './throughout.ts';
 import { shiftOver } from './shiftOver.ts';
 import { sizesCompared, type SizesCompared } from './sizes.ts';
 import type { TrialInput, TrialReading } from './types.ts';
 import type { Pair } from '../timesWider.ts';
+import { betweenFigures, betweenPoint, betweenStep, betweenWords } from './betweenShown.ts';
 
 /** More arrows of each than a session holds. */
 const SESSION = 60;
@@ -53,10 +50,10 @@ export function readBetween(input: TrialInput): TrialReading {
     kinds.size > 1
       ? 'Both fletched or both bare were expected, or it is the fletching that is on trial.'
       : (apart.find((found) => found.voids)?.sentence ?? voids?.sentence ?? null);
-  const points = pairs.flatMap(pointOf);
+  const points = pairs.flatMap(betweenPoint);
   const sizes = sizesOf(pairs);
   const plot = { kind: 'shifts', points } as const;
-  const figures = figuresOf(input, points, sizes, pairs);
+  const figures = betweenFigures(input, points, sizes, pairs);
   if (voiding !== null)
     return voided(
       input,
@@ -78,9 +75,9 @@ export function readBetween(input: TrialInput): TrialReading {
   const kit = new Set(apart.filter(({ equipment }) => equipment).map(({ key }) => key)).size;
   const told = shift.verdict === 'real' || spread !== null;
   return outcome(input, {
-    ...wordsOf(input, shift, spread, kit),
+    ...betweenWords(input, shift, spread, kit),
     verdict: told ? 'read' : shift.verdict === 'no sign' ? 'nothing shown' : 'too few',
-    next: nextOf(shift, spread),
+    next: betweenStep(shift, spread, AGAIN),
     plot,
     figures,
     causes: causesOf(
@@ -110,54 +107,6 @@ function sizesOf(pairs: readonly Pair[]): SizesCompared | null {
     { setting: 0, lengths: a, axes: 2, arrows: a.length + pairs.length },
     { setting: 1, lengths: b, axes: 2, arrows: b.length + pairs.length },
   ]);
-}
-
-function wordsOf(
-  { units }: TrialInput,
-  shift: Shift,
-  spread: 'tighter' | 'looser' | null,
-  kit: number,
-): Pick<TrialReading, 'headline' | 'subline'> {
-  const moved = verdictWords(shift, { moved: 'B', verb: 'lands', from: 'A' }, units);
-  const extra = kit > 1 ? ' Several things of the equipment differ: which of them did it cannot be told.' : '';
-  if (spread === null)
-    return {
-      headline: moved.headline.replace('that b lands', 'that B lands'),
-      subline: `${moved.subline} No difference in size is shown.${extra}`,
-    };
-  const where = shift.verdict === 'real' ? ` ${moved.headline.charAt(0).toUpperCase()}${moved.headline.slice(1)}.` : '';
-  return { headline: `B groups ${spread} than A, and that is real`, subline: `${moved.subline}${where}${extra}` };
-}
-
-function nextOf(shift: Shift, spread: 'tighter' | 'looser' | null): NextStep {
-  if (spread === 'tighter')
-    return stepOf('change', 'Keep B', 'It groups tighter than A.', {
-      then: 'Set the sight for it, and take a snapshot.',
-      mark: 'own derivation',
-    });
-  if (spread === 'looser')
-    return stepOf('change', 'Put A back', 'B groups looser than A.', { then: 'Take a snapshot of A.', mark: 'own derivation' });
-  if (shift.verdict === 'real')
-    return stepOf(
-      'leave',
-      'Neither is better: B only strikes elsewhere',
-      'A shift of the group is for the sight to mend; no difference in size is shown.',
-      {
-        then: 'Keep either, and set the sight for it.',
-        mark: 'own derivation',
-      },
-    );
-  if (shift.verdict === 'no sign')
-    return stepOf('leave', 'Put A back, or keep what is easier', 'No difference that matters is shown.', {
-      then: 'Write down that it was tried.',
-      mark: 'own derivation',
-    });
-  return stepOf(
-    'shoot',
-    `Shoot about ${countText(shift.more ?? Math.max(...shift.n))} more of each`,
-    'Nothing is chosen before it.',
-    { then: AGAIN, mark: 'own derivation' },
-  );
 }
 
 function causesOf(
@@ -191,34 +140,6 @@ function moreOf(shift: Shift, told: boolean, sizes: SizesCompared | null, pairs:
   return missing <= 0 || missing > SESSION
     ? null
     : { arrows: 2 * missing, text: `For the difference in size as it looks, about ${countText(missing)} more of each.` };
-}
-
-function pointOf({ distance, first, second }: Pair): ShiftPoint[] {
-  const found = shiftOver([{ distance, first, second }]);
-  if (!found.ok) return [];
-  const { dx, dy, half, n } = found.value;
-  return [{ distance, dx, dy, halfX: half.x, halfY: half.y, arrows: n }];
-}
-
-function figuresOf(
-  input: TrialInput,
-  points: readonly ShiftPoint[],
-  sizes: SizesCompared | null,
-  pairs: readonly Pair[],
-): TrialReading['figures'] {
-  const { units } = input;
-  const far = textQuantity(Math.max(...pairs.map(({ distance }) => distance)), 'distance', units);
-  const [a, b] = [pairs.reduce((n, { first }) => n + first.length, 0), pairs.reduce((n, { second }) => n + second.length, 0)];
-  return [
-    ...points.flatMap(({ distance, dx, dy, halfX, halfY }) => {
-      const at = textQuantity(distance, 'distance', units);
-      return [placeFigure(`B right of A at ${at}`, dx, halfX, units), placeFigure(`B above A at ${at}`, dy, halfY, units)];
-    }),
-    ...(sizes?.spreads ?? []).map(({ value, low, high }, i) =>
-      sizeFigure(`Spread of ${i === 0 ? 'A' : 'B'} at ${far}`, value, low, high, units),
-    ),
-    ...countFigures(input, `${a} of A and ${b} of B`),
-  ];
 }
 
 function tooFew(input: TrialInput, reason: string | null): TrialReading {

@@ -1,29 +1,22 @@
 import { squareText } from '../../findings/nockingPoint.ts';
-import { limits } from '../../model/limits.ts';
-import { sources } from '../../sources.ts';
-import { showQuantity, textQuantity } from '../../units/index.ts';
 import { pairProblem } from '../bareProblem.ts';
 import { contextDifferences } from '../context.ts';
-import type { Cause, NextStep } from '../reading.ts';
 import { clearanceStep } from '../remedies.ts';
 import { stepOf } from '../step.ts';
 import { timesWider, WIDER } from '../timesWider.ts';
 import { erraticWords } from '../sentences.ts';
 import { acrossText, chanceSentence } from '../words.ts';
 import { contextCauses, findingCauses } from './findingCauses.ts';
-import { countFigures, placeFigure } from './figures.ts';
 import { heightsAlong, type HeightsAlong } from './heightsAlong.ts';
-import type { LevelPlace } from './levelPlace.ts';
 import { notForFingers } from './notForFingers.ts';
 import { gated, outcome, voided } from './outcome.ts';
 import { placesShot } from './places.ts';
 import { readRow } from './readRow.ts';
 import { sameThroughout } from './throughout.ts';
 import type { TrialInput, TrialReading } from './types.ts';
+import { levelFigures, levelPlot, whyLevel } from './levelShown.ts';
+import { levelCauses, levelStep } from './levelStep.ts';
 
-/** The trade's step, and how finely a place is set [m]. */
-const STEP = 0.0016;
-const FINE = 0.0004;
 const AGAIN = 'Then shoot bare and fletched there once more, in turn.';
 
 /**
@@ -47,9 +40,9 @@ export function readNocking(input: TrialInput): TrialReading {
   );
   const along = heightsAlong(places);
   const tried = places.map(({ setting }) => setting);
-  const plot = plotOf(along, tried);
+  const plot = levelPlot(along, tried);
   if (new Set(tried).size < 2) return { ...tooFew(input), plot };
-  const shown = { plot, figures: figuresOf(input, along), why: whyLevel() };
+  const shown = { plot, figures: levelFigures(input, along), why: whyLevel };
   const inPairs = places.map(({ fletched, bare }) => contextDifferences(fletched, bare, units));
   const throughout = sameThroughout(
     places.flatMap(({ fletched, bare }) => [fletched, bare]),
@@ -133,121 +126,19 @@ function read(
       ...shown,
     });
   }
-  const first = stepTo(input, level, tried);
+  const first = levelStep(input, level, tried, AGAIN);
   return outcome(input, {
     headline: `Bare and fletched strike level at ${squareText(level.value, units)}`,
     subline: `Between ${squareText(level.low, units)} and ${squareText(level.high, units)}, 19 times in 20.`,
     verdict: 'read',
     ...gated(input, first, [clearanceStep('change', AGAIN)], AGAIN),
-    causes: causesOf(input, level, weakens),
+    causes: levelCauses(input, level, weakens),
     ifNot:
       'If bare shafts do not strike level there, put it back and test the clearance: a shaft that bounces off the rest reads the same.',
     waste: 'The side, before the height is settled.',
     ...shown,
   });
 }
-
-function stepTo({ bundle, units }: TrialInput, level: NonNullable<LevelPlace['level']>, tried: readonly number[]): NextStep {
-  const now = bundle.setup.settings.nockingPoint;
-  const [low, high] = [Math.min(...tried), Math.max(...tried)];
-  if (level.value < low - STEP || level.value > high + STEP) {
-    const on = level.value < low ? low - STEP : high + STEP;
-    return stepOf(
-      'shoot',
-      `Try ${squareText(on, units)} as well`,
-      'The level place lies beyond the places tried, and nothing is read so far out.',
-      {
-        then: 'As many of each there as at the others.',
-        mark: 'own derivation',
-      },
-    );
-  }
-  if (now !== null && now >= level.low && now <= level.high)
-    return stepOf(
-      'leave',
-      `Leave it: ${squareText(now, units)} is level, so far as these tell`,
-      'It stands inside the interval.',
-      {
-        then: 'Take a snapshot, then look at the side.',
-      },
-    );
-  const { min, max } = limits.nockingPoint;
-  const to = Math.min(max, Math.max(min, (Math.round(level.value / FINE) * (FINE * 1e6)) / 1e6));
-  const from =
-    now === null ? 'It is not on record: mark where it is before you move it.' : `It stands at ${squareText(now, units)}.`;
-  return stepOf(
-    'change',
-    `Set the nocking point to ${squareText(to, units)}`,
-    `${from} The places tried lie about it, so it is read between them.`,
-    {
-      then: AGAIN,
-      patch: { nockingPoint: to },
-      caution: 'Look at it after a dozen arrows: one that slips lets the arrow off the string.',
-      mark: 'own derivation',
-      rule: 'Bare shafts strike lower with a higher nocking point; the place at which they strike level is read off a straight line through the places tried, and never farther than one step beyond them.',
-    },
-  );
-}
-
-function causesOf(input: TrialInput, level: NonNullable<LevelPlace['level']>, weakens: readonly string[]): readonly Cause[] {
-  const { bundle, units } = input;
-  const now = bundle.setup.settings.nockingPoint;
-  const stands = now === null ? [] : [`It is on record as ${squareText(now, units)}.`];
-  const off = now === null || now < level.low || now > level.high;
-  const away: Cause = {
-    cause: now !== null && now < level.low ? 'The nocking point is low' : 'The nocking point is high',
-    evidenceFor: off ? stands : [],
-    evidenceAgainst: [],
-  };
-  return [...(off && now !== null ? [away] : []), ...findingCauses(input, 'height'), ...contextCauses([...new Set(weakens)])];
-}
-
-function figuresOf(input: TrialInput, { points, line, arrows }: HeightsAlong): TrialReading['figures'] {
-  const { units } = input;
-  return [
-    ...points.map(({ setting, value, high }) =>
-      placeFigure(`Bare above fletched at ${squareText(setting, units)}`, value, high - value, units),
-    ),
-    ...(line === null
-      ? []
-      : [
-          placeFigure(
-            `For each ${textQuantity(STEP, 'setting', units)} higher`,
-            line.slope.value * STEP,
-            ((line.slope.high - line.slope.low) / 2) * STEP,
-            units,
-          ),
-        ]),
-    ...(line?.level == null || line.slope.value > 0
-      ? []
-      : [
-          {
-            name: 'Level at',
-            value: squareText(line.level.value, units),
-            interval: `${showQuantity(line.level.low, 'setting', units).figure} to ${textQuantity(line.level.high, 'setting', units)} above square`,
-          },
-        ]),
-    ...countFigures(input, `${arrows[0]} fletched and ${arrows[1]} bare`),
-  ];
-}
-
-function plotOf({ points, line }: HeightsAlong, tried: readonly number[]): TrialReading['plot'] {
-  const ends = [Math.min(...tried), Math.max(...tried)];
-  return {
-    kind: 'heights',
-    points,
-    line: line === null ? [] : ends.map((setting) => ({ setting, height: line.middle + line.slope.value * (setting - line.at) })),
-    level: line === null || line.slope.value > 0 ? null : line.level,
-  };
-}
-
-const whyLevel = (): TrialReading['why'] => ({
-  title: 'Where do they strike level?',
-  text: 'How far the bare shafts strike above the fletched at each nocking point, a straight line through these by their doubt, and the place where it crosses nought. Its interval has ends only when the line is told from level; before that nothing is read.',
-  equation: '(a + b u)\u00b2 = t\u00b2 (V\u2090 + u\u00b2 V\u1d66)',
-  symbols: [],
-  source: sources['fieller-1954'],
-});
 
 function tooFew(input: TrialInput): TrialReading {
   const { trial } = input;

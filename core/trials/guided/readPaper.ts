@@ -1,20 +1,18 @@
 import type { Tear } from '../../model/trial.ts';
 import { textQuantity } from '../../units/index.ts';
-import { causesOf } from '../causes.ts';
 import { nockingStep, type Shower } from '../nockingStep.ts';
 import { outwardOf } from '../outward.ts';
-import type { Cause, NextStep } from '../reading.ts';
+import type { NextStep } from '../reading.ts';
 import { clearanceStep } from '../remedies.ts';
 import { stepOf } from '../step.ts';
-import { acrossText } from '../words.ts';
 import { USUAL_TEAR, usualTearText } from './disputed.ts';
-import { findingCauses } from './findingCauses.ts';
 import { placeFigure } from './figures.ts';
 import { notForFingers } from './notForFingers.ts';
 import { gated, outcome } from './outcome.ts';
 import { tearEvidence, type TearEvidence } from './tears.ts';
 import { tearWhy } from './tearWhy.ts';
 import type { TrialFigure, TrialInput, TrialReading } from './types.ts';
+import { tearCauses, tearHeadline, tearSubline } from './tearWords.ts';
 
 const tearShows: Shower = {
   what: 'the tear',
@@ -86,12 +84,12 @@ function read(
   );
   const told = height !== null || lateral !== null;
   return outcome(input, {
-    headline: headlineOf(evidence, lateral, units),
-    subline: sublineOf(evidence, units),
+    headline: tearHeadline(evidence, lateral, units),
+    subline: tearSubline(evidence, units),
     verdict: told ? 'read' : 'nothing shown',
     next,
     others: rest,
-    causes: causesFor(input, { height, lateral }, evidence, beside),
+    causes: tearCauses(input, { height, lateral }, evidence, beside),
     ifNot:
       'If the tear does not change, put it back; a tear that stays whatever is moved is a touch of the bow, so test the clearance.',
     waste: `Chasing a tear to the side of less than ${usualTearText(units)}: it can come from a tuned bow.`,
@@ -108,67 +106,6 @@ const leave = ({ changes }: TearEvidence, input: TrialInput): NextStep =>
       : `No height is shown, and to the side no more than the ${usualTearText(input.units)} that a tuned bow may leave.`,
     { then: 'Go on with bare shafts.' },
   );
-
-function headlineOf(
-  { vertical, up, across }: TearEvidence,
-  lateral: 'weak' | 'stiff' | null,
-  units: TrialInput['units'],
-): string {
-  if (vertical !== null)
-    return `The nock tears ${acrossText(up.value, units)} ${vertical === 'nock high' ? 'high' : 'low'}, and that is real`;
-  if (lateral !== null)
-    return `The nock tears ${acrossText(across.value, units)} to the ${across.value > 0 ? 'right' : 'left'}: a gross error`;
-  return `No height shown, and nothing gross to the side`;
-}
-
-function sublineOf({ vertical, gross, across, up, changes }: TearEvidence, units: TrialInput['units']): string {
-  const largest = Math.max(Math.abs(up.low), Math.abs(up.high));
-  const height = vertical === null ? `In height the true tear is at most ${acrossText(largest, units)}, 19 times in 20.` : '';
-  const side =
-    gross === null
-      ? `To the side it is ${acrossText(across.value, units)}, which is not read: up to ${usualTearText(units)} can come from a tuned bow.`
-      : vertical === null
-        ? 'Read as gross only: the paper does not tell stiff or weak from a touch of the bow.'
-        : 'To the side it is gross too; height comes first.';
-  const differs = changes ? 'The height changes with the distance, so each distance counts as one tear.' : '';
-  return [height, side, differs].filter((sentence) => sentence !== '').join(' ');
-}
-
-function causesFor(
-  input: TrialInput,
-  { height, lateral }: { height: 'nocking point high' | 'nocking point low' | null; lateral: 'stiff' | 'weak' | null },
-  { changes }: TearEvidence,
-  beside: TearEvidence | null,
-): readonly Cause[] {
-  const sides = causesOf(input.bundle, { lateral, vertical: height, erratic: false }, input.units);
-  const steady = changes ? [] : ['The height is the same at all distances, so far as these tears show.'];
-  const touch: Cause = {
-    cause: 'Fletching or shaft touches the bow',
-    evidenceFor: changes ? ['The tear changes with the distance.'] : [],
-    evidenceAgainst: height === null ? [] : steady,
-  };
-  const agrees =
-    beside === null || height === null
-      ? null
-      : beside.vertical === null
-        ? null
-        : (beside.vertical === 'nock high') === (height === 'nocking point high');
-  const withBare = sides.map((cause, i): Cause => {
-    if (i > 0 || agrees === null) return cause;
-    const words = `Bare shafts tear ${agrees ? 'the same way' : 'the other way'}.`;
-    return agrees
-      ? { ...cause, evidenceFor: [...cause.evidenceFor, words] }
-      : { ...cause, evidenceAgainst: [...cause.evidenceAgainst, words] };
-  });
-  if (height === null && lateral === null) return changes ? [touch] : [];
-  const weak = height === null && lateral === 'weak';
-  return [
-    ...(weak ? [touch] : []),
-    ...withBare,
-    ...(weak ? [] : [touch]),
-    ...(height === null ? [] : findingCauses(input, 'height')),
-  ];
-}
 
 function figuresOf(evidence: TearEvidence, { units, trial }: TrialInput): readonly TrialFigure[] {
   const { across, up, n, fletching } = evidence;

@@ -10,7 +10,7 @@ import {
   type TrialGroups,
   type TrialKind,
 } from '../../../../core/model/index.ts';
-import { exampleTrial, type SpreadAt, type TrialInput } from '../../../../core/trials/index.ts';
+import { exampleTrial, readTrial, type SpreadAt, type TrialInput } from '../../../../core/trials/index.ts';
 import { normalPair, type Random } from '../../../../fixtures/random.ts';
 import { mirroredBundle, mirroredGroup, ring, setUp, shotWith, withContext } from '../build.ts';
 
@@ -84,3 +84,9 @@ export const mirrored = (input: TrialInput): TrialInput => ({
   trial: { ...input.trial, tears: input.trial.tears.map((tear) => ({ ...tear, across: 0 - tear.across })) },
   groups: new Map([...input.groups].map(([id, group]) => [id, mirroredGroup(group)])),
 });
+
+/** A reading in three words: its verdict, and the kind and title of the next step. */
+export const read = (input: TrialInput) => {
+  const { verdict, next } = readTrial(input);
+  return [verdict, next.kind, next.title];
+};
