@@ -58,6 +58,7 @@ export function Stage({
     <div className="photo-stage" style={{ width, height }}>
       <canvas ref={canvas} width={Math.round(width * ratio)} height={Math.round(height * ratio)} style={{ width, height }} />
       <svg
+        ref={target}
         width={width}
         height={height}
         role="application"
