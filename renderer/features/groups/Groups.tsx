@@ -62,7 +62,10 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
   const [stop] = shootingStops(bundle, units);
   const entering = second !== null && page.enteringId === second.group.id ? second : first;
   const alone = aloneSentence(first, units);
-  const size = room === null ? null : Math.max(280, Math.floor(Math.min(room.width * 0.56 - 46, room.height - (second === null ? 162 : 190), 620)));
+  const size =
+    room === null
+      ? null
+      : Math.max(280, Math.floor(Math.min(room.width * 0.56 - 46, room.height - (second === null ? 162 : 190), 620)));
   return (
     <>
       <div className="head groups-head">
