@@ -11,9 +11,10 @@ describe('the demo club', () => {
     expect(records.every((record) => record.revision === 0 && record.archivedAt === null)).toBe(true);
   });
 
-  it('has archers, bows, arrows, set-ups, groups and snapshots', () => {
+  it('has archers, bows, arrows, set-ups, groups, trials and snapshots', () => {
     expect([of('archer').length, of('bow').length, of('arrowSet').length, of('setup').length]).toEqual([4, 4, 6, 6]);
-    expect([of('group').length, of('snapshot').length]).toEqual([23, 4]);
+    expect([of('group').length, of('snapshot').length]).toEqual([53, 4]);
+    expect([of('trial').length, of('scoreSheet').length]).toEqual([10, 1]);
     expect(of('archer').filter((archer) => archer.hand === 'left').length).toBe(1);
   });
 
