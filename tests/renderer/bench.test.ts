@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Channel, Host, HostEvent, Input, Written } from '../../core/host.ts';
+import { exampleFletched } from '../../core/model/example.ts';
 import { defaultPreferences } from '../../core/model/preferences.ts';
 import { ok, type Problem, refuse } from '../../core/model/problem.ts';
 import type { BenchRecord, Change } from '../../core/model/records.ts';
@@ -151,5 +152,41 @@ describe('the store that mirrors the notebook', () => {
       written: { ...news, records: [{ id: archer.id, record: { ...archer, revision: 1 } }] },
     });
     expect(bench.getState().records.get(archer.id)).toMatchObject({ name: 'Newer', revision: 2 });
+  });
+
+  it('sends of a group only the shots an edit is about, one after another, and an edit that changes nothing not at all', async () => {
+    const { host, changes, records } = memoryHost();
+    const group = { ...exampleFletched, shots: exampleFletched.shots.slice(0, 3) };
+    records.set(group.id, group);
+    const bench = createBench(host);
+    await bench.getState().open('own');
+    const [first, , third] = group.shots;
+    if (first === undefined || third === undefined) throw new Error('three shots were expected');
+    const set = (id: number) => bench.getState().changeShots(`Shot ${id}`, group.id, () => ({ put: [{ ...first, id }] }));
+    await Promise.all([set(101), set(102), bench.getState().changeShots('Nothing', group.id, () => null)]);
+    await bench.getState().changeShots('One out', group.id, () => ({ out: [third.id] }));
+    expect(changes.map(({ label }) => label)).toEqual(['Shot 101', 'Shot 102', 'One out']);
+    const here = bench.getState().records.get(group.id);
+    expect(here).toEqual(records.get(group.id));
+    expect(here).toMatchObject({ revision: 3, shots: [{ id: first.id }, {}, { id: 101 }, { id: 102 }] });
+  });
+
+  it('follows another window’s edit of shots, and looks again where it cannot', async () => {
+    const { host, records, tell } = memoryHost();
+    const group = { ...exampleFletched, revision: 4, shots: exampleFletched.shots.slice(0, 1) };
+    records.set(group.id, group);
+    const bench = createBench(host);
+    await bench.getState().open('own');
+    const [shot] = group.shots;
+    if (shot === undefined) throw new Error('a shot was expected');
+    const state = { undo: { label: 'A shot moved', entry: 9 }, redo: null };
+    const edit = { groupId: group.id, revision: 4, out: [], put: [{ ...shot, x: 0.123 }] };
+    tell({ event: 'shots.changed', book: 'own', edit, revision: 5, state });
+    expect(bench.getState().records.get(group.id)).toMatchObject({ revision: 5, shots: [{ x: 0.123 }] });
+    expect(bench.getState().undoState.undo?.label).toBe('A shot moved');
+    records.set(group.id, { ...group, revision: 8, shots: [] });
+    tell({ event: 'shots.changed', book: 'own', edit: { ...edit, revision: 7 }, revision: 8, state });
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    expect(bench.getState().records.get(group.id)).toMatchObject({ revision: 8, shots: [] });
   });
 });

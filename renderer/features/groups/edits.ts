@@ -27,13 +27,7 @@ export function addShot(bench: Bench, groupId: Id, at: { x: number; y: number })
 }
 
 /** Rewrites one shot; a shot that is gone is no reason for a Change that changes nothing and empties the redo pile. */
-export function rewriteShot(
-  bench: Bench,
-  groupId: Id,
-  shotId: number,
-  label: string,
-  patch: (shot: Shot) => Shot,
-): Promise<boolean> {
+function rewriteShot(bench: Bench, groupId: Id, shotId: number, label: string, patch: (shot: Shot) => Shot): Promise<boolean> {
   return bench.getState().changeShots(label, groupId, ({ shots }) => {
     const shot = shots.find(({ id }) => id === shotId);
     return shot === undefined ? null : { put: [patch(shot)] };
