@@ -38,6 +38,7 @@ export function readBare(input: TrialInput): TrialReading {
     ...(shift === null ? {} : { why: shiftWhy(shift, units) }),
   };
   const beside = [...findingCauses(input, 'scatter'), ...contextCauses(weakens)];
+  const more = moreAfter(far);
   if (problem !== null) {
     const { headline, subline } = voidWords(problem, shift, units);
     return voided(input, headline, subline, change.next, shown);
@@ -45,6 +46,7 @@ export function readBare(input: TrialInput): TrialReading {
   if (noGroup !== null)
     return voided(input, noGroup.headline, noGroup.subline, change.next, {
       ...shown,
+      more,
       causes: [...causesOf(bundle, { ...axes, erratic: true }, units), ...beside],
     });
   if (opposed !== null) {
@@ -54,10 +56,17 @@ export function readBare(input: TrialInput): TrialReading {
     });
     return voided(input, 'No reading: the distances disagree', opposed, change.next.kind === 'stop' ? change.next : next, {
       ...shown,
+      more,
       causes: beside,
     });
   }
   return read(input, evidence, change, shown);
+}
+
+/** What was shot says nothing, so that a verdict takes as many again. */
+function moreAfter({ fletched, bare }: BareEvidence['far']): NonNullable<TrialReading['more']> {
+  const least = { fletched: Math.max(FEWEST.fletched, fletched.shots.length), bare: Math.max(FEWEST.bare, bare.shots.length) };
+  return { arrows: least.fletched + least.bare, text: `Once that is mended, ${howMany(fletched, bare)} again.` };
 }
 
 function changeFor({ bundle, units }: TrialInput, { far, problem, shift, axes, noGroup }: BareEvidence): NextChange {

@@ -1,4 +1,3 @@
-import type { Bow } from '../../model/bow.ts';
 import type { ClearanceShot } from '../../model/trial.ts';
 import { sources } from '../../sources.ts';
 import type { Cause, NextStep } from '../reading.ts';
@@ -42,7 +41,7 @@ export function readClearance(input: TrialInput): TrialReading {
   const share = shareOf(touched, shots.length);
   const of100 = `${Math.floor(100 * share.low)} to ${Math.ceil(100 * share.high)} of 100`;
   const clear = touched === 0;
-  const { next, others } = steps(touches, input.bundle.bow.arrowPass);
+  const { next, others } = steps(touches, input);
   return outcome(input, {
     headline: clear
       ? `Nothing is touched in ${shots.length} shots`
@@ -86,7 +85,7 @@ function list(parts: readonly Part[]): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-function steps({ parts, touched, turns }: Touches, pass: Bow['arrowPass']): Pick<TrialReading, 'next' | 'others'> {
+function steps({ parts, touched, turns }: Touches, { bundle, trial }: TrialInput): Pick<TrialReading, 'next' | 'others'> {
   if (touched === 0)
     return {
       next: stepOf('leave', 'Leave it: nothing is touched', 'The powder shows no mark but the trace of the shaft.', {
@@ -97,12 +96,13 @@ function steps({ parts, touched, turns }: Touches, pass: Bow['arrowPass']): Pick
   const order = [
     ...(parts.includes('arm or clothing') ? [arm] : []),
     ...(turns < MOST_TURNS && (parts.includes('fletching') || parts.includes('nock end of the shaft')) ? [nock] : []),
-    ...(pass === 'rest and button' ? [rest] : []),
+    ...(bundle.bow.arrowPass === 'rest and button' ? [rest] : []),
     fletching,
     point,
     spine,
-  ];
-  const [next = fletching, ...others] = order;
+    // What was tried before is not tried again; the nock is counted by its turns.
+  ].filter((step) => step === nock || trial.changes.every(({ title }) => title !== step.title));
+  const [next = spine, ...others] = order;
   return { next, others };
 }
 

@@ -73,8 +73,16 @@ function read(
     height === null
       ? null
       : nockingStep(bundle, height, Math.abs(up.value) < 2 * (bundle.arrowSet.diameter ?? 0.006), units, AGAIN, tearShows);
-  const first: NextStep =
-    nocking ?? (lateral === 'weak' ? clearanceStep('change', AGAIN) : lateral === 'stiff' ? confirm : leave(evidence, input));
+  // Tears have no time of their own: once a setting was moved in this trial they are of the old one.
+  const moved = input.trial.changes.some(({ patch }) => patch !== null);
+  const first: NextStep = moved
+    ? stepOf(
+        'again',
+        'Tear paper anew in a trial of its own',
+        'A setting was moved since these were torn: the reading is of the old one.',
+        { then: AGAIN },
+      )
+    : (nocking ?? (lateral === 'weak' ? clearanceStep('change', AGAIN) : lateral === 'stiff' ? confirm : leave(evidence, input)));
   const others = [...(lateral === 'weak' || height === 'nocking point low' ? [clearanceStep('change', AGAIN)] : []), confirm];
   const { next, others: rest } = gated(
     input,

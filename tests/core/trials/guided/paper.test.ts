@@ -51,6 +51,18 @@ describe('the paper tear', () => {
     expect(found.subline).toContain('each distance counts as one tear');
   });
 
+  it('moves the nocking point once, and wants new tears after it', () => {
+    const high = paper(0, 25);
+    const moved = {
+      ...high,
+      trial: {
+        ...high.trial,
+        changes: [{ at: high.now, title: 'Lower the nocking point 1.6 mm', patch: { nockingPoint: 0.0044 } }],
+      },
+    };
+    expect(read(moved)).toEqual(['read', 'again', 'Tear paper anew in a trial of its own']);
+  });
+
   it('wants three tears of a kind', () => {
     expect(readTrial(trialOf('paper tear', [], { trial: { tears: tears(0, 25).slice(0, 2) } }))).toMatchObject({
       verdict: 'too few',

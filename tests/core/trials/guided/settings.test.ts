@@ -88,6 +88,16 @@ describe('the clearance', () => {
     expect(read(trialOf('clearance', [], { trial: { clearance: turned } }))[2]).toBe('Shorten or turn in the arm of the rest');
   });
 
+  it('does not try twice what is on record as tried', () => {
+    const input = shots(['rest']);
+    expect(read(input)[2]).toBe('Shorten or turn in the arm of the rest');
+    const tried = {
+      ...input,
+      trial: { ...input.trial, changes: [{ at: input.now, title: 'Shorten or turn in the arm of the rest', patch: null }] },
+    };
+    expect(read(tried)[2]).toBe('Try lower or shorter fletching');
+  });
+
   it('clears the arm before anything else', () => {
     expect(read(shots(['arm or clothing', 'fletching']))[2]).toBe('Clear arm and clothing');
   });
