@@ -7,7 +7,7 @@ import { cropOf, homographyIn } from '../../renderer/features/groups/photo/crop.
 import { pictureSize } from '../../renderer/features/groups/photo/pictureSize.ts';
 import { pngOf } from '../e2e/pictureFile.ts';
 
-const ascii = (text: string): number[] => [...text].map((character) => character.charCodeAt(0));
+const ascii = (text: string): number[] => [...Buffer.from(text, 'latin1')];
 const zeros = (count: number): number[] => Array.from({ length: count }, () => 0);
 
 /** First bytes of files of 640 by 480, written out from their published forms. */
