@@ -48,8 +48,9 @@ export function trialBench(records: readonly BenchRecord[], now: Stamp) {
   return { get, bundle, groupsOf, input, read: (trialId: string): TrialReading => readTrial(input(trialId)) };
 }
 
-/** Whether a reading puts first what was planted: its cause and the change that mends it; where nothing was, the step that says so. */
-export function namedFirst({ expected }: PlantedTrial, { causes, next }: TrialReading, { setup }: Bundle): boolean {
+/** Whether a reading has the planted verdict and puts first what was planted: its cause and the change that mends it; where nothing was, the step that says so. */
+export function namedFirst({ expected }: PlantedTrial, { verdict, causes, next }: TrialReading, { setup }: Bundle): boolean {
+  if (verdict !== expected.verdict) return false;
   const first = (causes[0]?.cause ?? '').toLowerCase();
   if (expected.cause !== null && !first.includes(expected.cause)) return false;
   if (expected.setting === null) return next.kind === expected.next;
