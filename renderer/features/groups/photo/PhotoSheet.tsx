@@ -94,7 +94,8 @@ export function PhotoSheet({ group, onClose }: { group: ShotGroup; onClose(): vo
     return keepPhoto(bench, group.id, places, picture);
   };
 
-  const sentence = told ?? wrong;
+  // What was not found is no news once it is marked.
+  const sentence = told ?? (byHand?.ok === true ? null : wrong);
   const count = `${holes.length} ${holes.length === 1 ? 'shot' : 'shots'}`;
   return (
     <EntrySheet
@@ -157,7 +158,8 @@ export function PhotoSheet({ group, onClose }: { group: ShotGroup; onClose(): vo
         <div className="photo-right">
           <p className="note">
             Read as the group’s face: <strong>{face.name}</strong>.
-            {group.shots.length > 0 && ` The ${group.shots.length} shots that the group has stay.`}
+            {group.shots.length > 0 &&
+              ` The ${group.shots.length === 1 ? 'shot' : `${group.shots.length} shots`} that the group has ${group.shots.length === 1 ? 'stays' : 'stay'}.`}
           </p>
           {sentence !== null && (
             <p className="note caution-text" role="alert">
