@@ -147,7 +147,11 @@ describe.runIf(onUnix)('npm start', () => {
   it('on an old Node says in one line which was expected', () => {
     const old = "Object.defineProperty(process.versions, 'node', { value: '18.20.4' });";
     const program = `${old} import(${JSON.stringify(pathToFileURL(START).href)})`;
-    const { status, stdout, stderr } = spawnSync(process.execPath, ['-e', program], { encoding: 'utf8', env: desktop(''), timeout: 30_000 });
+    const { status, stdout, stderr } = spawnSync(process.execPath, ['-e', program], {
+      encoding: 'utf8',
+      env: desktop(''),
+      timeout: 30_000,
+    });
     expect(stdout).toBe('');
     expect(stderr).toMatch(/^Node 20\.19 or later was expected; this is 18\.20\.4\..*\n$/);
     expect(status).toBe(1);
