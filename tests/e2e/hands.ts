@@ -20,7 +20,7 @@ const inFront = async (page: Page): Promise<Locator> => {
   return (await sheet.count()) > 0 ? sheet : page.locator('body');
 };
 
-async function onceKept(page: Page): Promise<void> {
+export async function onceKept(page: Page): Promise<void> {
   await expect(page.locator('.kept dd')).not.toHaveText('writing…');
 }
 
@@ -109,7 +109,7 @@ const stepsTo = (page: Page, name: string | RegExp): Promise<number> =>
   );
 
 /** Presses Tab until the thing of that name has the focus: if it cannot be reached so, neither can a person reach it. */
-async function tabTo(page: Page, name: string | RegExp): Promise<void> {
+export async function tabTo(page: Page, name: string | RegExp): Promise<void> {
   const fits = (text: string) => (typeof name === 'string' ? text === name : name.test(text));
   const most = 160;
   // How far it ought to be is counted first, so that the page is not asked after every step; what counts is where the steps lead.

@@ -14,7 +14,7 @@ export function PlanPart({ input, trial, told, rows }: PartProps) {
   const begin = async () => {
     const done = await setTrial(bench, trial.id, `${trial.name}: cautions read`, { cautionsRead: now() });
     if (!done) return;
-    standIn(trial.id, { part: null, row: null });
+    standIn(trial.id, { part: 'shoot', row: null });
     const row = rows.rows.find(({ key }) => key === rows.next);
     if (row !== undefined) await takeUp(bench, trial.id, row, faceFor(input, row));
   };

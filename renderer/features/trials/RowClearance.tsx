@@ -5,9 +5,9 @@ import { Choice } from '../../design/index.ts';
 import { Tail } from '../../plots/trial/Tail.tsx';
 import { useBenchApi } from '../../state/useBench.ts';
 import { dropClearance, putClearance } from './edits.ts';
+import { afterRow } from './goOn.ts';
 import { RowHead } from './RowHead.tsx';
 import type { PartProps } from './shared.ts';
-import { standIn } from './store.ts';
 import { nockTurns, touchedText, turnText } from './touched.ts';
 
 type Part = ClearanceShot['touched'][number];
@@ -26,7 +26,7 @@ function OneShot({ input, trial, rows, row }: Pick<PartProps, 'input' | 'trial' 
   const toggle = (part: Part) => setTouched((now) => (now.includes(part) ? now.filter((one) => one !== part) : [...now, part]));
   const put = async (marks: readonly Part[]) => {
     const shot: ClearanceShot = { touched: parts.filter((part) => marks.includes(part)), nockTurn: turn };
-    if (await putClearance(bench, trial.id, row, shot)) standIn(trial.id, { row: null });
+    if (await putClearance(bench, trial.id, row, shot)) afterRow(trial.id, rows, row.key);
   };
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key.toLowerCase() !== 'c' || event.repeat || event.ctrlKey || event.metaKey || event.altKey) return;

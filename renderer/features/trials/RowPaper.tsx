@@ -8,9 +8,9 @@ import { useBenchApi, useUnits } from '../../state/useBench.ts';
 import { usualShaft } from '../groups/derive.ts';
 import { tearsOf } from './derive.ts';
 import { dropTear, putTear } from './edits.ts';
+import { afterRow } from './goOn.ts';
 import { RowHead } from './RowHead.tsx';
 import type { PartProps } from './shared.ts';
-import { standIn } from './store.ts';
 import { TypedTear } from './TypedTear.tsx';
 import { tearText } from './words.ts';
 
@@ -28,7 +28,7 @@ const directions: Record<string, readonly [across: number, up: number]> = {
 const rounded = (metres: number): number => Math.round(metres * 2000) / 2000 + 0;
 
 /** A tear on the paper: the point's hole is the middle, one click or Enter says where the nock went through. */
-export function RowPaper({ input, trial, row, size }: PartProps & { row: TrialRow; size: number }) {
+export function RowPaper({ input, trial, rows, row, size }: PartProps & { row: TrialRow; size: number }) {
   const bench = useBenchApi();
   const units = useUnits();
   const [cross, setCross] = useState<Place | null>(null);
@@ -37,7 +37,7 @@ export function RowPaper({ input, trial, row, size }: PartProps & { row: TrialRo
   const put = async ({ across, up }: Place) => {
     const tear: Tear = { distance: row.place?.distance ?? 2, across: rounded(across), up: rounded(up), fletching: row.fletching };
     setCross(null);
-    if (await putTear(bench, trial.id, row, tear)) standIn(trial.id, { row: null });
+    if (await putTear(bench, trial.id, row, tear)) afterRow(trial.id, rows, row.key);
   };
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;

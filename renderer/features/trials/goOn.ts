@@ -1,3 +1,4 @@
+import type { Id } from '../../../core/model/common.ts';
 import type { TrialInput, TrialRow, TrialSheet } from '../../../core/trials/index.ts';
 import type { Bench } from '../../state/bench.ts';
 import { focusEntry } from '../groups/entry/focusEntry.ts';
@@ -10,6 +11,11 @@ import { standIn } from './store.ts';
 export async function takeRow(bench: Bench, input: TrialInput, row: TrialRow): Promise<void> {
   standIn(input.trial.id, { part: 'shoot', row: row.key });
   await takeUp(bench, input.trial.id, row, faceFor(input, row));
+}
+
+/** After a row that is entered at one stroke the next that is wanted is in hand by itself; after the last one, what they say. */
+export function afterRow(trialId: Id, rows: TrialSheet, key: string): void {
+  standIn(trialId, { part: rowAfter(rows, key) === null ? 'read' : 'shoot', row: null });
 }
 
 /** Goes on to the next row that is wanted; after the last one, to what they say. */

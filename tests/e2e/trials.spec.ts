@@ -1,0 +1,104 @@
+import { test } from './bench.ts';
+import { walk, walkers, type Walk } from './trialWalk.ts';
+
+/** A group about the centre; moved to where it is wanted. Invented. */
+const group = [
+  [-9, 4],
+  [7, -6],
+  [2, 9],
+  [-5, -8],
+  [10, 3],
+  [-4, 1],
+] as const;
+const at = (x: number, y: number, arrows: number) => ({
+  shots: group.slice(0, arrows).map(([dx, dy]) => [x + dx, y + dy] as const),
+});
+
+/** Each with as few arrows as its reading needs. */
+const trials: readonly Walk[] = [
+  {
+    kind: 'Bare shaft',
+    plan: [
+      ['distances', '18'],
+      ['ends at each', '1'],
+      ['fletched an end', '6'],
+      ['bare an end', '4'],
+    ],
+    rows: [at(0, 0, 6), at(60, 0, 4)],
+    finds: {
+      right: /^Bare shafts land 59 mm right of fletched, and that is real.*Right-handed, right reads weak/,
+      left: /^Bare shafts land 59 mm right of fletched, and that is real.*Left-handed, right reads stiff/,
+    },
+    next: /button|point/i,
+    end: 'Note it as done',
+  },
+  {
+    kind: 'Paper tear',
+    plan: [['distances to the paper', '3']],
+    rows: [{ tear: [5, 25] }, { tear: [5, 30] }, { tear: [10, 25] }],
+    finds: /^The nock tears 2\d mm high, and that is real/,
+    next: /^Lower the nocking point/,
+    end: 'Note it as done',
+  },
+  {
+    kind: 'Walk-back',
+    plan: [['distances', '10, 20, 30 m']],
+    rows: [at(10, 0, 3), at(50, 0, 3), at(90, 0, 3)],
+    finds: { right: /^The line slants to the right.*/, left: /^The line slants to the right.*/ },
+    next: /./,
+    end: 'End the trial',
+  },
+  {
+    kind: 'Brace height',
+    plan: [
+      ['brace heights', '8 1/2, 8 3/4 in'],
+      ['ends at each', '1'],
+    ],
+    rows: [at(0, 0, 6), at(4, 2, 6)],
+    finds: /No brace height groups tighter/,
+    next: /./,
+    end: 'End the trial',
+  },
+  {
+    kind: 'Nocking point',
+    plan: [
+      ['nocking points', '4, 8 mm'],
+      ['ends at each', '1'],
+    ],
+    rows: [at(0, 0, 3), at(0, 30, 2), at(0, 0, 3), at(0, -30, 2)],
+    finds: /./,
+    next: /./,
+    end: 'End the trial',
+  },
+  {
+    kind: 'Clearance',
+    plan: [],
+    rows: [{ touched: [] }, { touched: ['fletching'] }, { touched: ['fletching', 'rest'] }],
+    finds: /marked in 2 of 3 shots/,
+    next: /^Turn the nock/,
+    end: 'Note it as done',
+  },
+  {
+    kind: 'A against B',
+    plan: [
+      ['the change on trial', 'a new tab'],
+      ['ends', '1'],
+      ['of A an end', '6'],
+      ['of B an end', '6'],
+    ],
+    rows: [at(0, 0, 6), at(50, 0, 6)],
+    finds: /^B lands 5\d mm right of A, and that is real/,
+    next: /./,
+    end: 'End the trial',
+  },
+];
+
+for (const trial of trials)
+  for (const walker of walkers)
+    test(`${trial.kind} is walked from its plan to the next change, ${walker.hand}-handed, by ${walker.take.name}`, async ({
+      bench,
+      page,
+    }) => {
+      void bench;
+      await walk(page, walker, trial);
+    });
