@@ -53,6 +53,14 @@ async function openSheet(page: Page, hands: Hands): Promise<void> {
 const load = (page: Page, picture: Parameters<typeof pngOf>[0]) =>
   page.getByLabel('Picture of the target').setInputFiles(file(picture));
 
+/** Lets a file fall on the window. */
+const drop = (page: Page, bytes: Buffer) =>
+  page.evaluate((base64) => {
+    const transfer = new DataTransfer();
+    transfer.items.add(new File([Uint8Array.from(atob(base64), (one) => one.charCodeAt(0))], 'target.png'));
+    window.dispatchEvent(new DragEvent('drop', { dataTransfer: transfer, cancelable: true }));
+  }, bytes.toString('base64'));
+
 const stage = (page: Page) => page.locator('.photo-target');
 
 /** A click at a place of the photo, in its widths. */
@@ -126,6 +134,10 @@ test('a picture of the target becomes shots within 3 mm, is kept with them, and 
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(page.locator('.face-target')).toHaveAttribute('aria-label', / 0 shots in /);
   await expect(page.getByRole('button', { name: 'The photo of the target' })).toHaveCount(0);
+  await page.getByRole('button', { name: 'From a photo' }).click();
+  await page.getByRole('button', { name: 'Cancel' }).click();
+  await expect(page.getByRole('dialog')).toHaveCount(0);
+  await expect(page.locator('.face-target')).toHaveAttribute('aria-label', / 0 shots in /);
 });
 
 test('a picture in which no rings are found says why, and its rings are marked by hand', async ({ bench: { page } }) => {
@@ -136,7 +148,7 @@ test('a picture in which no rings are found says why, and its rings are marked b
   await expect(page.getByRole('alert')).toContainText('no picture that can be read');
   const { data, width, height, homography } = photo();
   const grey = data.map((_, i) => (i % 4 === 3 ? 255 : data[i - (i % 4) + 1]!));
-  await load(page, { data: grey, width, height });
+  await drop(page, pngOf({ data: grey, width, height }));
   await expect(page.getByRole('alert')).toContainText('No gold was found in the picture');
   const onRing = async (radius: number, degrees: readonly number[]) => {
     for (const degree of degrees) {
@@ -154,6 +166,8 @@ test('a picture in which no rings are found says why, and its rings are marked b
   await expect(residual).toContainText('root mean square of 10 marks');
   expect(Number(await residual.getAttribute('data-residual'))).toBeLessThan(0.002);
   await expectNoBarrier(page);
+  await drop(page, pngOf(photo()));
+  await expect(page.getByRole('alert')).toContainText('Another picture would lose what is marked here');
   await page.getByLabel('a click marks').selectOption('a point straight above the centre');
   await clickPhoto(page, photo().up);
   await page.getByRole('button', { name: 'Straighten the face' }).click();
