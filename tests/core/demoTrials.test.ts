@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { driftOverEnds } from '../../core/group/index.ts';
-import { defaultPreferences, TrialKind } from '../../core/model/index.ts';
-import { sheetReading } from '../../core/questions/index.ts';
+import { defaultPreferences, TrialKind, type ShotGroup } from '../../core/model/index.ts';
+import { groupQuestions, sheetReading } from '../../core/questions/index.ts';
 import { sheet } from '../../core/trials/index.ts';
 import { plantedTruths } from '../../fixtures/demo/index.ts';
 import { now, of, pairs, records } from './demoClub.ts';
@@ -51,8 +51,9 @@ describe('the trials of the demo club', () => {
       const [first, ...others] = [...bench.input(id).groups.values()].map(({ context }) => context);
       const onTrial = trial === 'brace height' || trial === 'nocking point' || trial === 'a against b';
       for (const other of others) {
-        const { distance: _, settings, ...rest } = other;
+        const { distance: _, settings, shotAt, ...rest } = other;
         expect({ ...first, ...rest }, id).toEqual(first);
+        expect(shotAt.at.slice(0, 10), id).toBe(first?.shotAt.at.slice(0, 10));
         if (!onTrial) expect(settings).toEqual(first?.settings);
         compared++;
       }
@@ -65,6 +66,35 @@ describe('the trials of the demo club', () => {
       const newest = [...bench.groupsOf(setupId)].sort((a, b) => a.context.shotAt.at.localeCompare(b.context.shotAt.at));
       expect(newest.slice(-2).map(({ id }) => id)).toEqual([fletchedId, bareId]);
     }
+  });
+
+  it('let the newest groups be asked nothing new: no drift, no other centre, no flyer comes of what was tried before', () => {
+    const inTrials = new Set(of('trial').flatMap(({ groups }) => groups.flatMap(({ first, second }) => [first, second])));
+    let answered = 0;
+    for (const { setupId, fletchedId, bareId } of pairs)
+      for (const [about, beside] of [
+        [fletchedId, bareId],
+        [bareId, fletchedId],
+      ]) {
+        const group = bench.get('group', about ?? '');
+        const acts = (others: readonly ShotGroup[]) =>
+          groupQuestions({
+            group,
+            beside: bench.get('group', beside ?? ''),
+            others,
+            bundle: bench.bundle(setupId),
+            shaftRadius: 0.00275,
+            units,
+          })
+            .filter(({ standing }) => standing === 'act')
+            .map(({ id }) => id)
+            .sort();
+        const all = bench.groupsOf(setupId);
+        const before = acts(all.filter(({ id }) => !inTrials.has(id)));
+        expect(acts(all), `${setupId} ${group.fletching}`).toEqual(before);
+        answered += before.length;
+      }
+    expect(answered).toBeGreaterThan(2);
   });
 
   it('have planted in them what can be found: 3.5 standard errors and more (computed independently)', () => {
