@@ -20,7 +20,7 @@ const sizes = [
   { name: 'light-1024', colorScheme: 'light', width: 1024, height: 700 },
   { name: 'dark-1024', colorScheme: 'dark', width: 1024, height: 700 },
 ];
-const screens = ['Bow', 'Arrow', 'Groups', 'Aim', 'Compare', 'Record'];
+const screens = ['Bow', 'Arrow', 'Groups', 'Trials', 'Aim', 'Compare', 'Record'];
 
 /** One page further down in the work, if there is any more of it. */
 const scrolledDown = () => {

@@ -4,7 +4,7 @@ import type { Page } from 'playwright/test';
 import { expect, test } from './bench.ts';
 
 const WORK = '[data-region="work"]';
-const screens = ['Bow', 'Arrow', 'Groups', 'Aim', 'Compare', 'Record'] as const;
+const screens = ['Bow', 'Arrow', 'Groups', 'Trials', 'Aim', 'Compare', 'Record'] as const;
 
 /**
  * Everything axe knows, best practices too; a finding is printed with the element it concerns. What is the same on every screen is looked

@@ -1,6 +1,6 @@
 import { expect, test } from './bench.ts';
 
-const screens = ['Bow', 'Arrow', 'Groups', 'Aim', 'Compare', 'Record'] as const;
+const screens = ['Bow', 'Arrow', 'Groups', 'Trials', 'Aim', 'Compare', 'Record'] as const;
 
 test('the regions scroll, never the page, on every screen and in every window', async ({ bench, page }) => {
   expect(bench.notebook).not.toBe('');
