@@ -45,8 +45,8 @@ describe('An edit of shots', () => {
           after
             .filter(({ x }) => x === 1)
             .map(({ id }) => id)
-            .sort(),
-        ).toEqual([...put].sort());
+            .sort((a, b) => a - b),
+        ).toEqual([...put].sort((a, b) => a - b));
       }),
     );
   });

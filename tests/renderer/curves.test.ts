@@ -17,7 +17,7 @@ function curvesOf(bundle: Bundle) {
   const findings = allFindings(bundle, { units, now: exampleNow });
   const value = createBench(noHost);
   const html = renderToStaticMarkup(
-    createElement(BenchContext, { value, children: createElement(Curves, { bundle, findings, width: 700 }) }),
+    createElement(BenchContext, { value }, createElement(Curves, { bundle, findings, width: 700 })),
   );
   return {
     stops: findings.filter(({ level }) => level === 'stop').map(({ id }) => id),

@@ -120,7 +120,8 @@ describe('shots as a table', () => {
         const choice = inUnit(setting);
         const back = readShots(writeCsv(shotsTable(shots, choice)), asked, inUnit('mm'));
         expect(back.read.leftOut).toBe(0);
-        expect(back.shots.map(({ line: _, ...one }) => one)).toEqual(shots.map(({ id: _, ...one }) => one));
+        const told = ({ x, y, arrow, end, leftOut }: Omit<Shot, 'id'>) => ({ x, y, arrow, end, leftOut });
+        expect(back.shots.map(told)).toEqual(shots.map(told));
       }),
     );
   });

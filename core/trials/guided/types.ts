@@ -83,8 +83,13 @@ export interface TrialFigure {
   readonly interval: string;
 }
 
-/** The effect of a change worked out beforehand. Nothing does so yet, and nothing is invented in its place. */
-export type PredictedEffect = never;
+/** The effect of a change worked out beforehand, as a shift of the bare shafts [m]. Nothing does so yet, and nothing is invented in its place. */
+export interface PredictedEffect {
+  readonly across: number;
+  readonly up: number;
+  /** Half the width of its 95 % interval. */
+  readonly half: number;
+}
 
 /** What a trial says. */
 export interface TrialReading {

@@ -36,7 +36,14 @@ export function ShotsSheet({ group, onClose }: { group: ShotGroup; onClose(): vo
   }, [text, asked, origins, units, instead, opened]);
   const fromRows = useMemo(() => shotsOf(rows, units), [rows, units]);
   const shots = useMemo((): readonly RowShot[] => {
-    const pasted = (table?.shots ?? []).map(({ line: _, ...shot }): RowShot => ({ ...shot, id: null }));
+    const pasted = (table?.shots ?? []).map(({ x, y, arrow, end, leftOut }): RowShot => ({
+      x,
+      y,
+      arrow,
+      end,
+      leftOut,
+      id: null,
+    }));
     if (instead && table !== null) return pasted;
     return [...(typed ? fromRows.shots : opened), ...pasted];
   }, [table, instead, typed, fromRows, opened]);
