@@ -93,6 +93,7 @@ export function FlatFace({ face, homography, size, holes, shaftRadius, next, uni
             : [said(entry.at), `${score.points === 0 ? 'off the rings' : `ring ${score.points}`}; ${next}`]
         }
         marks={drawn.map((hole) => hole.at)}
+        onZoom={(factor, pixel) => setWindow(zoomed(view, whole, factor, toFace(view, pixel)))}
         aria-label={`The straightened face. ${holes.length} holes are marked. Arrow keys move the cross, Enter marks a hole, digits number it, Backspace takes it out, plus and minus look closer and wider.`}
         data={{
           'data-half': view.half,

@@ -16,11 +16,15 @@ interface Props extends Pick<SVGAttributes<SVGSVGElement>, 'aria-label'> {
   said: readonly [string, string];
   /** What the loupe should not cover [px]. */
   marks: readonly Point[];
+  /** Turning the wheel looks closer or wider about the pointer [px]. */
+  onZoom?(factor: number, at: Point): void;
   data?: Readonly<Record<`data-${string}`, string | number>>;
   children: ReactNode;
 }
 
 const NONE = {};
+/** A turn of the wheel that doubles what is seen [px]. */
+const WHEEL = 300;
 
 /** A picture that takes points: the bitmap on a canvas, what is drawn over it, and the loupe. */
 export function Stage({
@@ -33,6 +37,7 @@ export function Stage({
   looking,
   said,
   marks,
+  onZoom,
   data = NONE,
   children,
   ...rest
@@ -44,6 +49,18 @@ export function Stage({
     const here = document.activeElement;
     if (here === null || here === document.body || here instanceof HTMLDialogElement) target.current?.focus();
   }, []);
+  useEffect(() => {
+    const on = target.current;
+    if (on === null || onZoom === undefined) return undefined;
+    const turn = (event: WheelEvent) => {
+      // Or the sheet would scroll away under it.
+      event.preventDefault();
+      const corner = on.getBoundingClientRect();
+      onZoom(2 ** (-event.deltaY / WHEEL), { x: event.clientX - corner.left, y: event.clientY - corner.top });
+    };
+    on.addEventListener('wheel', turn, { passive: false });
+    return () => on.removeEventListener('wheel', turn);
+  }, [onZoom]);
   const ratio = window.devicePixelRatio;
   useEffect(() => {
     const on = canvas.current?.getContext('2d');

@@ -12,6 +12,8 @@ interface Flat {
 /** More pixels than the screen shows are there for the loupe. */
 const FOR_LOUPE = 2;
 const MOST = 1600;
+/** [ms] */
+const PAUSE = 40;
 
 /** The straightened face of a window: until it has come, the one before stands in its place, moved and stretched. */
 export function useFlat(
@@ -24,13 +26,17 @@ export function useFlat(
     let overtaken = false;
     const about = chained(homography, [1, 0, view.middle.x, 0, 1, view.middle.y, 0, 0, 1]);
     const pixels = Math.min(MOST, Math.round(FOR_LOUPE * view.size));
-    void flat({ homography: about, half: view.half, pixels }).then((bitmap) => {
+    const ask = async () => {
+      const bitmap = await flat({ homography: about, half: view.half, pixels });
       if (bitmap === null) return;
-      if (overtaken) return bitmap.close();
-      setShown({ bitmap, view });
-    });
+      if (overtaken) bitmap.close();
+      else setShown({ bitmap, view });
+    };
+    // While the wheel turns, none is asked for.
+    const wait = setTimeout(() => void ask(), PAUSE);
     return () => {
       overtaken = true;
+      clearTimeout(wait);
     };
   }, [homography, view, flat]);
   useEffect(() => () => shown?.bitmap.close(), [shown]);
