@@ -22,6 +22,7 @@ export const keyTable: readonly { readonly keys: string; readonly does: string }
   { keys: 'on the face: N, L', does: 'begin the next end, leave the shot in hand out' },
   { keys: 'at: 12 −8 and Enter, or 12r 8d', does: 'a shot 12 right and 8 down' },
   { keys: 'on the face: Page Up, Page Down', does: 'choose a shot; arrows then nudge it 1 mm; Esc lets it go' },
+  { keys: 'on a photo: as on the face', does: 'and plus and minus, or the wheel, look closer and wider' },
   { keys: 'on the flight: arrows', does: 'read it, or move its target, by 1; with Shift by 5, Page Up and Page Down by 10' },
   { keys: '?', does: 'this page' },
 ];
