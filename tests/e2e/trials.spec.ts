@@ -29,7 +29,8 @@ const trials: readonly Walk[] = [
       right: /^Bare shafts land 59 mm right of fletched, and that is real.*Right-handed, right reads weak/,
       left: /^Bare shafts land 59 mm right of fletched, and that is real.*Left-handed, right reads stiff/,
     },
-    next: /button|point/i,
+    // Right is weak for a right-handed archer and stiff for a left-handed one (common practice).
+    next: { right: /^Firm the button/, left: /^Soften the button/ },
     end: 'Note it as done',
   },
   {
@@ -44,8 +45,11 @@ const trials: readonly Walk[] = [
     kind: 'Walk-back',
     plan: [['distances', '10, 20, 30 m']],
     rows: [at(10, 0, 3), at(50, 0, 3), at(90, 0, 3)],
-    finds: { right: /^The line slants to the right.*/, left: /^The line slants to the right.*/ },
-    next: /./,
+    finds: {
+      right: /^The line slants to the right: 120 mm at 30 m.*That is inward for a right-handed archer/,
+      left: /^The line slants to the right: 120 mm at 30 m.*That is outward for a left-handed archer/,
+    },
+    next: /^Check the sight and the cant first$/,
     end: 'End the trial',
   },
   {
@@ -56,7 +60,7 @@ const trials: readonly Walk[] = [
     ],
     rows: [at(0, 0, 6), at(4, 2, 6)],
     finds: /No brace height groups tighter/,
-    next: /./,
+    next: /^Leave the brace height/,
     end: 'End the trial',
   },
   {
@@ -66,9 +70,9 @@ const trials: readonly Walk[] = [
       ['ends at each', '1'],
     ],
     rows: [at(0, 0, 3), at(0, 30, 2), at(0, 0, 3), at(0, -30, 2)],
-    finds: /./,
-    next: /./,
-    end: 'End the trial',
+    finds: /^Bare and fletched strike level at 5\.8 mm above square/,
+    next: /^Set the nocking point to 5\.6 mm above square$/,
+    end: 'Note it as done',
   },
   {
     kind: 'Clearance',
@@ -88,7 +92,7 @@ const trials: readonly Walk[] = [
     ],
     rows: [at(0, 0, 6), at(50, 0, 6)],
     finds: /^B lands 5\d mm right of A, and that is real/,
-    next: /./,
+    next: /^Neither is better: B only strikes elsewhere$/,
     end: 'End the trial',
   },
 ];

@@ -11,6 +11,9 @@ export function listText(values: readonly number[], measure: Measure, units: Uni
     .join(', ');
 }
 
+/** As the usual plans are: a figure typed again is the same place. */
+const toMicrometre = (si: number): number => Math.round(si * 1e6) / 1e6;
+
 /** The figures of such a list, lowest first and each once. A unit behind the last holds for those that have none of their own. */
 export function readList(text: string, measure: Measure, units: UnitChoice, most: number): Result<number[]> {
   const parts = text
@@ -22,7 +25,9 @@ export function readList(text: string, measure: Measure, units: UnitChoice, most
   for (const part of parts) {
     const read = readMeasure(measure, /[a-z"'′″]$/iu.test(part) ? part : `${part} ${unit}`.trim(), units);
     if (!read.ok) return read;
-    if (read.value !== null && !values.includes(read.value)) values.push(read.value);
+    if (read.value === null) continue;
+    const value = toMicrometre(read.value);
+    if (!values.includes(value)) values.push(value);
   }
   if (values.length === 0 || values.length > most) {
     const such = `as in 10, 18 ${unitOf(limits[measure].use, units)}`;
