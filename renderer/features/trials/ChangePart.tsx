@@ -52,7 +52,9 @@ export function ChangePart({ trial, reading, rows, bundle }: PartProps & { bundl
               Go on shooting
             </button>
           )}
-          {!changed && <OtherSteps steps={reading.others} />}
+          {!changed && (
+            <OtherSteps steps={reading.others} onNote={ended ? null : (step) => void noteDone(bench, trial.id, step)} />
+          )}
           {!changed && <WhyLink why={next.why} about={next.title} />}
         </div>
       </div>

@@ -3,7 +3,7 @@ import type { NextStep } from '../../../core/trials/index.ts';
 import { StepShown } from './StepShown.tsx';
 
 /** What else there is, in the trade's order, behind one word. */
-export function OtherSteps({ steps }: { steps: readonly NextStep[] }) {
+export function OtherSteps({ steps, onNote }: { steps: readonly NextStep[]; onNote: ((step: NextStep) => void) | null }) {
   const [open, setOpen] = useState(false);
   if (steps.length === 0) return null;
   return (
@@ -16,6 +16,11 @@ export function OtherSteps({ steps }: { steps: readonly NextStep[] }) {
           {steps.map((step) => (
             <li key={step.title}>
               <StepShown step={step} plain />
+              {onNote !== null && step.kind === 'change' && (
+                <button type="button" className="link" onClick={() => onNote(step)}>
+                  Note this one as done<span className="heard">: {step.title}</span>
+                </button>
+              )}
             </li>
           ))}
         </ol>

@@ -1,11 +1,14 @@
 import { textWidth } from '../textWidth.ts';
 import { timelineSize, type Label, type Time, type TimelineData } from './data.ts';
 
+/** How far a trial's pennant reaches before its staff [px]. */
+const pennant = 10;
+
 /** The chosen flags are named first; each name takes the upper or the lower row, right or left of its staff, or stays in the shelf. */
 export function placeFlags(flags: TimelineData['flags'], x: Time, left: number, right: number) {
   const taken: { row: number; from: number; to: number }[] = flags.map((flag) => ({
     row: 0,
-    from: x(flag.at) - 6,
+    from: x(flag.at) - (flag.trial === true ? pennant : 6),
     to: x(flag.at) + 6,
   }));
   const labels = new Map<string, Label & { row: number }>();
@@ -22,10 +25,11 @@ export function placeFlags(flags: TimelineData['flags'], x: Time, left: number, 
       [1, 1],
       [1, -1],
     ] as const) {
-      const from = side === 1 ? at + 9 : at - 9 - wide;
+      const clear = side === -1 && flag.trial === true ? pennant + 3 : 9;
+      const from = side === 1 ? at + clear : at - clear - wide;
       if (!free(row, from, from + wide)) continue;
       taken.push({ row, from: from - 4, to: from + wide + 4 });
-      labels.set(flag.id, { row, x: side === 1 ? at + 9 : at - 9, y: 0, text: flag.name, anchor: side === 1 ? 'start' : 'end' });
+      labels.set(flag.id, { row, x: at + side * clear, y: 0, text: flag.name, anchor: side === 1 ? 'start' : 'end' });
       break;
     }
   }
