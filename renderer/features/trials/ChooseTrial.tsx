@@ -55,6 +55,17 @@ export function ChooseTrial({ bundle, trials }: Props) {
         </p>
       </div>
       <div className="body">
+        {first.open !== null && (
+          <div className="acts trial-goes-on">
+            <button
+              type="button"
+              className="btn go"
+              onClick={() => first.open !== null && chooseTrial(bundle.setup.id, first.open.id)}
+            >
+              Go on with it
+            </button>
+          </div>
+        )}
         <table className="table trial-table">
           <thead>
             <tr>

@@ -99,7 +99,7 @@ function OnFace({ input, trial, rows, row, group, size }: OnFaceProps) {
           Leave out
         </button>
         <button type="button" className="link" onClick={() => setSheet(true)}>
-          Shots as a table
+          Table
         </button>
       </div>
       <FaceEntry

@@ -44,8 +44,7 @@ export function TrialPage({ bundle, trial }: { bundle: Bundle; trial: Trial }) {
         </p>
         {stop !== undefined && (
           <p className="trial-stop">
-            <Mark level="stop" />{' '}
-            <Fraction>{`${stop.title}. What was shot may be noted; no arrow is shot until this is mended.`}</Fraction>{' '}
+            <Mark level="stop" /> <Fraction>{stoppedText(head.headline, stop.title)}</Fraction>{' '}
             {stop.action !== null && (
               <button type="button" className="link" onClick={() => stop.action !== null && answer(bench, stop.action)}>
                 {stop.action.label}
@@ -71,6 +70,10 @@ export function TrialPage({ bundle, trial }: { bundle: Bundle; trial: Trial }) {
     </>
   );
 }
+
+/** A headline that names the stop is not said again. */
+const stoppedText = (headline: string, title: string): string =>
+  `${headline.toLowerCase().includes(title.toLowerCase()) ? '' : `${title}. `}What was shot may be noted; no arrow is shot until this is mended.`;
 
 function reached(trial: Trial, next: string | null): PartName {
   if (trial.ended !== null) return 'change';

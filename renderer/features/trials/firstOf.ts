@@ -11,13 +11,21 @@ interface FirstThing {
   readonly kind: TrialKind | null;
   /** What mends that something else. */
   readonly action: FindingAction | null;
+  /** The trial that goes on. */
+  readonly open: Trial | null;
 }
 
 /** What is most useful next, by the order of the trade: a stop, the brace height, a trial that goes on, the bare shaft. */
 export function firstOf(bundle: Bundle, trials: readonly Trial[], units: UnitChoice): FirstThing {
   const [stop] = shootingStops(bundle, units);
   if (stop !== undefined)
-    return { headline: `Nothing is shot yet: ${lowered(stop.title)}`, subline: stop.detail, kind: null, action: stop.action };
+    return {
+      headline: `Nothing is shot yet: ${lowered(stop.title)}`,
+      subline: stop.detail,
+      kind: null,
+      action: stop.action,
+      open: null,
+    };
   const { value, verdict } = braceStanding(bundle);
   if (value !== null && (verdict === 'low' || verdict === 'high'))
     return {
@@ -25,6 +33,7 @@ export function firstOf(bundle: Bundle, trials: readonly Trial[], units: UnitCho
       subline: 'It is brought into its range before any other change; every reading after it rests on it.',
       kind: null,
       action: braceHeightFinding(bundle, units)?.action ?? null,
+      open: null,
     };
   const open = trials.find(({ ended }) => ended === null);
   if (open !== undefined)
@@ -33,6 +42,7 @@ export function firstOf(bundle: Bundle, trials: readonly Trial[], units: UnitCho
       subline: 'One change at a time: end a trial, or leave it and take it up again from the left column.',
       kind: null,
       action: null,
+      open,
     };
   return {
     headline: 'Begin with bare shafts',
@@ -40,6 +50,7 @@ export function firstOf(bundle: Bundle, trials: readonly Trial[], units: UnitCho
       'They show the height of the nocking point before anything is turned sideways. Each trial is planned before it is shot.',
     kind: 'bare shaft',
     action: null,
+    open: null,
   };
 }
 

@@ -6,7 +6,7 @@ export function pictureNote(plot: TrialPlot): string {
     case 'shifts':
       return 'The dashed oval holds the second centre, as seen from the first, with 95 %. Right is right, up is up; all on one scale.';
     case 'tears':
-      return `Each tear from the hole of its point.${plot.mean === null ? '' : ' The blue oval holds the mean with 95 %.'} Inside the grey band a tear to the side can come from a tuned bow.`;
+      return `Each tear from the hole of its point.${plot.mean === null ? '' : ' The heavy oval holds the mean with 95 %.'} Inside the grey band a tear to the side can come from a tuned bow.`;
     case 'walk-back':
       return `Open dots are shots, the farther the lower, as they stand on the butt.${plot.line.length > 0 ? ' The line is the straight one with its 95 % band.' : ''}${plot.curve.length > 0 ? ' Dashed: the best bent one.' : ''}`;
     case 'sizes':
