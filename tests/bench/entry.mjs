@@ -75,7 +75,7 @@ export async function entryRows() {
   await page.getByRole('button', { name: 'Go on to the bow' }).click();
   await page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name: 'Groups', exact: true }).click();
   await page.getByRole('button', { name: 'Begin a fletched group' }).click();
-  await page.getByRole('button', { name: 'Shots as a table' }).click();
+  await page.getByRole('button', { name: 'Table', exact: true }).click();
   const file = { name: 'shots.csv', mimeType: 'text/csv', buffer: Buffer.from(table()) };
   await page.locator('dialog input[type="file"]').setInputFiles(file);
   await page.getByRole('button', { name: /^Keep 10,000 shots/ }).click();

@@ -70,7 +70,7 @@ for (const light of ['light', 'dark'] as const) {
       for (const opener of [/^Add a set-up/, /^Units and light/, /^Keys/, /^Why/]) await open('Bow', opener);
       for (const opener of [/^readings off the scale/, /^chronograph/, /^looked over/]) await open('Bow', opener);
       await open('Arrow', /^numbered arrows/);
-      for (const opener of [/^Causes/, /^Other changes/, /^Next group/, /^How the first/, /^Shots as a table/, /^Leave out/])
+      for (const opener of [/^Causes/, /^Other changes/, /^Next group/, /^How the first/, /^Table$/, /^Leave out/])
         await open('Groups', opener);
       await open('Record', /^Take a snapshot/);
     });

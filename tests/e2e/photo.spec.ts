@@ -47,7 +47,7 @@ async function openSheet(page: Page, hands: Hands): Promise<void> {
   await hands.press('Groups');
   await hands.press('Begin a fletched group');
   await expect(page.locator('.face-target')).toBeVisible();
-  await hands.press('From a photo');
+  await hands.press('Photo');
 }
 
 const load = (page: Page, picture: Parameters<typeof pngOf>[0]) =>
@@ -87,7 +87,7 @@ async function expectNoBarrier(page: Page): Promise<void> {
 
 /** Across and up of every shot of the group as its table has them [mm]. */
 async function kept(page: Page): Promise<readonly (readonly [number, number])[]> {
-  await page.getByRole('button', { name: 'Shots as a table' }).click();
+  await page.getByRole('button', { name: 'Table', exact: true }).click();
   const cells = await page
     .getByRole('table', { name: 'Shots' })
     .getByRole('textbox', { name: /^(across|up), / })
@@ -134,7 +134,7 @@ test('a picture of the target becomes shots within 3 mm, is kept with them, and 
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(page.locator('.face-target')).toHaveAttribute('aria-label', / 0 shots in /);
   await expect(page.getByRole('button', { name: 'The photo of the target' })).toHaveCount(0);
-  await page.getByRole('button', { name: 'From a photo' }).click();
+  await page.getByRole('button', { name: 'Photo', exact: true }).click();
   await page.getByRole('button', { name: 'Cancel' }).click();
   await expect(page.getByRole('dialog')).toHaveCount(0);
   await expect(page.locator('.face-target')).toHaveAttribute('aria-label', / 0 shots in /);

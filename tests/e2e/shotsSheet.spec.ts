@@ -51,7 +51,7 @@ test('a pasted table is seen before it is kept, each line’s fate told, and tak
   await begun(page);
   await page.keyboard.type('1r1u');
   await expect(face(page)).toHaveAttribute('aria-label', / 1 shots in /);
-  await page.getByRole('button', { name: 'Shots as a table' }).click();
+  await page.getByRole('button', { name: 'Table', exact: true }).click();
   const sheet = page.getByRole('dialog', { name: 'Shots as a table' });
   await sheet.getByRole('button', { name: 'Paste a table' }).click();
   const lines = [
@@ -75,7 +75,7 @@ test('a pasted table is seen before it is kept, each line’s fate told, and tak
   await expect(face(page)).toHaveAttribute('aria-label', / 3 shots in /);
 
   // A shot is mended in the same table: its place, its number, its end.
-  await page.getByRole('button', { name: 'Shots as a table' }).click();
+  await page.getByRole('button', { name: 'Table', exact: true }).click();
   await expect(sheet.getByLabel('across, arrow 1, row 1')).toHaveValue('12');
   await expect(sheet.getByLabel('up, arrow 1, row 1')).toHaveValue('−8');
   await sheet.getByLabel('across, arrow 1, row 1').fill('-1,5 cm');

@@ -33,7 +33,7 @@ async function atGroups(bench: TestBench, page: Page): Promise<void> {
 
 /** The twelve as the notebook has them, in the person's millimetres, out of the table of shots. */
 async function kept(page: Page): Promise<(readonly [number, number])[]> {
-  await page.getByRole('button', { name: 'Shots as a table' }).click();
+  await page.getByRole('button', { name: 'Table', exact: true }).click();
   const table = page.getByRole('table', { name: 'Shots' });
   const cells = await table
     .getByRole('textbox', { name: /^(across|up), / })

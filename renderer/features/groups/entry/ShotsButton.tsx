@@ -8,7 +8,7 @@ export function ShotsButton({ entering }: { entering: ShotGroup }) {
   return (
     <>
       <button type="button" className="link" onClick={() => setOpen(true)}>
-        Shots as a table
+        Table
       </button>
       {open && <ShotsSheet group={entering} onClose={() => setOpen(false)} />}
     </>

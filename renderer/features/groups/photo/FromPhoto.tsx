@@ -8,7 +8,7 @@ export function FromPhoto({ group }: { group: ShotGroup }) {
   return (
     <>
       <button type="button" className="link" onClick={() => setOpen(true)}>
-        From a photo
+        Photo
       </button>
       {open && <PhotoSheet group={group} onClose={() => setOpen(false)} />}
     </>
