@@ -1,4 +1,5 @@
-import { test } from './bench.ts';
+import { expect, test } from './bench.ts';
+import { mouse } from './hands.ts';
 import { walk, walkers, type Walk } from './trialWalk.ts';
 
 /** A group about the centre; moved to where it is wanted. Invented. */
@@ -106,3 +107,51 @@ for (const trial of trials)
       void bench;
       await walk(page, walker, trial);
     });
+
+test('nothing is begun while a stop stands, and the page says what mends it', async ({ bench, page }) => {
+  void bench;
+  await page.getByRole('button', { name: 'Open the demo bench' }).click();
+  await page
+    .getByRole('button', { name: /^Tobin/ })
+    .first()
+    .click();
+  await page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name: 'Trials', exact: true }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(/^Nothing is shot yet: brace height .* low$/);
+  await page.getByRole('button', { name: /^Clearance\s?: plan/ }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(/^Nothing is shot: brace height/);
+  await expect(page.getByRole('button', { name: /the place is fit/ })).toHaveCount(0);
+  await page.locator('[data-part=shoot]').click();
+  await expect(page.locator('.part.open').getByRole('button', { name: /^Clean|on the face$/ })).toHaveCount(0);
+  // Its mending is the next change, and it is noted on the bow and on the trial in one.
+  await page.locator('[data-part=change]').click();
+  await expect(page.locator('.change-part .plate').first()).toHaveText(/^Raise the brace height/);
+  await page.locator('.trial-stop').getByRole('button', { name: 'Fix' }).click();
+  await expect(page.getByLabel('brace height', { exact: true })).toBeFocused();
+});
+
+test('a trial is left half shot, taken up again where it was, ended, put away and taken out again', async ({ bench, page }) => {
+  void bench;
+  const hands = mouse(page);
+  await hands.fill('brace height', '8 1/2');
+  await hands.press('Go on to the bow');
+  await hands.press('Trials');
+  await hands.press(/^Clearance\s?: plan/);
+  await hands.press(/the place is fit/);
+  await hands.press('Clean: nothing touched');
+  await expect(page.locator('.row-head')).toHaveText(/^Shot 2 of 3/);
+  await hands.press('Bow');
+  await page.reload();
+  await hands.press('Trials');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Clearance goes on');
+  await hands.press('Go on with it');
+  await expect(page.locator('.row-head')).toHaveText(/^Shot 2 of 3/);
+  await page.locator('[data-part=change]').click();
+  await hands.press('End the trial');
+  await hands.press('Take it up again');
+  await expect(page.locator('.row-head')).toHaveText(/^Shot 2 of 3/);
+  await page.locator('[data-part=change]').click();
+  await hands.press('Put it away');
+  await expect(page.locator('.put-away')).toContainText('1 of 3 shot');
+  await hands.press(/^Take out again/);
+  await expect(page.locator('.rack-item', { hasText: 'Clearance' })).toBeVisible();
+});

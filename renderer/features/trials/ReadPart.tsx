@@ -26,14 +26,14 @@ export function ReadPart({ input, trial, told, reading, rows }: PartProps) {
               {figures.map(({ name, value, interval }) => (
                 <tr key={name}>
                   <th scope="row">
-                    <Fraction>{name}</Fraction>
+                    <Fraction>{withUnit(name)}</Fraction>
                   </th>
                   <td colSpan={interval === '' ? 2 : 1} className={interval === '' ? 'told' : undefined}>
-                    <Fraction>{value}</Fraction>
+                    <Fraction>{withUnit(value)}</Fraction>
                   </td>
                   {interval !== '' && (
                     <td className="interval">
-                      <Fraction>{interval}</Fraction>
+                      <Fraction>{withUnit(interval)}</Fraction>
                     </td>
                   )}
                 </tr>
@@ -70,3 +70,6 @@ export function ReadPart({ input, trial, told, reading, rows }: PartProps) {
     </div>
   );
 }
+
+/** No line ends between a figure and its unit. */
+const withUnit = (text: string): string => text.replace(/(\d) (?=[^\d\s])/g, '$1\u00a0');

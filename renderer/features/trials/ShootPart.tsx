@@ -26,6 +26,15 @@ export function ShootPart({ width, height, ...shared }: Props) {
     if (key === null && onFace) standIn(trial.id, { row: row.key });
   }, [key, onFace, row, trial.id]);
   if (row === null) return null;
+  if (trial.cautionsRead === null)
+    return (
+      <p className="note">
+        The cautions are read before the first arrow.{' '}
+        <button type="button" className="link" onClick={() => standIn(trial.id, { part: 'plan' })}>
+          Go to the plan
+        </button>
+      </p>
+    );
   const group = row.group === null ? undefined : input.groups.get(row.group);
   const given = { ...shared, row };
   const size = Math.max(280, Math.floor(Math.min(width * 0.5 - 46, height - 220, 480)));
