@@ -54,6 +54,25 @@ for (const light of ['light', 'dark'] as const) {
       }
     });
 
+    test(`axe finds nothing on any part of a trial, ${light}`, async ({ page, bench }) => {
+      test.setTimeout(120_000);
+      expect(bench.notebook).not.toBe('');
+      await page.getByRole('button', { name: 'Open the demo bench' }).click();
+      for (const [archer, trial] of [
+        [/^Ines/, /^Bare shafts/],
+        [/^Maud/, /^Paper/],
+        [/^Maud/, /^Nocking point/],
+      ] as const) {
+        await page.getByRole('button', { name: archer }).first().click();
+        await page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name: 'Trials', exact: true }).click();
+        await page.locator('.rack').getByRole('button', { name: trial }).click();
+        for (const part of ['plan', 'shoot', 'read', 'change']) {
+          await page.locator(`[data-part=${part}]`).click();
+          await nothingFound(page, `${String(trial)}, ${part}`, WORK);
+        }
+      }
+    });
+
     test(`axe finds nothing on the pages that open over the work, ${light}`, async ({ page, bench }) => {
       test.setTimeout(120_000);
       expect(bench.notebook).not.toBe('');

@@ -1,5 +1,5 @@
 import type { Id } from '../../../core/model/common.ts';
-import type { TrialInput, TrialRow, TrialSheet } from '../../../core/trials/index.ts';
+import { brief, type TrialInput, type TrialRow, type TrialSheet } from '../../../core/trials/index.ts';
 import type { Bench } from '../../state/bench.ts';
 import { focusEntry } from '../groups/entry/focusEntry.ts';
 import { rowAfter } from './derive.ts';
@@ -7,10 +7,10 @@ import { takeUp } from './edits.ts';
 import { faceFor } from './faceFor.ts';
 import { standIn } from './store.ts';
 
-/** Takes a row in hand; its group is begun with it, so that the face takes the first click. */
+/** Takes a row in hand; its group is begun with it, so that the face takes the first click. While a stop stands no group is begun. */
 export async function takeRow(bench: Bench, input: TrialInput, row: TrialRow): Promise<void> {
   standIn(input.trial.id, { part: 'shoot', row: row.key });
-  await takeUp(bench, input.trial.id, row, faceFor(input, row));
+  if (brief(input).stops.length === 0) await takeUp(bench, input.trial.id, row, faceFor(input, row));
 }
 
 /** After a row that is entered at one stroke the next that is wanted is in hand by itself; after the last one, what they say. */
