@@ -1,5 +1,6 @@
 import type { Bundle } from '../../../core/model/bundle.ts';
 import type { Trial } from '../../../core/model/trial.ts';
+import type { NextStep } from '../../../core/trials/index.ts';
 import { Fraction, WhyLink } from '../../design/index.ts';
 import { now } from '../../state/clock.ts';
 import { useBenchApi, useUnits } from '../../state/useBench.ts';
@@ -19,6 +20,7 @@ export function ChangePart({ trial, reading, rows, bundle }: PartProps & { bundl
   const ended = trial.ended !== null;
   const changed = trial.changes.length > 0;
   const put = (label: string, patch: Partial<Trial>) => setTrial(bench, trial.id, label, patch);
+  const note = (step: NextStep) => void noteDone(bench, trial.id, step).then(keepFocus);
   const again = () =>
     void beginTrial(bench, bundle, trial.trial, units, trial).then((id) => id !== null && chooseTrial(trial.setupId, id));
   /** What to do now is the one filled button. */
@@ -43,7 +45,7 @@ export function ChangePart({ trial, reading, rows, bundle }: PartProps & { bundl
         {changed ? <NotedDone changes={trial.changes} /> : <StepShown step={next} />}
         <div className="acts">
           {first === 'note' && (
-            <button type="button" className="btn go" onClick={() => void noteDone(bench, trial.id, next)}>
+            <button type="button" className="btn go" onClick={() => note(next)}>
               Note it as done
             </button>
           )}
@@ -52,9 +54,7 @@ export function ChangePart({ trial, reading, rows, bundle }: PartProps & { bundl
               Go on shooting
             </button>
           )}
-          {!changed && (
-            <OtherSteps steps={reading.others} onNote={ended ? null : (step) => void noteDone(bench, trial.id, step)} />
-          )}
+          {!changed && <OtherSteps steps={reading.others} onNote={ended ? null : note} />}
           {!changed && <WhyLink why={next.why} about={next.title} />}
         </div>
       </div>

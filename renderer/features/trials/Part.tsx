@@ -21,7 +21,11 @@ export function Part({ trialId, name, number, title, line, open, children }: Pro
   const was = useRef(open);
   useEffect(() => {
     // A part that was opened is read from its head on.
-    if (open && !was.current) head.current?.scrollIntoView({ block: 'nearest' });
+    if (open && !was.current) {
+      head.current?.scrollIntoView({ block: 'nearest' });
+      // What led here may be gone with the part that was shut.
+      if (document.activeElement === document.body) head.current?.focus({ preventScroll: true });
+    }
     was.current = open;
   }, [open]);
   return (

@@ -2,9 +2,9 @@ import { Fraction, Mark } from '../../design/index.ts';
 import { now } from '../../state/clock.ts';
 import { useBenchApi } from '../../state/useBench.ts';
 import { answer } from '../frame/goTo.ts';
-import { setTrial, takeUp } from './edits.ts';
+import { setTrial } from './edits.ts';
+import { takeRow } from './goOn.ts';
 import { PlanForm } from './PlanForm.tsx';
-import { faceFor } from './faceFor.ts';
 import type { PartProps } from './shared.ts';
 import { standIn } from './store.ts';
 
@@ -14,9 +14,9 @@ export function PlanPart({ input, trial, told, rows }: PartProps) {
   const begin = async () => {
     const done = await setTrial(bench, trial.id, `${trial.name}: cautions read`, { cautionsRead: now() });
     if (!done) return;
-    standIn(trial.id, { part: 'shoot', row: null });
     const row = rows.rows.find(({ key }) => key === rows.next);
-    if (row !== undefined) await takeUp(bench, trial.id, row, faceFor(input, row));
+    if (row === undefined) standIn(trial.id, { part: 'shoot', row: null });
+    else await takeRow(bench, input, row);
   };
   return (
     <div className="plan-part">

@@ -11,21 +11,33 @@ import type { PartProps } from './shared.ts';
 import { nockTurns, touchedText, turnText } from './touched.ts';
 
 type Part = ClearanceShot['touched'][number];
+
+interface Draft {
+  readonly row: string;
+  readonly touched: readonly Part[];
+  readonly turn: number;
+}
+
 const parts = ClearanceShot.shape.touched.element.options;
 
 /** What has a mark on it after one powdered shot: marked on the drawing or in the list, or clean with one key. */
 export function RowClearance({ input, trial, rows, row }: PartProps & { row: TrialRow }) {
-  return <OneShot key={row.key} input={input} trial={trial} rows={rows} row={row} />;
-}
-
-function OneShot({ input, trial, rows, row }: Pick<PartProps, 'input' | 'trial' | 'rows'> & { row: TrialRow }) {
   const bench = useBenchApi();
   const before = trial.clearance[row.end - 1];
-  const [touched, setTouched] = useState<readonly Part[]>(before?.touched ?? []);
-  const [turn, setTurn] = useState(before?.nockTurn ?? trial.clearance.at(-1)?.nockTurn ?? 0);
-  const toggle = (part: Part) => setTouched((now) => (now.includes(part) ? now.filter((one) => one !== part) : [...now, part]));
+  // What is being marked belongs to its shot: the next one begins anew, and the focus stays where it is.
+  const [draft, setDraft] = useState<Draft | null>(null);
+  const kept = { touched: before?.touched ?? [], turn: before?.nockTurn ?? trial.clearance.at(-1)?.nockTurn ?? 0 };
+  const { touched, turn } = draft?.row === row.key ? draft : kept;
+  const setTurn = (next: number) => setDraft({ row: row.key, touched, turn: next });
+  const toggle = (part: Part) =>
+    setDraft({
+      row: row.key,
+      turn,
+      touched: touched.includes(part) ? touched.filter((one) => one !== part) : [...touched, part],
+    });
   const put = async (marks: readonly Part[]) => {
     const shot: ClearanceShot = { touched: parts.filter((part) => marks.includes(part)), nockTurn: turn };
+    setDraft(null);
     if (await putClearance(bench, trial.id, row, shot)) afterRow(trial.id, rows, row.key);
   };
   const onKeyDown = (event: KeyboardEvent) => {

@@ -11,7 +11,7 @@ const groupIds = (trial: Trial): readonly Id[] =>
   trial.groups.flatMap(({ first, second }) => [first, second]).filter((id) => id !== null);
 
 /** The groups of a trial that are on record and not put away. */
-export function groupsOfTrial(records: Records, trial: Trial): ReadonlyMap<Id, ShotGroup> {
+function groupsOfTrial(records: Records, trial: Trial): ReadonlyMap<Id, ShotGroup> {
   const found = new Map<Id, ShotGroup>();
   for (const id of groupIds(trial)) {
     const group = records.get(id);

@@ -10,7 +10,9 @@ import { standIn } from './store.ts';
 /** Takes a row in hand; its group is begun with it, so that the face takes the first click. While a stop stands no group is begun. */
 export async function takeRow(bench: Bench, input: TrialInput, row: TrialRow): Promise<void> {
   standIn(input.trial.id, { part: 'shoot', row: row.key });
-  if (brief(input).stops.length === 0) await takeUp(bench, input.trial.id, row, faceFor(input, row));
+  if (brief(input).stops.length > 0) return;
+  await takeUp(bench, input.trial.id, row, faceFor(input, row));
+  if (row.which === 'first' || row.which === 'second') focusEntry('face');
 }
 
 /** After a row that is entered at one stroke the next that is wanted is in hand by itself; after the last one, what they say. */
@@ -23,5 +25,4 @@ export async function goOn(bench: Bench, input: TrialInput, rows: TrialSheet, ke
   const next = rowAfter(rows, key);
   if (next === null) return standIn(input.trial.id, { part: 'read', row: null });
   await takeRow(bench, input, next);
-  if (next.which === 'first' || next.which === 'second') focusEntry('face');
 }

@@ -2,8 +2,7 @@ import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 import type { Id } from '../../../core/model/common.ts';
 
-export const partNames = ['plan', 'shoot', 'read', 'change'] as const;
-export type PartName = (typeof partNames)[number];
+export type PartName = 'plan' | 'shoot' | 'read' | 'change';
 
 /** Where a person stands on a trial's page. */
 interface TrialPlace {
