@@ -1,4 +1,5 @@
 import type { Trial } from '../../../core/model/trial.ts';
+import { shotText } from './derive.ts';
 import type { TrialBrief, TrialReading, TrialSheet } from '../../../core/trials/index.ts';
 
 /** The one headline: what was found; until there is a finding, what is to be shot next; before that, what is planned. */
@@ -12,7 +13,7 @@ export function headOf(
   if (trial.cautionsRead === null) return { headline: `${told.title}: ${told.arrows} arrows planned`, subline: told.purpose };
   const row = rows.find(({ key }) => key === next);
   if (reading.verdict === 'too few' && row !== undefined)
-    return { headline: `Next: ${inOneLine(row.text)}`, subline: `${told.title}. ${told.purpose}` };
+    return { headline: `Next: ${inOneLine(row.text)}`, subline: `${told.title}, ${shotText({ rows, next })}.` };
   return { headline: reading.headline, subline: reading.subline };
 }
 
