@@ -17,6 +17,8 @@ interface Names {
   readonly moved: string;
   readonly verb: 'land' | 'lands';
   readonly from: string;
+  /** How sure the circle about the shift is; 19 times in 20 when left out. */
+  readonly sure?: string;
 }
 
 export const bareNames: Names = { moved: 'Bare shafts', verb: 'land', from: 'fletched' };
@@ -35,11 +37,11 @@ export const bareNames: Names = { moved: 'Bare shafts', verb: 'land', from: 'fle
  */
 export function verdictWords(shift: Shift, names: Names, units: UnitChoice): Words {
   const { dx, dy, verdict, axisReal, largest, radius, size, p, more } = shift;
-  const { moved, verb, from } = names;
+  const { moved, verb, from, sure = '19 times in 20' } = names;
   if (verdict === 'no sign')
     return {
       headline: `No sign that ${lower(moved)} ${verb} more than ${acrossText(largest, units)} from ${from}`,
-      subline: `The centres lie ${acrossText(size, units)} apart; a circle of ${acrossText(radius, units)} about that holds the true shift 19 times in 20.`,
+      subline: `The centres lie ${acrossText(size, units)} apart; a circle of ${acrossText(radius, units)} about that holds the true shift ${sure}.`,
     };
   const parts = verdict === 'real' && (axisReal.x || axisReal.y) ? axisReal : mainParts(dx, dy);
   const where = whereWords(dx, dy, parts, from, units);

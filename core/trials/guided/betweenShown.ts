@@ -81,7 +81,7 @@ export function betweenWords(
   spread: 'tighter' | 'looser' | null,
   kit: number,
 ): Pick<TrialReading, 'headline' | 'subline'> {
-  const moved = verdictWords(shift, { moved: 'B', verb: 'lands', from: 'A' }, units);
+  const moved = verdictWords(shift, { moved: 'B', verb: 'lands', from: 'A', sure: '39 times in 40' }, units);
   const extra = kit > 1 ? ' Several things of the equipment differ: which of them did it cannot be told.' : '';
   if (spread === null)
     return {

@@ -1,9 +1,10 @@
-import { powerForShift, ratioFound, smallestShiftFound } from '../../group/index.ts';
+import { arrowsForTighter, powerForShift, ratioFound, smallestShiftFound } from '../../group/index.ts';
 import type { UnitChoice } from '../../model/preferences.ts';
 import type { TrialPlan } from '../../model/trial.ts';
 import { textQuantity } from '../../units/index.ts';
-import { acrossText } from '../words.ts';
+import { acrossText, countText } from '../words.ts';
 import { usualTearText } from './disputed.ts';
+import { EACH_OF_TWO } from './eachOfTwo.ts';
 import { errorsFound } from './foundBy.ts';
 import { spreadSentence } from './archerSpread.ts';
 import type { SpreadAt, TrialInput } from './types.ts';
@@ -16,11 +17,12 @@ export interface CanShow {
 }
 
 const POWER = 0.8;
+const ALPHA = 0.05;
 
 /**
  * What so many arrows can show four times in five, and what they cannot.
  *
- * @equation shifts by smallestShiftFound, one axis by errorsFound, spreads by ratioFound at 2.5 % a side, slant and bend of a walk-back by walkBackFinds, a touch by 1 - 0.05^(1/n); each times the archer's own spread at the distance
+ * @equation shifts by smallestShiftFound, one axis by errorsFound, spreads by ratioFound at 2.5 % a side, for A against B both at half of that since it asks both, slant and bend of a walk-back by walkBackFinds, a touch by 1 - 0.05^(1/n); each times the archer's own spread at the distance
  * @param input - the trial with its plan [record]
  * @param spread - the archer's spread, or a guess that says so [record]
  * @returns sentences [list]
@@ -35,7 +37,10 @@ export function planShows(input: Pick<TrialInput, 'trial' | 'units'>, spread: Sp
     case 'bare shaft':
       return shifts(plan, spread, units, ['fletched', 'bare']);
     case 'a against b':
-      return both(shifts(plan, spread, units, ['of A', 'of B']), sizes(plan.ends * Math.min(plan.arrows, plan.others), 'group'));
+      return both(
+        shifts(plan, spread, units, ['of A', 'of B'], EACH_OF_TWO),
+        sizes(plan.ends * Math.min(plan.arrows, plan.others), 'group', EACH_OF_TWO),
+      );
     case 'nocking point':
       return plan.others > 0 ? heights(plan, spread, units) : sizes(plan.ends * plan.arrows, 'row');
     case 'brace height':
@@ -74,15 +79,15 @@ const both = (a: CanShow, b: CanShow): CanShow => ({ can: [...a.can, ...b.can], 
 
 const spreads = (d: number): string => `${d < 9.95 ? d.toFixed(1) : d.toFixed(0)} spreads`;
 
-function shifts(plan: TrialPlan, spread: SpreadAt, units: UnitChoice, names: readonly [string, string]): CanShow {
+function shifts(plan: TrialPlan, spread: SpreadAt, units: UnitChoice, names: readonly [string, string], alpha = ALPHA): CanShow {
   const [n1, n2] = [plan.ends * plan.arrows, plan.ends * plan.others];
   if (Math.min(n1, n2) < 2)
     return {
       can: [],
       cannot: [`Anything at all: at least two arrows of each were expected, better six ${names[0]} and four ${names[1]}.`],
     };
-  const d = smallestShiftFound(n1, n2, POWER);
-  const half = Math.round(100 * powerForShift(d / 2, n1, n2, 0.05));
+  const d = smallestShiftFound(n1, n2, POWER, alpha);
+  const half = Math.round(100 * powerForShift(d / 2, n1, n2, alpha));
   const rests = spreadSentence(spread, plan.distances.at(-1) ?? 18, units);
   return {
     can: [
@@ -99,15 +104,17 @@ function shifts(plan: TrialPlan, spread: SpreadAt, units: UnitChoice, names: rea
   };
 }
 
-function sizes(n: number, what: 'group' | 'row'): CanShow {
+function sizes(n: number, what: 'group' | 'row', alpha = ALPHA): CanShow {
   if (n < 3)
     return { can: [], cannot: [`Which ${what} is tighter: at least three arrows of each were expected, better twelve.`] };
-  const times = 1 / ratioFound(n, n, POWER, 0.025);
+  const times = 1 / ratioFound(n, n, POWER, alpha / 2);
   return {
     can: [
       `Beside each other, ${n} and ${n} arrows show one ${what} ${times.toFixed(1)} times as wide as the other four times in five.`,
     ],
-    cannot: [`A milder difference in size usually escapes them; a fifth takes about 64 arrows of each.`],
+    cannot: [
+      `A milder difference in size usually escapes them; a fifth takes about ${countText(arrowsForTighter(0.8, POWER, alpha / 2))} arrows of each.`,
+    ],
   };
 }
 

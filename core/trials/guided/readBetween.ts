@@ -1,6 +1,5 @@
 import { helmertRadii, inOneHole, type Shift } from '../../group/index.ts';
 import type { Cause } from '../reading.ts';
-import { shiftWhy } from '../shiftWhy.ts';
 import { stepOf } from '../step.ts';
 import { contextDifferences } from '../context.ts';
 import { countText } from '../words.ts';
@@ -13,6 +12,8 @@ import { sizesCompared, type SizesCompared } from './sizes.ts';
 import type { TrialInput, TrialReading } from './types.ts';
 import type { Pair } from '../timesWider.ts';
 import { betweenFigures, betweenPoint, betweenStep, betweenWords } from './betweenShown.ts';
+import { betweenWhy } from './betweenWhy.ts';
+import { EACH_OF_TWO } from './eachOfTwo.ts';
 
 /** More arrows of each than a session holds. */
 const SESSION = 60;
@@ -22,7 +23,7 @@ const SHOOT = 'Twelve of A and twelve of B tell more than six.';
 /**
  * What A against B says: whether the change moves the group, and whether it makes it tighter or looser.
  *
- * @equation shiftOver for the centres; sizesCompared of the two kinds over all distances for the spreads
+ * @equation shiftOver for the centres; sizesCompared of the two kinds over all distances for the spreads; each at 2.5 %, so that both together keep 5 %
  * @param input - the trial with its records [record]
  * @returns the reading; which of the two to keep, never stiff or weak [record]
  * @validity two or more arrows of each for the centres, three for the spreads; another form voids it
@@ -38,7 +39,7 @@ export function readBetween(input: TrialInput): TrialReading {
   );
   if (places.length === 0) return tooFew(input, null);
   const pairs = places.map(({ distance, a, b }): Pair => ({ distance, first: a.shots, second: b.shots }));
-  const answer = shiftOver(pairs);
+  const answer = shiftOver(pairs, EACH_OF_TWO);
   const apart = places.flatMap(({ a, b }) => contextDifferences(a, b, units));
   const { voids, weakens } = sameThroughout(
     places.flatMap(({ a, b }) => [a, b]),
@@ -91,7 +92,7 @@ export function readBetween(input: TrialInput): TrialReading {
     ifNot:
       'If the same comparison on another day says otherwise, the difference was the day\u2019s: keep what is easier to look after.',
     waste: told ? 'A third comparison of the same two.' : 'Buying or altering anything for a difference that is not shown.',
-    why: shiftWhy(shift, units),
+    why: betweenWhy(shift, sizes, units),
   });
 }
 
@@ -103,10 +104,13 @@ function sizesOf(pairs: readonly Pair[]): SizesCompared | null {
     );
   const [a, b] = [lengths('first'), lengths('second')];
   if (Math.min(a.length, b.length) < 2) return null;
-  return sizesCompared([
-    { setting: 0, lengths: a, axes: 2, arrows: a.length + pairs.length },
-    { setting: 1, lengths: b, axes: 2, arrows: b.length + pairs.length },
-  ]);
+  return sizesCompared(
+    [
+      { setting: 0, lengths: a, axes: 2, arrows: a.length + pairs.length },
+      { setting: 1, lengths: b, axes: 2, arrows: b.length + pairs.length },
+    ],
+    EACH_OF_TWO,
+  );
 }
 
 function causesOf(

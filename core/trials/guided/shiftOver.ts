@@ -5,7 +5,6 @@ import { checkedPair } from '../../group/pair.ts';
 import { ok, type Result } from '../../model/problem.ts';
 import type { Pair } from '../timesWider.ts';
 
-const ALPHA = 0.05;
 const SMALLEST_P = 1e-300;
 
 /** One distance, told at the farthest one. */
@@ -21,14 +20,15 @@ interface Scaled {
  *
  * @equation d = Σ w_k r_k d_k, r_k = z_far/z_k, w_k = m_k/Σ m, m = n1 n2/(n1 + n2); V = Σ w_k² r_k² (v1 + v2); F = |d|²/(2 V) ~ F(1/c, V²/(c Σ (w² r² v)²/(n - 1))), c of shapeFactor; an axis by Welch's t in the same way. One distance is shiftOfGroups' own
  * @param pairs - both kinds, distance by distance [list]
+ * @param alpha - false alarms allowed, 0.05 when left out [-]
  * @returns the shift at the farthest distance, or a refusal of shiftOfGroups for the first pair that has none [record]
  * @validity two or more arrows of each kind at each distance. With no shift at any distance its false alarms are those of shiftOfGroups, however the shift would grow with the distance
  * @source brunner-dette-munk-1997; welch-1947
  * @example shiftOver([{ distance: 18, first: exampleFletched.shots, second: exampleBare.shots }]).value.verdict // "real"
  */
-export function shiftOver(pairs: readonly Pair[]): Result<Shift> {
+export function shiftOver(pairs: readonly Pair[], alpha = 0.05): Result<Shift> {
   const [only, ...more] = pairs;
-  if (only !== undefined && more.length === 0) return shiftOfGroups(only.first, only.second);
+  if (only !== undefined && more.length === 0) return shiftOfGroups(only.first, only.second, { alpha });
   for (const { first, second } of pairs) {
     const checked = checkedPair(first, second, undefined);
     if (!checked.ok) return checked;
@@ -40,7 +40,7 @@ export function shiftOver(pairs: readonly Pair[]): Result<Shift> {
     const grow = far / distance;
     return { first: grown(momentsOf(first), grow), second: grown(momentsOf(second), grow), weight: (worth[k] ?? 0) / all };
   });
-  return ok(together(parts));
+  return ok(together(parts, alpha));
 }
 
 function grown({ n, centre, covariance: { xx, xy, yy } }: Moments, by: number): Moments {
@@ -63,7 +63,7 @@ function spent(parts: readonly Scaled[], variance: (moments: Moments) => number)
   return { variance: total, squares };
 }
 
-function together(parts: readonly Scaled[]): Shift {
+function together(parts: readonly Scaled[], alpha: number): Shift {
   const groups = parts.flatMap(({ first, second }) => [first, second]);
   const shape = shapeFactor(groups);
   const sum = (axis: 'x' | 'y') =>
@@ -74,18 +74,18 @@ function together(parts: readonly Scaled[]): Shift {
   const df = [1 / shape, variance ** 2 / (shape * squares)] as const;
   const f = size ** 2 / (2 * variance);
   const p = Math.max(SMALLEST_P, fUpperTail(f, ...df));
-  const radius = Math.sqrt(2 * variance * fQuantileUpper(ALPHA, ...df));
+  const radius = Math.sqrt(2 * variance * fQuantileUpper(alpha, ...df));
   const [first, second] = [pooled(parts, 'first', 0, 0), pooled(parts, 'second', dx, dy)];
   const nu = groups.reduce((d, { n }) => d + 2 * (n - 1), 0);
   const spread = Math.sqrt(groups.reduce((s, group) => s + 2 * (group.n - 1) * axisVariance(group), 0) / nu) / c4(nu);
   const matters = MEAN_RADIUS_PER_SPREAD * spread;
-  const verdict = p < ALPHA ? 'real' : size + radius <= matters ? 'no sign' : 'cannot tell';
+  const verdict = p < alpha ? 'real' : size + radius <= matters ? 'no sign' : 'cannot tell';
   const axis = (key: 'xx' | 'yy', d: number) => {
     const own = spent(parts, ({ covariance }) => covariance[key]);
     if (own.variance < ONE_HOLE ** 2) return { half: radius, real: verdict === 'real' && Math.abs(d) > radius };
     const free = own.variance ** 2 / own.squares;
     const error = Math.sqrt(own.variance);
-    return { half: tQuantile(1 - ALPHA / 2, free) * error, real: verdict === 'real' && tTwoSided(d / error, free) < ALPHA };
+    return { half: tQuantile(1 - alpha / 2, free) * error, real: verdict === 'real' && tTwoSided(d / error, free) < alpha };
   };
   const [x, y] = [axis('xx', dx), axis('yy', dy)];
   return {
@@ -103,7 +103,7 @@ function together(parts: readonly Scaled[]): Shift {
     oncein: 1 / p,
     axisReal: { x: x.real, y: y.real },
     verdict,
-    more: verdict === 'cannot tell' ? moreOfEach(first, second, shape, size, matters, ALPHA) : null,
+    more: verdict === 'cannot tell' ? moreOfEach(first, second, shape, size, matters, alpha) : null,
     largest: size + radius,
     matters,
     spread,

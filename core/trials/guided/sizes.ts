@@ -23,38 +23,38 @@ export interface SizesCompared {
   readonly arrows: number | null;
 }
 
-const ALPHA = 0.05;
 const MANY = 1000;
 const POWER = 0.8;
 
 /**
  * Whether the spreads of several settings differ, and which of them are among the tightest.
  *
- * @equation σ by lengthOfSpread; differ by F over the Helmert lengths, 5 %; then each against the tightest by the pooled t at 0.05/(k (k - 1)/2), since the tightest was picked after the shots were seen
+ * @equation σ by lengthOfSpread; differ by F over the Helmert lengths at α; then each against the tightest by the pooled t at α/(k (k - 1)/2), since the tightest was picked after the shots were seen
  * @param sets - the settings with their lengths, none without scatter [list]
+ * @param alpha - α, false alarms allowed, 0.05 when left out [-]
  * @returns spreads with intervals, p, and which are among the best [record]
- * @validity two or more settings of three or more arrows; with heavy tails the test calls a difference in 7 to 9 of 100 where there is none
+ * @validity two or more settings of three or more arrows; with heavy tails the test at 5 % calls a difference in 7 to 9 of 100 where there is none
  * @source levene-1960
  * @example sizesCompared([{ setting: 0.2, lengths: [1, 2], axes: 2, arrows: 3 }, { setting: 0.21, lengths: [1, 2], axes: 2, arrows: 3 }]).best // null
  */
-export function sizesCompared(sets: readonly SizedSet[]): SizesCompared {
+export function sizesCompared(sets: readonly SizedSet[], alpha = 0.05): SizesCompared {
   const spreads = sets.map(({ lengths, axes }): Spanned => {
     const df = axes * lengths.length;
     const { value, interval } = lengthOfSpread(1, squares(lengths) / df, df);
     return { value, low: interval[0], high: interval[1] };
   });
   const p = meansDiffer(sets.map(({ lengths }) => lengths));
-  return { spreads, p, best: p !== null && p < ALPHA ? amongBest(sets) : null, arrows: arrowsNeeded(spreads) };
+  return { spreads, p, best: p !== null && p < alpha ? amongBest(sets, alpha) : null, arrows: arrowsNeeded(spreads, alpha) };
 }
 
 const squares = (values: readonly number[]): number => values.reduce((sum, x) => sum + x * x, 0);
 const meanOfLengths = (values: readonly number[]): number => values.reduce((sum, x) => sum + x, 0) / values.length;
 
-function amongBest(sets: readonly SizedSet[]): boolean[] {
+function amongBest(sets: readonly SizedSet[], alpha: number): boolean[] {
   const means = sets.map(({ lengths }) => meanOfLengths(lengths));
   const tightest = sets[means.indexOf(Math.min(...means))];
   const pairs = (sets.length * (sets.length - 1)) / 2;
-  return sets.map((set) => tightest === undefined || set === tightest || apart(set.lengths, tightest.lengths) >= ALPHA / pairs);
+  return sets.map((set) => tightest === undefined || set === tightest || apart(set.lengths, tightest.lengths) >= alpha / pairs);
 }
 
 function apart(one: readonly number[], other: readonly number[]): number {
@@ -66,10 +66,10 @@ function apart(one: readonly number[], other: readonly number[]): number {
   return error > 1e-12 ? tTwoSided((a - b) / error, df) : a === b ? 1 : 0;
 }
 
-function arrowsNeeded(spreads: readonly Spanned[]): number | null {
+function arrowsNeeded(spreads: readonly Spanned[], alpha: number): number | null {
   const values = spreads.map(({ value }) => value);
   const ratio = Math.min(...values) / Math.max(...values);
   if (!(Math.abs(Math.log(ratio)) > 0.05)) return null;
-  const needed = arrowsForTighter(ratio, POWER, ALPHA / 2);
+  const needed = arrowsForTighter(ratio, POWER, alpha / 2);
   return needed <= MANY ? needed : null;
 }

@@ -21,9 +21,14 @@ describe('before the first arrow', () => {
     expect(briefOf('bare shaft', plan(2, 3, 2)).canShow[0]).toContain('(2.2 spreads)');
   });
 
-  it('tells the shift of 6 and 6 as 1.9 and of 12 and 12 as 1.3 spreads (table of arrows needed, computed independently)', () => {
-    expect(briefOf('a against b', plan(2, 3, 3)).canShow[0]).toContain('(1.9 spreads)');
-    expect(briefOf('a against b', plan(4, 3, 3)).canShow[0]).toContain('(1.3 spreads)');
+  it('tells the shift of 6 and 6 as 1.9 and of 12 and 12 as 1.3 spreads at 5 % (table of arrows needed, computed independently)', () => {
+    expect(briefOf('bare shaft', plan(2, 3, 3)).canShow[0]).toContain('(1.9 spreads)');
+    expect(briefOf('bare shaft', plan(4, 3, 3)).canShow[0]).toContain('(1.3 spreads)');
+  });
+
+  it('tells what A against B shows at the 2.5 % that each of its two questions has: 2.2 and 1.4 spreads (noncentral F, computed independently)', () => {
+    expect(briefOf('a against b', plan(2, 3, 3)).canShow[0]).toContain('(2.2 spreads)');
+    expect(briefOf('a against b', plan(4, 3, 3)).canShow[0]).toContain('(1.4 spreads)');
   });
 
   it('says what it rests on: groups on record, or a guess that is called one', () => {

@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { readTrial } from '../../../../core/trials/index.ts';
+import { helmertRadii, momentsOf, shapeFactor } from '../../../../core/group/index.ts';
+import { welchTest } from '../../../../core/group/welch.ts';
+import { meansDiffer } from '../../../../core/trials/guided/meanOf.ts';
 import { randomFrom } from '../../../../fixtures/random.ts';
 import { setUp } from '../build.ts';
 import { bare, changed, fletched, read, scattered, trialOf, units } from './build.ts';
@@ -128,6 +131,33 @@ describe('A against B', () => {
     expect(read(pair(60, 20, 0))).toEqual(['read', 'change', 'Keep B']);
     expect(read(pair(20, 60, 0))).toEqual(['read', 'change', 'Put A back']);
     expect(read(pair(20, 20, 80))).toEqual(['read', 'leave', 'Neither is better: B only strikes elsewhere']);
+  });
+
+  it('says something of unchanged pairs in at most about 5 trials of 100, though it asks two things, and says in its why that these share them', () => {
+    const trials = 1500;
+    let [told, onlyAtFive, asked] = [0, 0, 0];
+    for (let i = 0; i < trials; i++) {
+      const input = pair(20, 20, 0);
+      const [a, b] = [...input.groups.values()].map(({ shots }) => shots);
+      if (a === undefined || b === undefined) throw new Error('two groups were expected');
+      const moments = [momentsOf(a), momentsOf(b)] as const;
+      const sizes = meansDiffer([helmertRadii(a), helmertRadii(b)]);
+      const least = Math.min(welchTest(...moments, shapeFactor(moments)).p, sizes ?? 1);
+      told += Number(least < 0.025);
+      onlyAtFive += Number(least >= 0.025 && least < 0.05);
+      // A reading takes long beside its two chances: the others of more than 5 % are taken as read.
+      if (least >= 0.05 && i >= 20) continue;
+      asked++;
+      expect([least, readTrial(input).verdict === 'read']).toEqual([least, least < 0.025]);
+    }
+    // Either of two at 2.5 %: 0.05 at most in theory, standard error 0.006. At 5 % each it would be 0.0975.
+    expect(told / trials).toBeLessThan(0.06);
+    expect(told / trials).toBeGreaterThan(0.025);
+    expect(onlyAtFive / trials).toBeGreaterThan(0.025);
+    expect(asked).toBeGreaterThan(100);
+    const { why } = readTrial(pair(20, 20, 0));
+    expect(why.text).toContain('each has half of the 5 %');
+    expect(why.text).toContain('less than once in 40');
   });
 
   it('is void when the form changed, and weakened when the day did', () => {
