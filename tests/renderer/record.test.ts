@@ -13,6 +13,7 @@ import {
   type RecordEdit,
   type ShotGroup,
 } from '../../core/model/index.ts';
+import { exampleTrial } from '../../core/trials/index.ts';
 import { settingLanes } from '../../renderer/features/record/lanes.ts';
 import { alsoChanged, measuredSince, putBackEdits } from '../../renderer/features/record/putBack.ts';
 import {
@@ -203,7 +204,7 @@ describe('the history of a set-up', () => {
   ];
 
   it('steps a lane where a new value was first met, and skips what nobody noted', () => {
-    const lanes = settingLanes(exampleBundle, history, [spring]);
+    const lanes = settingLanes(exampleBundle, history, [spring], []);
     const brace = lanes.find((lane) => lane.key === 'braceHeight');
     // spring was taken on 3 May with the brace height of 1 May, so it makes no step.
     expect(brace?.steps.map((step) => step.value)).toEqual([setup.settings.braceHeight, 0.21]);
@@ -212,8 +213,28 @@ describe('the history of a set-up', () => {
     expect(lanes.find((lane) => lane.key === 'pointMass')?.steps).toHaveLength(1);
   });
 
+  it('takes what a trial set only to try it for no change of the bow, and keeps what else its groups tell', () => {
+    const trial = exampleTrial('brace height').trial;
+    const tried = (step: number | null) => ({
+      ...trial,
+      groups: [{ distance: 18, step, first: id(14), second: null, speeds: [] }],
+    });
+    const turned = history.map((group) =>
+      group.id === id(14)
+        ? { ...group, context: { ...group.context, settings: { ...group.context.settings, buttonTurns: 3.25 } } }
+        : group,
+    );
+    const values = (key: string, step: number | null) =>
+      settingLanes(exampleBundle, turned, [], [tried(step)])
+        .find((lane) => lane.key === key)
+        ?.steps.map(({ value }) => value);
+    expect(values('braceHeight', 0.21)).toEqual([setup.settings.braceHeight]);
+    expect(values('braceHeight', null)).toEqual([setup.settings.braceHeight, 0.21]);
+    expect(values('buttonTurns', 0.21)).toContain(3.25);
+  });
+
   it('gives tiller a lane only once it has moved', () => {
-    const keys = (groups: readonly ShotGroup[]) => settingLanes(exampleBundle, groups, []).map((lane) => lane.key);
+    const keys = (groups: readonly ShotGroup[]) => settingLanes(exampleBundle, groups, [], []).map((lane) => lane.key);
     expect(keys(history)).not.toContain('tiller');
     expect(
       keys([at(exampleFletched, 21, '2026-04-01', { settings: { ...setup.settings, tiller: 0.006 } }), ...history]),
@@ -222,6 +243,6 @@ describe('the history of a set-up', () => {
 
   it('keeps the other set-ups of the bow out of its lanes', () => {
     const other = { ...spring, id: id(9), setupId: id(8), state: { ...spring.state, setup: { ...setup, ...braced(0.2) } } };
-    expect(settingLanes(exampleBundle, [], [other]).flatMap((lane) => lane.steps)).toEqual([]);
+    expect(settingLanes(exampleBundle, [], [other], []).flatMap((lane) => lane.steps)).toEqual([]);
   });
 });

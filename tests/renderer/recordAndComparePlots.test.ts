@@ -4,11 +4,11 @@ import { describe, expect, it } from 'vitest';
 import { recordHeadline } from '../../renderer/features/record/words.ts';
 import type { Compared } from '../../renderer/features/record/selectors.ts';
 import { differenceMarks, differenceSize } from '../../renderer/plots/difference/marks.ts';
-import { textWidth } from '../../renderer/plots/textWidth.ts';
+import { textWidth, type Lettering } from '../../renderer/plots/textWidth.ts';
 import { overlayMarks, overlaySize, type OverlayData } from '../../renderer/plots/groupsOverlay/marks.ts';
 import { heightsMarks } from '../../renderer/plots/heights/marks.ts';
 import { spread } from '../../renderer/plots/spread.ts';
-import type { TimelineData } from '../../renderer/plots/timeline/data.ts';
+import type { Label, TimelineData } from '../../renderer/plots/timeline/data.ts';
 import { timelineMarks } from '../../renderer/plots/timeline/marks.ts';
 
 describe('spreading places along a line', () => {
@@ -201,6 +201,62 @@ describe('the time line', () => {
         expect(marks.ticks.length).toBeGreaterThan(0);
       }),
     );
+  });
+
+  /** A text as a box: letters stand some three quarters of their size over their foot. */
+  const box = (label: Label, size: number, lettering: Lettering) => {
+    const wide = textWidth(label.text, size, lettering);
+    const from = label.anchor === 'end' ? label.x - wide : label.x;
+    return { from, to: from + wide, above: label.y - 0.76 * size, below: label.y, text: label.text };
+  };
+  const apart = (a: ReturnType<typeof box>, b: ReturnType<typeof box>) =>
+    a.to <= b.from || b.to <= a.from || a.below <= b.above || b.below <= a.above;
+
+  it('draws no line of a setting through its own figures', () => {
+    let figures = 0;
+    fc.assert(
+      fc.property(times(12), times(4), fc.constantFrom(752, 788), (steps, flags, width) => {
+        fc.pre(steps.length > 0);
+        for (const lane of timelineMarks(data([], flags, steps), width).lanes) {
+          const corners = [...lane.path.matchAll(/([MHV])([\d.]+)(?: ([\d.]+))?/g)];
+          let [x, y] = [0, 0];
+          const lines = corners.flatMap(([, kind, first, second]) => {
+            const was = { x, y };
+            if (kind !== 'V') x = Number(first);
+            if (kind !== 'H') y = Number(kind === 'M' ? second : first);
+            const line = { text: 'line', from: Math.min(was.x, x), to: Math.max(was.x, x) };
+            return kind === 'M' ? [] : [{ ...line, above: Math.min(was.y, y), below: Math.max(was.y, y) }];
+          });
+          expect(lines.length).toBeGreaterThan(0);
+          for (const label of lane.labels) {
+            figures++;
+            for (const line of lines)
+              expect([label.text, line, apart(box(label, 13, 'strong'), line)]).toEqual([label.text, line, true]);
+          }
+        }
+      }),
+    );
+    expect(figures).toBeGreaterThan(50);
+  });
+
+  it('keeps what the size of a dot says off the figures of the axis and off its name', () => {
+    const some = data([from, from + day, from + 9 * day], [], []);
+    const points = some.sizes.points.map((point, index) => ({ ...point, shots: 6 + index }));
+    for (const high of [12, 55, 130, 990]) {
+      const sizes = { ...some.sizes, points: points.map((point) => ({ ...point, value: high / 2, high, low: high / 4 })) };
+      const { panel, plot } = timelineMarks({ ...some, sizes }, 752);
+      if (panel === null) throw new Error('a panel was expected');
+      const axis = panel.grid.map(({ y, text }) => box({ x: plot.left - 9, y: y + 4, text, anchor: 'end' }, 12, 'text'));
+      const title = [
+        box({ x: 0, y: panel.top + 22, text: sizes.name, anchor: 'start' }, 14, 'text'),
+        box({ x: 0, y: panel.top + 39, text: sizes.small, anchor: 'start' }, 12, 'text'),
+      ];
+      expect(panel.dotNote).toHaveLength(2);
+      expect(axis.length).toBeGreaterThan(1);
+      for (const note of panel.dotNote)
+        for (const other of [...axis, ...title])
+          expect([note.text, other.text, apart(box(note, 13, 'name'), other)]).toEqual([note.text, other.text, true]);
+    }
   });
 
   it('draws no panel for a single group, and hours for a single day', () => {

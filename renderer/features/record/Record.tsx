@@ -29,11 +29,12 @@ export function Record() {
   const bowId = bundle?.bow.id ?? '';
   const snapshots = snapshotsOf(records, bowId);
   const trials = trialsOf(records, setupId, false);
+  const trialsAway = trialsOf(records, setupId, true);
   const compared = useMemo(() => (bundle === null ? null : comparedOf(records, bundle, choice)), [records, bundle, choice]);
   const diff = useMemo(() => (compared === null ? null : diffOf(compared, version, units)), [compared, version, units]);
   const history = useMemo(
-    () => (bundle === null ? null : historyOf(bundle, bundle.groups, snapshots, compared, units, trials)),
-    [bundle, snapshots, compared, units, trials],
+    () => (bundle === null ? null : historyOf(bundle, bundle.groups, snapshots, compared, units, trials, trialsAway)),
+    [bundle, snapshots, compared, units, trials, trialsAway],
   );
   if (bundle === null || history === null) return <div className="body" />;
   const { data } = history;

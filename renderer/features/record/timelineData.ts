@@ -27,9 +27,10 @@ export function historyOf(
   compared: Compared | null,
   units: UnitChoice,
   trials: readonly Trial[],
+  trialsAway: readonly Trial[],
 ): History {
   const series = radiusSeries(groups);
-  const lanes = settingLanes(bundle, groups, snapshots);
+  const lanes = settingLanes(bundle, groups, snapshots, [...trials, ...trialsAway]);
   const own = snapshots.filter((snapshot) => snapshot.setupId === bundle.setup.id);
   const factor = factorOf('setting', units);
   const points = series.points.slice(-MOST_POINTS);

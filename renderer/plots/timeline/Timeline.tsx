@@ -72,11 +72,11 @@ export function Timeline({ data, sentence }: { data: TimelineData; sentence: str
             <text className="strong" x={panel.last.x} y={panel.last.y}>
               {panel.last.text}
             </text>
-            {panel.dotNote && (
-              <text className="name" x="0" y={panel.bottom - 4}>
-                larger: more arrows
+            {panel.dotNote.map((line) => (
+              <text key={line.text} className="name" x={line.x} y={line.y}>
+                {line.text}
               </text>
-            )}
+            ))}
           </>
         )}
         {marks.lanes.map((lane) => (
@@ -103,7 +103,7 @@ export function Timeline({ data, sentence }: { data: TimelineData; sentence: str
             flag.label !== null && (
               <text
                 key={flag.id}
-                className={flag.chosen ? 'name chosen-name' : 'name'}
+                className={flag.chosen ? 'name halo chosen-name' : 'name halo'}
                 x={flag.label.x}
                 y={flag.label.y}
                 textAnchor={flag.label.anchor}

@@ -64,7 +64,8 @@ export interface TimelineMarks {
       readonly beyond: boolean;
     }[];
     readonly last: Label;
-    readonly dotNote: boolean;
+    /** What the size of a dot says, in short lines that keep off the figures of the axis. */
+    readonly dotNote: readonly Label[];
   } | null;
   readonly lanes: readonly {
     readonly key: string;

@@ -25,7 +25,7 @@ export function placeFlags(flags: TimelineData['flags'], x: Time, left: number, 
       [1, 1],
       [1, -1],
     ] as const) {
-      const clear = side === -1 && flag.trial === true ? pennant + 3 : 9;
+      const clear = side === -1 && flag.trial === true ? pennant + 5 : 9;
       const from = side === 1 ? at + clear : at - clear - wide;
       if (!free(row, from, from + wide)) continue;
       taken.push({ row, from: from - 4, to: from + wide + 4 });

@@ -37,6 +37,9 @@ export function panelMarks(
     grid: y.ticks(4).map((tick) => ({ y: y(tick), text: y.tickFormat(4)(tick).replace('-', '−') })),
     dots,
     last: { x: right + 10, y: (last?.y ?? top) + 5, text: points.at(-1)?.text ?? '', anchor: 'start' },
-    dotNote: greatest > fewest,
+    dotNote:
+      greatest > fewest
+        ? ['larger:', 'more arrows'].map((text, line) => ({ x: 0, y: top + 60 + 16 * line, text, anchor: 'start' }))
+        : [],
   };
 }
