@@ -99,7 +99,7 @@ describe('a group of 100,000 shots', () => {
       780,
     );
     expect(marks.panel?.dots).toHaveLength(COUNT);
-    expect(marks.panel?.dotNote).toBe(false);
+    expect(marks.panel?.dotNote).toEqual([]);
     expect(marks.lanes[0]?.path.match(/V/g)?.length).toBe(COUNT - 1);
     expect(marks.ticks.length).toBeGreaterThan(0);
   });
