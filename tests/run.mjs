@@ -1,6 +1,7 @@
 // `npm test`: everything that is checked, on a fresh clone too. Its last line is the sum over every runner.
 import '../electron/launch/nodeVersion.mjs';
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
 import fs from 'node:fs';
 import path from 'node:path';
 import { ensureInstalled, root } from '../electron/launch/bootstrap.mjs';
@@ -20,18 +21,24 @@ const rows = [];
  */
 
 /**
- * Runs one program and notes how it ended.
+ * Runs one program and notes how it ended. What it says stands together: two run side by side.
  *
  * @param {string} name
  * @param {string} file
  * @param {string[]} args
- * @param {{ env?: NodeJS.ProcessEnv, sum?: (isOk: boolean) => Sum }} options
+ * @param {{ env?: NodeJS.ProcessEnv, sum?: (isOk: boolean) => Sum, alone?: boolean }} options
  */
-function run(name, file, args, { env = process.env, sum = endSum } = {}) {
+async function run(name, file, args, { env = process.env, sum = endSum, alone = false } = {}) {
   const start = Date.now();
-  console.log(`\n== ${name}`);
-  const ended = spawnSync(process.execPath, [path.join(root, file), ...args], { cwd: root, stdio: 'inherit', env });
-  rows.push({ name, seconds: (Date.now() - start) / 1000, ...sum(ended.status === 0) });
+  const title = `\n== ${name}\n`;
+  if (alone) process.stdout.write(title);
+  const child = spawn(process.execPath, [path.join(root, file), ...args], { cwd: root, env, stdio: alone ? 'inherit' : 'pipe' });
+  let text = '';
+  for (const stream of [child.stdout, child.stderr])
+    stream?.setEncoding('utf8').on('data', (/** @type {string} */ part) => (text += part));
+  const [code] = await once(child, 'close');
+  if (!alone) process.stdout.write(title + text);
+  rows.push({ name, seconds: (Date.now() - start) / 1000, ...sum(code === 0) });
 }
 /**
  * A program without tests of its own is one check: it ends well or it does not.
@@ -40,13 +47,15 @@ function run(name, file, args, { env = process.env, sum = endSum } = {}) {
  */
 const endSum = (isOk) => ({ passed: isOk ? 1 : 0, failed: isOk ? 0 : 1, skipped: 0 });
 
-run('types', 'node_modules/typescript/bin/tsc', ['-b']);
-run('lint', 'node_modules/oxlint/bin/oxlint', ['--type-aware', '--deny-warnings']); // as `npm run lint`
-run('format', 'node_modules/prettier/bin/prettier.cjs', ['--check', '--log-level=warn', '.']);
-// Before the tests, some of which start what is built.
-run('build', 'electron/launch/build.mjs', []);
+// Each of these keeps one core busy. What is built is there before the tests, some of which start it.
+await Promise.all([
+  run('types', 'node_modules/typescript/bin/tsc', ['-b']),
+  run('lint', 'node_modules/oxlint/bin/oxlint', ['--type-aware', '--deny-warnings']) // as `npm run lint`
+    .then(() => run('format', 'node_modules/prettier/bin/prettier.cjs', ['--check', '--log-level=warn', '.']))
+    .then(() => run('build', 'electron/launch/build.mjs', [])),
+]);
 const vitestJson = path.join(results, 'vitest.json');
-run(
+await run(
   'vitest',
   'node_modules/vitest/vitest.mjs',
   [
@@ -55,11 +64,12 @@ run(
     ...['default', 'json', path.join(root, 'tests/hung.ts')].map((reporter) => `--reporter=${reporter}`),
     `--outputFile.json=${vitestJson}`,
   ],
-  { sum: (isOk) => vitestSum(vitestJson, isOk) },
+  { alone: true, sum: (isOk) => vitestSum(vitestJson, isOk) },
 );
 const browser = browserForTests();
 if (browser === null) console.error('No Chromium is to be had: install one, or name it in FISTMELE_BROWSER.');
-run('playwright', 'node_modules/playwright/cli.js', ['test', '--config', 'tests/playwright.config.ts'], {
+await run('playwright', 'node_modules/playwright/cli.js', ['test', '--config', 'tests/playwright.config.ts'], {
+  alone: true,
   env: { ...process.env, ...(browser ? { FISTMELE_BROWSER: browser } : {}) },
   sum: (isOk) => playwrightSum(path.join(results, 'playwright.json'), isOk),
 });
