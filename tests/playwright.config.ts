@@ -7,8 +7,7 @@ const executablePath = process.env['FISTMELE_BROWSER'];
 export default defineConfig({
   testDir: 'e2e',
   outputDir: '../test-results',
-  // One more than the cores of a small machine: a journey waits for half its time, for the host, the disk or a frame.
-  workers: 3,
+  workers: 2,
   fullyParallel: true,
   forbidOnly: true,
   timeout: 120_000,
