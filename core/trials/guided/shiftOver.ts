@@ -1,11 +1,9 @@
-import { axisVariance, c4, fQuantileUpper, fUpperTail, MEAN_RADIUS_PER_SPREAD, momentsOf, ONE_HOLE } from '../../group/index.ts';
+import { axisVariance, c4, fUpperTail, MEAN_RADIUS_PER_SPREAD, momentsOf, ONE_HOLE } from '../../group/index.ts';
 import { shapeFactor, shiftOfGroups, tQuantile, tTwoSided, type Moments, type Shift } from '../../group/index.ts';
-import { moreOfEach } from '../../group/more.ts';
+import { concludeShift } from '../../group/concludeShift.ts';
 import { checkedPair } from '../../group/pair.ts';
 import { ok, type Result } from '../../model/problem.ts';
 import type { Pair } from '../timesWider.ts';
-
-const SMALLEST_P = 1e-300;
 
 /** One distance, told at the farthest one. */
 interface Scaled {
@@ -69,46 +67,31 @@ function together(parts: readonly Scaled[], alpha: number): Shift {
   const sum = (axis: 'x' | 'y') =>
     parts.reduce((d, { first, second, weight }) => d + weight * (second.centre[axis] - first.centre[axis]), 0) + 0;
   const [dx, dy] = [sum('x'), sum('y')];
-  const size = Math.hypot(dx, dy);
   const { variance, squares } = spent(parts, axisVariance);
   const df = [1 / shape, variance ** 2 / (shape * squares)] as const;
-  const f = size ** 2 / (2 * variance);
-  const p = Math.max(SMALLEST_P, fUpperTail(f, ...df));
-  const radius = Math.sqrt(2 * variance * fQuantileUpper(alpha, ...df));
-  const [first, second] = [pooled(parts, 'first', 0, 0), pooled(parts, 'second', dx, dy)];
+  const f = Math.hypot(dx, dy) ** 2 / (2 * variance);
   const nu = groups.reduce((d, { n }) => d + 2 * (n - 1), 0);
   const spread = Math.sqrt(groups.reduce((s, group) => s + 2 * (group.n - 1) * axisVariance(group), 0) / nu) / c4(nu);
-  const matters = MEAN_RADIUS_PER_SPREAD * spread;
-  const verdict = p < alpha ? 'real' : size + radius <= matters ? 'no sign' : 'cannot tell';
-  const axis = (key: 'xx' | 'yy', d: number) => {
-    const own = spent(parts, ({ covariance }) => covariance[key]);
-    if (own.variance < ONE_HOLE ** 2) return { half: radius, real: verdict === 'real' && Math.abs(d) > radius };
+  const axis = (which: 'x' | 'y') => {
+    const own = spent(parts, ({ covariance }) => covariance[which === 'x' ? 'xx' : 'yy']);
+    if (own.variance < ONE_HOLE ** 2) return null;
     const free = own.variance ** 2 / own.squares;
     const error = Math.sqrt(own.variance);
-    return { half: tQuantile(1 - alpha / 2, free) * error, real: verdict === 'real' && tTwoSided(d / error, free) < alpha };
+    return { half: tQuantile(1 - alpha / 2, free) * error, p: tTwoSided((which === 'x' ? dx : dy) / error, free) };
   };
-  const [x, y] = [axis('xx', dx), axis('yy', dy)];
-  return {
-    n: [first.n, second.n],
+  const told = concludeShift({
+    first: pooled(parts, 'first', 0, 0),
+    second: pooled(parts, 'second', dx, dy),
     dx,
     dy,
-    size,
-    direction: Math.atan2(dy, dx),
-    radius,
-    half: { x: x.half, y: y.half },
-    p,
-    f,
-    df,
     shape,
-    oncein: 1 / p,
-    axisReal: { x: x.real, y: y.real },
-    verdict,
-    more: verdict === 'cannot tell' ? moreOfEach(first, second, shape, size, matters, alpha) : null,
-    largest: size + radius,
-    matters,
     spread,
-    hotelling: null,
-  };
+    matters: MEAN_RADIUS_PER_SPREAD * spread,
+    alpha,
+    test: { variance, f, df, p: fUpperTail(f, ...df) },
+    axis,
+  });
+  return { ...told, hotelling: null };
 }
 
 /** One kind of all distances as if shot at the farthest, for the plan of more arrows. */
