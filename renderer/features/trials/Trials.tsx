@@ -5,6 +5,8 @@ import { ChooseTrial } from './ChooseTrial.tsx';
 import { useChosenTrial } from './store.ts';
 import { TrialPage } from './TrialPage.tsx';
 import './trials.css';
+import './shootPart.css';
+import './readPart.css';
 
 /** The trade's tuning tests, each a numbered page: plan, shoot, read, change. */
 export function Trials() {
