@@ -41,6 +41,21 @@ export function endShots(shots: readonly Shot[]): readonly EndShot[] {
 }
 
 /**
+ * How many ends are taken together into one look.
+ *
+ * @equation so many that there are at most 60 looks, and at most 15 000 shots looked at in all
+ * @param ends - ends of both groups by their numbers [-]
+ * @param shots - shots of both groups [-]
+ * @returns ends to a look, 1 or more for one end or more [-]
+ * @validity whole numbers above nought
+ * @source own derivation
+ * @example endsTogether(240, 1440) // 24
+ */
+export function endsTogether(ends: number, shots: number): number {
+  return Math.ceil(ends / Math.max(1, Math.min(MOST_LOOKS, Math.floor(MOST_LOOKED_AT / shots))));
+}
+
+/**
  * Two groups end by end, for a verdict that may be looked at after every end.
  *
  * @equation ends of one number stand together; one that only one group has is taken into the next that both have, the last ones into the pair before; without ends all shots are one look; at most 60 looks, fewer for thousands of shots
@@ -56,8 +71,7 @@ export function endPairs(reference: readonly Shot[], moved: readonly Shot[]): re
   const sides = [endsOf(reference), endsOf(moved)] as const;
   const numbers = [...new Set(sides.flatMap((side) => side.map(({ end }) => end)))].sort((a, b) => a - b);
   const byEnd = sides.map((side) => new Map(side.map(({ end, shots }) => [end, shots])));
-  const looks = Math.max(1, Math.min(MOST_LOOKS, Math.floor(MOST_LOOKED_AT / (reference.length + moved.length))));
-  const together = Math.ceil(numbers.length / looks);
+  const together = endsTogether(numbers.length, reference.length + moved.length);
   const none: { reference: readonly Shot[]; moved: readonly Shot[]; ends: number } = { reference: [], moved: [], ends: 0 };
   const pairs: EndPair[] = [];
   let open = none;

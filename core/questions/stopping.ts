@@ -4,7 +4,7 @@ import { refuse } from '../model/problem.ts';
 import { sources } from '../sources.ts';
 import { acrossText, countText } from '../trials/words.ts';
 import type { Asked } from './asked.ts';
-import { endPairs } from './ends.ts';
+import { endPairs, endsOf, endsTogether } from './ends.ts';
 import type { Question, QuestionPage } from './question.ts';
 import { manyText, tableOf, unanswered } from './texts.ts';
 
@@ -35,7 +35,10 @@ export function stoppingQuestion({ group, beside, shots, units }: Asked): Questi
   const last = value.looks.at(-1);
   const size = acrossText(last?.size ?? 0, units);
   const within = last?.radius == null ? '' : ` \u00b1 ${acrossText(last.radius, units)}`;
-  const page = (): QuestionPage => stoppingPage(value, pairs.length, units);
+  const page = (): QuestionPage => {
+    const both = [...shots, ...counted(beside)];
+    return stoppingPage(value, pairs.length, endsTogether(endsOf(both).length, both.length), units);
+  };
   const base = { id: 'stopping', ask: ASK, page } as const;
   if (value.stop === 'real')
     return {
@@ -68,7 +71,7 @@ export function stoppingQuestion({ group, beside, shots, units }: Asked): Questi
   };
 }
 
-function stoppingPage(value: Stopping, looks: number, units: Asked['units']): QuestionPage {
+function stoppingPage(value: Stopping, looks: number, together: number, units: Asked['units']): QuestionPage {
   const from = Math.max(0, looks - MOST_ROWS);
   return {
     tables: [
@@ -90,6 +93,11 @@ function stoppingPage(value: Stopping, looks: number, units: Asked['units']): Qu
       looks === 1
         ? 'The ends are not noted for every shot of both groups, so that all of it is one look. It is as valid as many.'
         : 'The first look that settled it decides; shots after it change nothing.',
+      ...(looks > 1 && together > 1
+        ? [
+            `With very many shots fewer looks are taken, each after ${together} ends. They are as valid; the answer may only come a few ends later.`,
+          ]
+        : []),
       'Evidence of 100 % stops. It holds for round shots of one spread, and in simulation for ovals and heavy tails.',
     ],
     plot: null,

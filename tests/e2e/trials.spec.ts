@@ -142,7 +142,7 @@ test('a trial is left half shot, taken up again where it was, ended, put away an
   await hands.press('Bow');
   await page.reload();
   await hands.press('Trials');
-  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Clearance goes on');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('“Clearance” goes on');
   await hands.press('Go on with it');
   await expect(page.locator('.row-head')).toHaveText(/^Shot 2 of 3/);
   await page.locator('[data-part=change]').click();

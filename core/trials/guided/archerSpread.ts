@@ -1,4 +1,3 @@
-import { capital } from '../../findings/parts.ts';
 import { axisVariance, c4, inOneHole, momentsOf, priorFromGroups, type SpreadBasis } from '../../group/index.ts';
 import type { Archer } from '../../model/archer.ts';
 import { counted, type ShotGroup } from '../../model/group.ts';
@@ -75,17 +74,17 @@ export function spreadOrGuess(spread: SpreadAt | null, archer: Pick<Archer, 'exp
 /**
  * What a plan's figures rest on, as a sentence.
  *
- * @equation the spread at the distance, and where it is from
+ * @equation the spread at the distance, where it is from, and what it means: 68 of 100 within one spread on one axis
  * @param spread - the spread [record]
  * @param distance - the distance [m]
  * @param units - the person's choice of units [record]
  * @returns the sentence [text]
  * @validity any spread
  * @source own derivation
- * @example spreadSentence({ perMetre: 0.002, degreesOfFreedom: 10, from: '1 group at 18 m' }, 18, defaultPreferences.units) // "Taken from 1 group at 18 m: one spread is 36 mm at 18 m."
+ * @example spreadSentence({ perMetre: 0.002, degreesOfFreedom: 10, from: '1 group at 18 m' }, 18, defaultPreferences.units) // "One spread is 36 mm at 18 m, from 1 group at 18 m: two arrows of three strike within it to the side, and two of three in height."
  */
 export function spreadSentence(spread: SpreadAt, distance: number, units: UnitChoice): string {
   const size = textQuantity(spread.perMetre * distance, 'setting', units, { digits: units.setting === 'mm' ? 0 : 1 });
-  const told = `one spread is ${size} at ${textQuantity(distance, 'distance', units)}.`;
-  return spread.degreesOfFreedom === null ? `${capital(spread.from)}: ${told}` : `Taken from ${spread.from}: ${told}`;
+  const rests = spread.degreesOfFreedom === null ? spread.from : `from ${spread.from}`;
+  return `One spread is ${size} at ${textQuantity(distance, 'distance', units)}, ${rests}: two arrows of three strike within it to the side, and two of three in height.`;
 }

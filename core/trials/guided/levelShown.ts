@@ -1,10 +1,12 @@
 import { squareText } from '../../findings/nockingPoint.ts';
 import type { Why } from '../../findings/finding.ts';
+import type { UnitChoice } from '../../model/preferences.ts';
 import { sources } from '../../sources.ts';
 import { showQuantity, textQuantity } from '../../units/index.ts';
 import { countFigures, placeFigure } from './figures.ts';
 import type { HeightsAlong } from './heightsAlong.ts';
 import { NOCKING_STEP } from './levelStep.ts';
+import type { Spanned } from './plot.ts';
 import type { TrialInput, TrialReading } from './types.ts';
 
 /**
@@ -22,7 +24,7 @@ export function levelFigures(input: TrialInput, { points, line, arrows }: Height
   const { units } = input;
   return [
     ...points.map(({ setting, value, high }) =>
-      placeFigure(`Bare above fletched at ${squareText(setting, units)}`, value, high - value, units),
+      placeFigure(`Bare above fletched at ${textQuantity(setting, 'setting', units)}`, value, high - value, units),
     ),
     ...(line === null
       ? []
@@ -38,13 +40,30 @@ export function levelFigures(input: TrialInput, { points, line, arrows }: Height
       ? []
       : [
           {
-            name: 'Level at',
-            value: squareText(line.level.value, units),
-            interval: `${showQuantity(line.level.low, 'setting', units).figure} to ${textQuantity(line.level.high, 'setting', units)} above square`,
+            name: 'Level, above square',
+            value: textQuantity(line.level.value, 'setting', units),
+            interval: `${showQuantity(line.level.low, 'setting', units).figure} to ${textQuantity(line.level.high, 'setting', units)}`,
           },
         ]),
     ...countFigures(input, `${arrows[0]} fletched and ${arrows[1]} bare`),
   ];
+}
+
+/**
+ * The ends of the level place's interval in words.
+ *
+ * @equation both ends; `square` is said once where both lie on one side of it
+ * @param level - the level place with its interval [record]
+ * @param units - the person's choice of units [record]
+ * @returns for instance "5 and 7 mm above square" [text]
+ * @validity finite lengths
+ * @source own derivation
+ * @example levelEnds({ value: 0.006, low: 0.005, high: 0.007 }, defaultPreferences.units) // "5 and 7 mm above square"
+ */
+export function levelEnds({ low, high }: Spanned, units: UnitChoice): string {
+  return low > 0
+    ? `${showQuantity(low, 'setting', units).figure} and ${squareText(high, units)}`
+    : `${squareText(low, units)} and ${squareText(high, units)}`;
 }
 
 /**

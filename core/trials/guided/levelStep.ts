@@ -55,7 +55,7 @@ export function levelStep({ bundle, units }: TrialInput, level: Spanned, tried: 
   return stepOf(
     'change',
     `Set the nocking point to ${squareText(to, units)}`,
-    `${from} The places tried lie about it, so it is read between them.`,
+    `${from} Level is read at ${squareText(level.value, units)}, off a line through the places tried.`,
     {
       then,
       patch: { nockingPoint: to },

@@ -98,7 +98,7 @@ function shifts(plan: TrialPlan, spread: SpreadAt, units: UnitChoice, names: rea
       rests,
     ],
     cannot: [
-      `A shift half as large: it is found ${half} times in 100 at one distance.`,
+      `A shift half as large, usually: at one distance it is found ${half} times in 100.`,
       ...(d > 3 ? ['Anything but a gross shift: repeat the ends before you turn anything.'] : []),
     ],
   };
@@ -109,11 +109,9 @@ function sizes(n: number, what: 'group' | 'row', alpha = ALPHA): CanShow {
     return { can: [], cannot: [`Which ${what} is tighter: at least three arrows of each were expected, better twelve.`] };
   const times = 1 / ratioFound(n, n, POWER, alpha / 2);
   return {
-    can: [
-      `Beside each other, ${n} and ${n} arrows show one ${what} ${times.toFixed(1)} times as wide as the other four times in five.`,
-    ],
+    can: [`${n} arrows of each show one ${what} ${times.toFixed(1)} times as wide as the other, four times in five.`],
     cannot: [
-      `A milder difference in size usually escapes them; a fifth takes about ${countText(arrowsForTighter(0.8, POWER, alpha / 2))} arrows of each.`,
+      `A milder difference in size, usually: one ${what} a fifth smaller takes about ${countText(arrowsForTighter(0.8, POWER, alpha / 2))} arrows of each.`,
     ],
   };
 }

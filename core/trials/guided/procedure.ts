@@ -93,9 +93,9 @@ const procedures: Readonly<Record<TrialKind, (plan: TrialPlan, units: UnitChoice
     title: 'Clearance',
     purpose: 'Powder on the arrow and the bow shows whether the arrow touches anything on its way out.',
     steps: [
-      'Dry spray powder on the fletching end of the arrow, on rest, button and window.',
+      'Dry spray powder on the fletching end of the arrow and on what it passes: window, and rest and button or shelf.',
       `${arrows(plan.arrows * plan.ends, plan.arrows * plan.ends === 1 ? 'fletched arrow' : 'fletched arrows')}, a helper loading so that no false marks are made; powder anew before each.`,
-      'After each shot tick what has a mark on it. An even trace where the shaft slides along the rest is no mark.',
+      'After each shot tick what has a mark on it. An even trace where the shaft slides over what carries it is no mark.',
       'If the fletching touches, turn the nock by a thirty-second of a turn and shoot the same again.',
     ],
   }),

@@ -98,7 +98,8 @@ function read(
   if (shift === null) return tooFew(input);
   const { headline, subline } = shiftWords(shift, bundle.archer.hand, axes, units);
   const at = textQuantity(far.distance, 'distance', units);
-  const over = distances > 1 ? ` ${distances} distances together, told at ${at}.` : '';
+  const over =
+    distances > 1 ? ` ${distances === 2 ? 'Both' : `All ${distances}`} distances together; the shift is given for ${at}.` : '';
   const alone = weakens.length > 0 ? ' Not everything was the same: see the causes.' : '';
   const told = axes.lateral !== null || axes.vertical !== null;
   const missing = shift.more ?? (shift.verdict === 'real' && !told ? Math.max(...shift.n) : null);

@@ -48,7 +48,7 @@ export function readClearance(input: TrialInput): TrialReading {
       : `${list(parts)} marked in ${touched} of ${shots.length} shots`,
     subline: clear
       ? `It touches in fewer than ${Math.ceil(100 * share.high)} of 100 shots, 19 times in 20.`
-      : `In ${of100} shots, 19 times in 20.`,
+      : `${touches.turns > 1 ? 'Counted since the nock was last turned. ' : ''}So it touches in ${of100} shots, 19 times in 20.`,
     verdict: clear ? 'nothing shown' : 'read',
     next,
     others,
@@ -59,7 +59,7 @@ export function readClearance(input: TrialInput): TrialReading {
         value: `${touched} of ${shots.length}`,
         interval: of100,
       },
-      { name: 'Places of the nock tried', value: String(touches.turns), interval: '' },
+      { name: 'Nock positions tried', value: String(touches.turns), interval: '' },
     ],
     causes: clear ? [] : [...causesOf(touches), ...findingCauses(input, 'scatter'), ...contextCauses([])],
     ifNot: clear

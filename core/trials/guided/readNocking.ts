@@ -14,7 +14,7 @@ import { placesShot } from './places.ts';
 import { readRow } from './readRow.ts';
 import { sameThroughout } from './throughout.ts';
 import type { TrialInput, TrialReading } from './types.ts';
-import { levelFigures, levelPlot, whyLevel } from './levelShown.ts';
+import { levelEnds, levelFigures, levelPlot, whyLevel } from './levelShown.ts';
 import { levelCauses, levelStep } from './levelStep.ts';
 
 const AGAIN = 'Then shoot bare and fletched there once more, in turn.';
@@ -129,7 +129,7 @@ function read(
   const first = levelStep(input, level, tried, AGAIN);
   return outcome(input, {
     headline: `Bare and fletched strike level at ${squareText(level.value, units)}`,
-    subline: `Between ${squareText(level.low, units)} and ${squareText(level.high, units)}, 19 times in 20.`,
+    subline: `Between ${levelEnds(level, units)}, 19 times in 20.`,
     verdict: 'read',
     ...gated(input, first, [clearanceStep('change', AGAIN)], AGAIN),
     causes: levelCauses(input, level, weakens),

@@ -55,11 +55,17 @@ export function readSizes(input: TrialInput, heightOnly: boolean): SizesTold | n
     best,
     figures: [
       ...points.map(({ setting, value, low, high }) => sizeFigure(`${what} at ${name(setting)}`, value, low, high, units)),
-      ...countFigures(input, `${points.map(({ arrows }) => arrows).join(', ')}; spreads are told at ${at}`),
+      ...countFigures(input, `${countsText(points)}, spreads at ${at}`),
     ],
     ...words(compared, points, name, nocking ? 'nocking point' : 'brace height', units),
     more: moreOf(compared, points),
   };
+}
+
+/** "12 at each", or "12, 11, 12" in the order of the settings. */
+function countsText(points: readonly SettingPoint[]): string {
+  const counts = points.map(({ arrows }) => arrows);
+  return new Set(counts).size === 1 ? `${counts[0] ?? 0} at each` : counts.join(', ');
 }
 
 function words(
@@ -74,7 +80,7 @@ function words(
   if (best === null)
     return {
       headline: `No ${what} groups tighter than another`,
-      subline: `One spread is ${acrossText(low, units)} to ${acrossText(high, units)}, which is within the noise.${chance}`,
+      subline: `Spreads of ${acrossText(low, units)} to ${acrossText(high, units)} are within the noise.${chance}`,
     };
   const among = points.filter(({ amongBest }) => amongBest === true);
   const [first] = among;

@@ -1,4 +1,3 @@
-import { squareText } from '../../findings/nockingPoint.ts';
 import type { ShotGroup } from '../../model/group.ts';
 import type { Trial, TrialGroups } from '../../model/trial.ts';
 import { textQuantity } from '../../units/index.ts';
@@ -57,10 +56,12 @@ function textOf(row: PlannedRow, { trial, units }: Pick<TrialInput, 'trial' | 'u
     place === null || place.step === null
       ? null
       : trial.trial === 'nocking point'
-        ? `nocking point ${squareText(place.step, units)}`
+        ? `nocking point ${textQuantity(place.step, 'setting', units)}`
         : `brace height ${textQuantity(place.step, 'length', units)}`;
   const distance = place === null ? null : textQuantity(place.distance, 'distance', units);
-  const where = [step, which === 'speeds' ? null : distance].filter((part) => part !== null);
+  // What is the same throughout is not said with every row.
+  const one = step !== null && new Set(trial.plan.distances).size === 1;
+  const where = [step, one || which === 'speeds' ? null : distance].filter((part) => part !== null);
   switch (which) {
     case 'tear':
       return `${where.join(', ')}: ${row.fletching} tear ${end} of ${of}`;
@@ -69,7 +70,7 @@ function textOf(row: PlannedRow, { trial, units }: Pick<TrialInput, 'trial' | 'u
     case 'speeds':
       return `${capital(where.join(', '))}: arrow speeds, where a chronograph stands`;
     default:
-      return `${capital([...where, `end ${end} of ${of}`].join(', '))}: ${row.arrows} ${whatOf(row, trial)}`;
+      return `${capital([...where, ...(of > 1 ? [`end ${end} of ${of}`] : [])].join(', '))}: ${row.arrows} ${whatOf(row, trial)}`;
   }
 }
 

@@ -31,6 +31,7 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
   const groups = useBench((state) => groupsOf(state.records, state.setupId));
   const page = usePage(bundle.setup.id);
   const [body, room] = useSize();
+  const [column, tall] = useSize();
   const pair = pairOf(groups, page);
   const shaftRadius = (bundle.arrowSet.diameter ?? usualShaft) / 2;
   const first = useMemo(() => (pair.first === null ? null : oneGroup(pair.first, shaftRadius)), [pair.first, shaftRadius]);
@@ -84,7 +85,11 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
       </div>
       <div className="body groups-body" ref={body}>
         {size !== null && (
-          <div className="groups-left" style={{ width: size + 46 }}>
+          <div
+            className="groups-left"
+            ref={column}
+            style={{ width: size + 46, top: Math.min(6, (room?.height ?? 0) - (tall?.height ?? 0) - 8) }}
+          >
             <FaceTools bundle={bundle} first={first} second={second} entering={entering.group} whole={page.whole} />
             <FaceEntry
               first={first}

@@ -19,34 +19,48 @@ export function ChangePart({ trial, reading, rows, bundle }: PartProps & { bundl
   const { next, ifNot, waste } = reading;
   const ended = trial.ended !== null;
   const changed = trial.changes.length > 0;
+  // A check that was noted turned nothing: what the bow asks for comes after it.
+  const checked = next.kind === 'measure' && trial.changes.at(-1)?.title === next.title;
   const put = (label: string, patch: Partial<Trial>) => setTrial(bench, trial.id, label, patch);
   const note = (step: NextStep) => void noteDone(bench, trial.id, step).then(keepFocus);
   const again = () =>
     void beginTrial(bench, bundle, trial.trial, units, trial).then((id) => id !== null && chooseTrial(trial.setupId, id));
   /** What to do now is the one filled button. */
-  const first = ended
-    ? null
-    : changed
-      ? 'again'
-      : next.kind === 'change'
-        ? 'note'
-        : next.kind === 'leave'
-          ? 'end'
-          : next.kind === 'stop'
-            ? null
-            : rows.next === null
-              ? 'again'
-              : 'shoot';
+  const first =
+    ended || (checked && reading.others.length > 0)
+      ? null
+      : changed
+        ? 'again'
+        : next.kind === 'change' || next.kind === 'measure'
+          ? 'note'
+          : next.kind === 'leave'
+            ? 'end'
+            : next.kind === 'stop'
+              ? null
+              : rows.next !== null
+                ? 'shoot'
+                : next.kind === 'shoot'
+                  ? 'plan'
+                  : 'again';
   const look = (which: typeof first) => (which === first ? 'btn go' : 'btn');
 
   return (
     <div className="change-part">
       <div>
-        {changed ? <NotedDone changes={trial.changes} /> : <StepShown step={next} />}
+        {changed ? (
+          <NotedDone changes={trial.changes} ended={ended} then={checked ? next.then : null} />
+        ) : (
+          <StepShown step={next} />
+        )}
         <div className="acts">
           {first === 'note' && (
             <button type="button" className="btn go" onClick={() => note(next)}>
               Note it as done
+            </button>
+          )}
+          {first === 'plan' && (
+            <button type="button" className="btn go" onClick={() => standIn(trial.id, { part: 'plan', row: null })}>
+              Add ends to the plan
             </button>
           )}
           {first === 'shoot' && (
@@ -54,7 +68,9 @@ export function ChangePart({ trial, reading, rows, bundle }: PartProps & { bundl
               Go on shooting
             </button>
           )}
-          {!changed && <OtherSteps steps={reading.others} onNote={ended ? null : note} />}
+          {(!changed || (checked && !ended)) && (
+            <OtherSteps key={String(checked)} steps={reading.others} shown={checked} onNote={ended ? null : note} />
+          )}
           {!changed && <WhyLink why={next.why} about={next.title} />}
         </div>
       </div>
@@ -62,7 +78,7 @@ export function ChangePart({ trial, reading, rows, bundle }: PartProps & { bundl
         <Aside title="If it does not do what it should" text={ifNot} />
         <Aside title="A waste of arrows now" text={waste} />
         <div className="acts">
-          {next.kind !== 'stop' && (
+          {reading.verdict !== 'stopped' && rows.rows.some(({ done }) => done) && (
             <button type="button" className={look('again')} onClick={again}>
               Shoot it again
             </button>

@@ -1,7 +1,8 @@
 import type { TrialInput, TrialRow, TrialSheet } from '../../../core/trials/index.ts';
 import { useBenchApi } from '../../state/useBench.ts';
-import { goOn } from './goOn.ts';
-import { rowAfter } from './derive.ts';
+import { Fraction } from '../../design/index.ts';
+import { besideRow, rowAfter } from './derive.ts';
+import { goOn, takeRow } from './goOn.ts';
 
 interface Props {
   input: TrialInput;
@@ -15,14 +16,22 @@ interface Props {
 export function GoOn({ input, rows, row, full }: Props) {
   const bench = useBenchApi();
   const next = rowAfter(rows, row.key);
+  const beside = besideRow(rows, row.key);
   return (
-    <button
-      type="button"
-      className={full ? 'btn go' : 'btn'}
-      aria-keyshortcuts="N"
-      onClick={() => void goOn(bench, input, rows, row.key)}
-    >
-      {next === null ? 'Read it' : `Next: ${next.text}`}
-    </button>
+    <>
+      <button
+        type="button"
+        className={full ? 'btn go' : 'btn'}
+        aria-keyshortcuts="N"
+        onClick={() => void goOn(bench, input, rows, row.key)}
+      >
+        <Fraction>{next === null ? 'Read it' : `Next: ${next.text}`}</Fraction>
+      </button>
+      {beside !== null && beside.key !== next?.key && (
+        <button type="button" className="link" onClick={() => void takeRow(bench, input, beside)}>
+          Note arrow speeds first
+        </button>
+      )}
+    </>
   );
 }

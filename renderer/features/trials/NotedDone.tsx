@@ -2,28 +2,42 @@ import type { TrialChange } from '../../../core/model/trial.ts';
 import { Fraction } from '../../design/index.ts';
 import { now, whenText } from '../../state/clock.ts';
 
+interface Props {
+  changes: readonly TrialChange[];
+  ended: boolean;
+  /** What follows a check, which turns nothing; null after a change. */
+  then: string | null;
+}
+
 /** What was changed in this trial. Nothing more is turned before it has been shot again: one change at a time. */
-export function NotedDone({ changes }: { changes: readonly TrialChange[] }) {
+export function NotedDone({ changes, ended, then }: Props) {
   const last = changes.at(-1);
   if (last === undefined) return null;
+  const today = now();
   return (
     <section className="next">
       <h3 className="plate">
         Noted: <Fraction>{last.title}</Fraction>
       </h3>
       <p className="note">
-        Set the bow itself to it, then shoot the same again before anything else is turned. This trial stays on record as it is.
+        Noted {whenText(last.at, today)}.{' '}
+        {ended
+          ? 'The trial is ended and stays on record as it is.'
+          : (then ??
+            'See to it on the bow itself, then shoot the same again before anything else is changed. This trial stays on record as it is.')}
       </p>
-      <ol className="noted">
-        {changes.map(({ title, at }) => (
-          <li key={at.at}>
-            <span>
-              <Fraction>{title}</Fraction>
-            </span>
-            <span className="faint">{whenText(at, now())}</span>
-          </li>
-        ))}
-      </ol>
+      {changes.length > 1 && (
+        <ol className="noted">
+          {changes.map(({ title, at }) => (
+            <li key={at.at}>
+              <span>
+                <Fraction>{title}</Fraction>
+              </span>
+              <span className="faint">{whenText(at, today)}</span>
+            </li>
+          ))}
+        </ol>
+      )}
     </section>
   );
 }

@@ -2,9 +2,16 @@ import { useState } from 'react';
 import type { NextStep } from '../../../core/trials/index.ts';
 import { StepShown } from './StepShown.tsx';
 
+interface Props {
+  steps: readonly NextStep[];
+  /** Open from the beginning. */
+  shown: boolean;
+  onNote: ((step: NextStep) => void) | null;
+}
+
 /** What else there is, in the trade's order, behind one word. */
-export function OtherSteps({ steps, onNote }: { steps: readonly NextStep[]; onNote: ((step: NextStep) => void) | null }) {
-  const [open, setOpen] = useState(false);
+export function OtherSteps({ steps, shown, onNote }: Props) {
+  const [open, setOpen] = useState(shown);
   if (steps.length === 0) return null;
   return (
     <>
@@ -16,7 +23,7 @@ export function OtherSteps({ steps, onNote }: { steps: readonly NextStep[]; onNo
           {steps.map((step) => (
             <li key={step.title}>
               <StepShown step={step} plain />
-              {onNote !== null && step.kind === 'change' && (
+              {onNote !== null && (step.kind === 'change' || step.kind === 'measure') && (
                 <button type="button" className="link" onClick={() => onNote(step)}>
                   Note this one as done<span className="heard">: {step.title}</span>
                 </button>

@@ -49,6 +49,7 @@ export function PlanForm({ trial }: { trial: Trial }) {
           name="the change on trial"
           value={trial.between}
           most={200}
+          {...(trial.between === '' ? { hint: 'For instance: A the plain string, B with silencers on it.' } : {})}
           onKeep={(between) => setTrial(bench, trial.id, 'The change on trial', { between })}
         />
       )}

@@ -7,6 +7,7 @@ import { takeRow } from './goOn.ts';
 import { PlanForm } from './PlanForm.tsx';
 import type { PartProps } from './shared.ts';
 import { standIn } from './store.ts';
+import { withUnit } from './words.ts';
 
 /** What is to be shot, beside what so many arrows can and cannot show; how it is shot, beside what must be seen to first. */
 export function PlanPart({ input, trial, told, rows }: PartProps) {
@@ -37,7 +38,7 @@ export function PlanPart({ input, trial, told, rows }: PartProps) {
         <ol className="plan-steps">
           {told.steps.map((line) => (
             <li key={line}>
-              <Fraction>{line}</Fraction>
+              <Fraction>{withUnit(line)}</Fraction>
             </li>
           ))}
         </ol>
@@ -49,7 +50,7 @@ export function PlanPart({ input, trial, told, rows }: PartProps) {
             <li key={line}>
               <Mark level="caution" />
               <span>
-                <Fraction>{line}</Fraction>
+                <Fraction>{withUnit(line)}</Fraction>
               </span>
             </li>
           ))}
@@ -71,7 +72,7 @@ export function PlanPart({ input, trial, told, rows }: PartProps) {
         )}
         {trial.cautionsRead !== null && (
           <button type="button" className="btn" onClick={() => standIn(trial.id, { part: 'shoot', row: null })}>
-            Go on shooting
+            {rows.next === null ? 'See what was shot' : told.stops.length > 0 ? 'Note what was shot' : 'Go on shooting'}
           </button>
         )}
       </div>
@@ -84,7 +85,7 @@ function Lines({ lines }: { lines: readonly string[] }) {
     <ul className="plan-lines">
       {lines.map((line) => (
         <li key={line}>
-          <Fraction>{line}</Fraction>
+          <Fraction>{withUnit(line)}</Fraction>
         </li>
       ))}
     </ul>

@@ -4,22 +4,27 @@ import { headOf } from './headOf.ts';
 import type { PartProps } from './shared.ts';
 import { standIn } from './store.ts';
 import { TrialPicture } from './TrialPicture.tsx';
+import { drawsNothing } from './pictureWords.ts';
+import { withUnit } from './words.ts';
 
 /** What the shots say: the finding's figures with their intervals, the picture, and what may lie behind it. */
 export function ReadPart({ input, trial, told, reading, rows }: PartProps) {
   const { figures, plot, causes, disputed, more } = reading;
   // What the page's headline says already is not said twice.
   const headed = headOf(trial, told, rows, reading).headline !== reading.headline;
+  const adds = more !== null && !/ more of each/.test(reading.subline) ? more.text : '';
+  const toChange = rows.next === null || reading.verdict === 'read' || reading.verdict === 'stopped';
   return (
     <div className="read-part">
-      {(headed || more !== null) && (
+      {(headed || adds !== '') && (
         <p className="read-line">
           {headed && <Fraction>{`${reading.headline}. ${reading.subline} `}</Fraction>}
-          {more !== null && <Fraction>{more.text}</Fraction>}
+          <Fraction>{adds}</Fraction>
         </p>
       )}
+      {reading.verdict === 'stopped' && <p className="read-line">Nothing is read while this stands: it is mended first.</p>}
       <div className="read-columns">
-        {plot !== null && <TrialPicture plot={plot} input={input} reading={reading} />}
+        {plot !== null && !drawsNothing(plot) && <TrialPicture plot={plot} input={input} reading={reading} />}
         {figures.length > 0 && (
           <table className="table read-figures">
             <tbody>
@@ -59,17 +64,12 @@ export function ReadPart({ input, trial, told, reading, rows }: PartProps) {
         <button
           type="button"
           className="btn go"
-          onClick={() =>
-            standIn(trial.id, { part: rows.next === null || reading.verdict === 'read' ? 'change' : 'shoot', row: null })
-          }
+          onClick={() => standIn(trial.id, { part: toChange ? 'change' : 'shoot', row: null })}
         >
-          {rows.next === null || reading.verdict === 'read' ? 'Go on to the change' : 'Go on shooting'}
+          {toChange ? 'Go on to the change' : 'Go on shooting'}
         </button>
         <WhyLink why={reading.why} about="the reading" />
       </div>
     </div>
   );
 }
-
-/** No line ends between a figure and its unit. */
-const withUnit = (text: string): string => text.replace(/(\d) (?=[^\d\s])/g, '$1\u00a0');

@@ -1,10 +1,11 @@
 import { useState, type KeyboardEvent } from 'react';
+import type { Bow } from '../../../core/model/bow.ts';
 import { ClearanceShot } from '../../../core/model/trial.ts';
 import type { TrialRow } from '../../../core/trials/index.ts';
 import { Choice } from '../../design/index.ts';
 import { Tail } from '../../plots/trial/Tail.tsx';
 import { useBenchApi } from '../../state/useBench.ts';
-import { dropClearance, putClearance } from './edits.ts';
+import { putClearance } from './edits.ts';
 import { afterRow } from './goOn.ts';
 import { RowHead } from './RowHead.tsx';
 import type { PartProps } from './shared.ts';
@@ -18,7 +19,13 @@ interface Draft {
   readonly turn: number;
 }
 
-const parts = ClearanceShot.shape.touched.element.options;
+const all = ClearanceShot.shape.touched.element.options;
+
+/** A bow that is shot off the shelf or the hand has neither rest nor button; what was marked on one all the same stays in sight. */
+const partsOf = ({ arrowPass }: Bow, touched: readonly Part[]): readonly Part[] =>
+  arrowPass === 'rest and button' ? all : all.filter((part) => !fitted.has(part) || touched.includes(part));
+const slidesOver = { 'rest and button': 'the rest', shelf: 'the shelf', hand: 'the hand' } as const;
+const fitted: ReadonlySet<Part> = new Set(['rest', 'button']);
 
 /** What has a mark on it after one powdered shot: marked on the drawing or in the list, or clean with one key. */
 export function RowClearance({ input, trial, rows, row }: PartProps & { row: TrialRow }) {
@@ -28,6 +35,7 @@ export function RowClearance({ input, trial, rows, row }: PartProps & { row: Tri
   const [draft, setDraft] = useState<Draft | null>(null);
   const kept = { touched: before?.touched ?? [], turn: before?.nockTurn ?? trial.clearance.at(-1)?.nockTurn ?? 0 };
   const { touched, turn } = draft?.row === row.key ? draft : kept;
+  const parts = partsOf(input.bundle.bow, touched);
   const setTurn = (next: number) => setDraft({ row: row.key, touched, turn: next });
   const toggle = (part: Part) =>
     setDraft({
@@ -36,7 +44,7 @@ export function RowClearance({ input, trial, rows, row }: PartProps & { row: Tri
       touched: touched.includes(part) ? touched.filter((one) => one !== part) : [...touched, part],
     });
   const put = async (marks: readonly Part[]) => {
-    const shot: ClearanceShot = { touched: parts.filter((part) => marks.includes(part)), nockTurn: turn };
+    const shot: ClearanceShot = { touched: all.filter((part) => marks.includes(part)), nockTurn: turn };
     setDraft(null);
     if (await putClearance(bench, trial.id, row, shot)) afterRow(trial.id, rows, row.key);
   };
@@ -45,11 +53,11 @@ export function RowClearance({ input, trial, rows, row }: PartProps & { row: Tri
     event.preventDefault();
     void put([]);
   };
-  const all = rows.next === null;
+  const whole = rows.next === null;
   return (
     <div onKeyDown={onKeyDown}>
       <RowHead row={row} count={null} />
-      <Tail hand={input.bundle.archer.hand} touched={touched} onTouch={toggle} />
+      <Tail hand={input.bundle.archer.hand} pass={input.bundle.bow.arrowPass} touched={touched} onTouch={toggle} />
       <fieldset className="touched">
         <legend className="name">A mark on</legend>
         {parts.map((part) => (
@@ -59,7 +67,7 @@ export function RowClearance({ input, trial, rows, row }: PartProps & { row: Tri
           </label>
         ))}
       </fieldset>
-      <p className="note faint">An even trace where the shaft slides over the rest is no mark.</p>
+      <p className="note faint">An even trace where the shaft slides over {slidesOver[input.bundle.bow.arrowPass]} is no mark.</p>
       <div className="form">
         <Choice
           name="nock turned by"
@@ -70,28 +78,15 @@ export function RowClearance({ input, trial, rows, row }: PartProps & { row: Tri
       </div>
       <div className="row-foot">
         {touched.length > 0 ? (
-          <button type="button" className={all ? 'btn' : 'btn go'} onClick={() => void put(touched)}>
+          <button type="button" className={whole ? 'btn' : 'btn go'} onClick={() => void put(touched)}>
             Note: {touchedText(touched)}
           </button>
         ) : (
-          <button type="button" className={all ? 'btn' : 'btn go'} aria-keyshortcuts="C" onClick={() => void put([])}>
+          <button type="button" className={whole ? 'btn' : 'btn go'} aria-keyshortcuts="C" onClick={() => void put([])}>
             Clean: nothing touched
           </button>
         )}
       </div>
-      <ol className="noted">
-        {trial.clearance.map((shot, i) => (
-          <li key={i}>
-            <span>
-              {touchedText(shot.touched)}
-              {shot.nockTurn !== 0 && `, nock turned ${turnText(shot.nockTurn)}`}
-            </span>
-            <button type="button" className="link" onClick={() => void dropClearance(bench, trial.id, i)}>
-              Take back<span className="heard">{`: shot ${i + 1}`}</span>
-            </button>
-          </li>
-        ))}
-      </ol>
     </div>
   );
 }

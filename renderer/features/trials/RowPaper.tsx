@@ -1,7 +1,6 @@
 import { useState, type KeyboardEvent, type PointerEvent } from 'react';
 import type { Tear } from '../../../core/model/trial.ts';
 import type { TrialRow } from '../../../core/trials/index.ts';
-import { textQuantity } from '../../../core/units/index.ts';
 import { fromPad, padView } from '../../plots/trial/pad.ts';
 import { Pad } from '../../plots/trial/Pad.tsx';
 import { useBenchApi, useUnits } from '../../state/useBench.ts';
@@ -61,7 +60,6 @@ export function RowPaper({ input, trial, rows, row, size }: PartProps & { row: T
     const corner = event.currentTarget.getBoundingClientRect();
     void put(fromPad(view, { x: event.clientX - corner.left, y: event.clientY - corner.top }));
   };
-  const done = row.done ? here[row.end - 1] : undefined;
   return (
     <>
       <RowHead row={row} count={null} />
@@ -81,17 +79,6 @@ export function RowPaper({ input, trial, rows, row, size }: PartProps & { row: T
       <p className="tick-note">
         The middle is the hole of the point. Click where the nock went through, or type how far right and up, {units.setting}.
       </p>
-      <ol className="noted">
-        {here.map(({ tear, index }, i) => (
-          <li key={index} className={i === row.end - 1 && done !== undefined ? 'in-hand' : undefined}>
-            <span>{tearText(tear, units)}</span>
-            <button type="button" className="link" onClick={() => void dropTear(bench, trial.id, index)}>
-              Take back
-              <span className="heard">{`: tear ${i + 1} at ${textQuantity(tear.distance, 'distance', units)}`}</span>
-            </button>
-          </li>
-        ))}
-      </ol>
     </>
   );
 }

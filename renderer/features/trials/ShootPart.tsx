@@ -3,6 +3,7 @@ import { DataSheet } from './DataSheet.tsx';
 import { countOf, rowInHand } from './derive.ts';
 import { FaceChoice } from './FaceChoice.tsx';
 import { GoOn } from './GoOn.tsx';
+import { NotedTears, NotedTouches } from './Noted.tsx';
 import { RowClearance } from './RowClearance.tsx';
 import { RowPaper } from './RowPaper.tsx';
 import { RowShots } from './RowShots.tsx';
@@ -37,7 +38,7 @@ export function ShootPart({ width, height, ...shared }: Props) {
     );
   const group = row.group === null ? undefined : input.groups.get(row.group);
   const given = { ...shared, row };
-  const size = Math.max(280, Math.floor(Math.min(width * 0.5 - 46, height - 220, 480)));
+  const size = Math.max(280, Math.floor(Math.min(width * 0.52 - 46, height - 220, 480)));
   return (
     <div className="shoot-part">
       <div className="shoot-row">
@@ -54,6 +55,8 @@ export function ShootPart({ width, height, ...shared }: Props) {
           )}
           {group !== undefined && <FaceChoice group={group} />}
         </div>
+        {row.which === 'tear' && <NotedTears trial={trial} row={row} />}
+        {row.which === 'clearance' && <NotedTouches trial={trial} />}
       </div>
     </div>
   );

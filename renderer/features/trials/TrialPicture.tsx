@@ -23,15 +23,16 @@ interface Props {
 /** The picture of what was read, by the kind of numbers it draws; it can be saved like any other. */
 export function TrialPicture({ plot, input, reading }: Props) {
   const [place, room] = useSize();
+  const note = pictureNote(plot, input.trial.trial === 'a against b');
   return (
     <div className="trial-picture" ref={place}>
       <Exportable
         of={`${input.trial.name} trial`}
         title={reading.headline}
-        note={`${input.bundle.setup.name}. ${pictureNote(plot)}`}
+        note={`${input.bundle.setup.name}. ${note}`}
         sentence={pictureSentence(reading)}
         table={() => pictureTable(plot, input.units)}
-        beneath={<p className="note faint">{pictureNote(plot)}</p>}
+        beneath={<p className="note faint">{note}</p>}
       >
         {room !== null && <Drawn plot={plot} input={input} sentence={pictureSentence(reading)} width={room.width} />}
       </Exportable>

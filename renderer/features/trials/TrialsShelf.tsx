@@ -4,6 +4,7 @@ import { useBench, useBundle, useUnits } from '../../state/useBench.ts';
 import { RackItem } from '../frame/RackItem.tsx';
 import { sheetOf, stateText } from './derive.ts';
 import { chooseTrial, useChosenTrial } from './store.ts';
+import { withUnit } from './words.ts';
 
 /** The trials of this set-up in the rack: those that go on first, then those that were ended, newest first. */
 export function TrialsShelf() {
@@ -25,7 +26,7 @@ function Shelf({ setupId, name }: { setupId: string; name: string }) {
       {inOrder.map((trial) => (
         <RackItem
           key={trial.id}
-          text={trial.name}
+          text={withUnit(trial.name)}
           small={`${whenText(trial.born, today)}, ${stateText(trial, sheetOf(records, trial, units))}`}
           on={trial.id === chosen}
           onChoose={() => chooseTrial(setupId, trial.id)}

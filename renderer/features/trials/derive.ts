@@ -33,11 +33,12 @@ export function trialInput(records: Records, bundle: Bundle, trial: Trial, units
 export const sheetOf = (records: Records, trial: Trial, units: UnitChoice): TrialSheet =>
   sheet({ trial, groups: groupsOfTrial(records, trial), units });
 
-/** "2 of 8 shot": rows that may be left out are counted in neither. */
+/** "2 of 8 ends shot": rows that may be left out are counted in neither. */
 export function shotText({ rows }: TrialSheet): string {
   const wanted = rows.filter(({ optional }) => !optional);
   const done = wanted.filter((row) => row.done).length;
-  return done === 0 ? 'not begun' : done === wanted.length ? 'shot' : `${done} of ${wanted.length} shot`;
+  const what = wanted.some(({ which }) => which === 'first') ? ' ends' : '';
+  return done === 0 ? 'not begun' : done === wanted.length ? 'all shot' : `${done} of ${wanted.length}${what} shot`;
 }
 
 /** One word or two on how a trial stands, for the shelf. */
@@ -53,10 +54,20 @@ export function rowInHand({ rows, next }: TrialSheet, key: string | null): Trial
 }
 
 /** The row that comes after one in the order of shooting: the next that is wanted, from there on and then from the beginning. */
-export function rowAfter({ rows }: TrialSheet, key: string): TrialRow | null {
+export function rowAfter(sheetOfTrial: TrialSheet, key: string): TrialRow | null {
+  const { rows } = sheetOfTrial;
+  // Who has noted speeds before has a chronograph standing there.
+  const beside = rows.some(({ optional, done }) => optional && done) ? besideRow(sheetOfTrial, key) : null;
+  if (beside !== null) return beside;
   const at = rows.findIndex((row) => row.key === key);
   const following = [...rows.slice(at + 1), ...rows.slice(0, at)];
   return following.find(({ done, optional }) => !done && !optional) ?? null;
+}
+
+/** A row right after this one that may be left out, and was so far: speeds belong to the height that stands on the bow now. */
+export function besideRow({ rows }: TrialSheet, key: string): TrialRow | null {
+  const row = rows[rows.findIndex((one) => one.key === key) + 1];
+  return row !== undefined && row.optional && !row.done ? row : null;
 }
 
 /** How many arrows a row has: shots of its end, or of a group whose ends nobody noted. */

@@ -38,7 +38,7 @@ export function firstOf(bundle: Bundle, trials: readonly Trial[], units: UnitCho
   const open = trials.find(({ ended }) => ended === null);
   if (open !== undefined)
     return {
-      headline: `${open.name} goes on`,
+      headline: `\u201c${open.name}\u201d goes on`,
       subline: 'One change at a time: end a trial, or leave it and take it up again from the left column.',
       kind: null,
       action: null,

@@ -13,9 +13,15 @@ export function headOf(
   if (trial.cautionsRead === null) return { headline: `${told.title}: ${told.arrows} arrows planned`, subline: told.purpose };
   const row = rows.find(({ key }) => key === next);
   if (reading.verdict === 'too few' && row !== undefined)
-    return { headline: `Next: ${inOneLine(row.text)}`, subline: `${told.title}, ${shotText({ rows, next })}.` };
+    return {
+      headline: `Next: ${inOneLine(row.text)}`,
+      subline: `${told.title}, ${shotText({ rows, next })}.${trial.between === '' ? '' : ` ${sentence(trial.between)}`}`,
+    };
   return { headline: reading.headline, subline: reading.subline };
 }
+
+/** What is on trial, as people typed it. */
+const sentence = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);
 
 /** "10 m, end 1 of 4: 3 fletched" behind a colon of its own. */
 const inOneLine = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1).replace(': ', ', ')}`;

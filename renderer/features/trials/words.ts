@@ -2,6 +2,9 @@ import type { UnitChoice } from '../../../core/model/preferences.ts';
 import type { Tear } from '../../../core/model/trial.ts';
 import { textQuantity } from '../../../core/units/index.ts';
 
+/** No line ends between a figure and its unit. */
+export const withUnit = (text: string): string => text.replace(/(\d) (?=(?:mm|cm|m|yd|ft|in|gr|g|lb|kg|%)\b)/g, '$1\u00a0');
+
 /** "12 mm right, 8 mm up": from the hole of the point to that of the nock. */
 export function tearText({ across, up }: Pick<Tear, 'across' | 'up'>, units: UnitChoice): string {
   const size = (value: number) => textQuantity(Math.abs(value), 'setting', units);

@@ -44,17 +44,14 @@ export function Margins({ view, groups, units }: { view: FaceView; groups: reado
         );
       })}
       <path className="axis" d={`M0 ${axisY}H${size}`} />
-      {across.ticks.map((tick, i) => (
-        <g key={tick.text}>
-          <path className="axis" d={`M${tick.at} ${axisY}v4`} />
-          <text
-            className="tick"
-            x={Math.min(tick.at, size)}
-            y={axisY + 16}
-            textAnchor={i === across.ticks.length - 1 && tick.at > size - 26 ? 'end' : 'middle'}
-          >
-            {tick.text}
-          </text>
+      {across.ticks.map(({ at, label }) => (
+        <g key={at}>
+          <path className="axis" d={`M${at} ${axisY}v4`} />
+          {label !== null && (
+            <text className="tick" x={label.x} y={axisY + 16} textAnchor="middle">
+              {label.text}
+            </text>
+          )}
         </g>
       ))}
       {up.rows.map((row, i) => {

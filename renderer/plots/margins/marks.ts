@@ -3,6 +3,7 @@ import type { DrawnGroup } from '../face/marks.ts';
 import type { FaceView } from '../face/geometry.ts';
 import { counted } from '../../../core/model/group.ts';
 import { signed } from '../signed.ts';
+import { textWidth } from '../textWidth.ts';
 
 interface AxisMarks {
   /** One row a group: each shot a tick, the centre with its 95 % interval. Along the axis, px from its start. */
@@ -13,8 +14,13 @@ interface AxisMarks {
     readonly from: number;
     readonly to: number;
   }[];
-  readonly ticks: readonly { readonly at: number; readonly text: string }[];
+  /** Null where the next one's text has taken the room: the last is always written, since it carries the unit. */
+  readonly ticks: readonly { readonly at: number; readonly label: { readonly x: number; readonly text: string } | null }[];
 }
+
+/** Air between the texts of two ticks, and the size they are written in [px]. */
+const AIR = 7;
+const SIZE = 12;
 
 /** More ticks than this are a grey bar, not a reading [count]. */
 const MOST_TICKS = 200;
@@ -43,9 +49,26 @@ export function axisMarks(
         to: measures === null ? 0 : position(measures.centre[axis] + half),
       };
     }),
-    ticks: values.map((value, i) => ({
-      at: inUnit(value),
-      text: `${signed(value)}${i === values.length - 1 ? ` ${unit.name}` : ''}`,
-    })),
+    ticks: labelled(
+      values.map((value, i) => ({
+        at: inUnit(value),
+        text: `${signed(value)}${i === values.length - 1 ? ` ${unit.name}` : ''}`,
+      })),
+      view.size,
+    ),
   };
+}
+
+/** Texts centred under their ticks, drawn in from the ends of the axis; what would come near the next one is left out. */
+function labelled(ticks: readonly { at: number; text: string }[], size: number): AxisMarks['ticks'] {
+  const placed: { at: number; label: { x: number; text: string } | null }[] = [];
+  let next = Infinity;
+  for (const { at, text } of ticks.toReversed()) {
+    const half = textWidth(text, SIZE, 'text') / 2;
+    const x = Math.max(half, Math.min(size - half, at));
+    const free = x + half + AIR <= next;
+    placed.unshift({ at, label: free ? { x, text } : null });
+    if (free) next = x - half;
+  }
+  return placed;
 }

@@ -51,8 +51,11 @@ export function Timeline({ data, sentence }: { data: TimelineData; sentence: str
         ))}
         {marks.flags.map((flag) => (
           <g key={flag.id} className={flag.chosen ? 'flag chosen' : flag.trial ? 'flag trial' : 'flag'}>
-            <path className="staff" d={`M${flag.x} 2V${plot.bottom}`} />
-            <path className="cloth" d={flag.trial ? `M${flag.x} 2l-10 5l10 5z` : `M${flag.x} 2h-9v10h9z`} />
+            <path className="staff" d={`M${flag.x} ${flag.y + 2}V${plot.bottom}`} />
+            <path
+              className="cloth"
+              d={flag.trial ? `M${flag.x} ${flag.y + 2}l-10 5l10 5z` : `M${flag.x} ${flag.y + 2}h-9v10h9z`}
+            />
           </g>
         ))}
         {panel?.dots.map((dot, index) => (

@@ -32,7 +32,7 @@ export interface TimelineData {
 }
 
 /** Sizes in px. The last column stands apart from the scale of time: it is how the bow stands now. */
-export const timelineSize = { left: 128, now: 62, flagRow: 18, panel: 148, lane: 37, axis: 26, foot: 18, dot: 11 } as const;
+export const timelineSize = { left: 128, now: 62, flagRow: 18, panel: 148, lane: 37, axis: 26, foot: 10, dot: 11 } as const;
 
 export type Anchor = 'start' | 'middle' | 'end';
 export interface Label {
@@ -80,6 +80,8 @@ export interface TimelineMarks {
   readonly flags: readonly {
     readonly id: string;
     readonly x: number;
+    /** Where its cloth hangs: the staff begins there. */
+    readonly y: number;
     readonly chosen: boolean;
     readonly trial: boolean;
     readonly label: Label | null;

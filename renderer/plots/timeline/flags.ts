@@ -3,51 +3,87 @@ import { timelineSize, type Label, type Time, type TimelineData } from './data.t
 
 /** How far a trial's pennant reaches before its staff [px]. */
 const pennant = 10;
+/** More rows of names than this would push the drawing off the page. */
+const MOST_ROWS = 4;
 
-/** The chosen flags are named first; each name takes the upper or the lower row, right or left of its staff, or stays in the shelf. */
+interface Standing {
+  readonly id: string;
+  readonly at: number;
+  /** The cloth hangs in this row; the staff begins there and runs down through all that is below. */
+  readonly row: number;
+  readonly from: number;
+  readonly to: number;
+  readonly name: Span | null;
+}
+interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+const crosses = (x: number, { from, to }: Span): boolean => x > from - 3 && x < to + 3;
+const meets = (a: Span, b: Span): boolean => a.from < b.to + 4 && b.from < a.to + 4;
+
+/** Whether two flags leave each other alone: no cloth or name in the same row touches, no staff runs through the other's name. */
+function apart(a: Standing, b: Standing): boolean {
+  const names = [a, b].flatMap(({ name }) => (name === null ? [] : [name]));
+  if (a.row === b.row) {
+    // Two cloths of one moment may lie on each other; a name may lie on neither.
+    const [one, two] = [a.name === null ? null : a.name, b.name === null ? null : b.name];
+    return (
+      (one === null || !meets(one, b)) && (two === null || !meets(two, a)) && (one === null || two === null || !meets(one, two))
+    );
+  }
+  if (names.length === 0) return true;
+  const [upper, lower] = a.row < b.row ? [a, b] : [b, a];
+  return lower.name === null || !crosses(upper.at, lower.name);
+}
+
+/**
+ * The chosen flags are named first, then the newest; each hangs in the highest row in which its name, right or left of its staff, stands clear.
+ * One that finds no room for its name hangs in the shelf without it.
+ */
 export function placeFlags(flags: TimelineData['flags'], x: Time, left: number, right: number) {
-  const taken: { row: number; from: number; to: number }[] = flags.map((flag) => ({
-    row: 0,
-    from: x(flag.at) - (flag.trial === true ? pennant : 6),
-    to: x(flag.at) + 6,
-  }));
-  const labels = new Map<string, Label & { row: number }>();
-  const free = (row: number, from: number, to: number) =>
-    from >= left - 100 &&
-    to <= right + timelineSize.now &&
-    taken.every((one) => one.row !== row || to < one.from || from > one.to);
+  const standing: Standing[] = [];
+  const labels = new Map<string, Label>();
+  const inBounds = ({ from, to }: Span) => from >= left - 100 && to <= right + timelineSize.now;
   for (const flag of [...flags].sort((a, b) => Number(b.chosen) - Number(a.chosen) || b.at - a.at)) {
     const at = x(flag.at);
     const wide = textWidth(flag.name, 13, 'name');
-    for (const [row, side] of [
-      [0, 1],
-      [0, -1],
-      [1, 1],
-      [1, -1],
-    ] as const) {
-      const clear = side === -1 && flag.trial === true ? pennant + 5 : 9;
-      const from = side === 1 ? at + clear : at - clear - wide;
-      if (!free(row, from, from + wide)) continue;
-      taken.push({ row, from: from - 4, to: from + wide + 4 });
-      labels.set(flag.id, { row, x: at + side * clear, y: 0, text: flag.name, anchor: side === 1 ? 'start' : 'end' });
-      break;
+    const hung = { id: flag.id, at, from: at - (flag.trial === true ? pennant : 9), to: at + 2 };
+    const rows = Array.from({ length: MOST_ROWS }, (_, row) => row);
+    const named = rows.flatMap((row) =>
+      ([1, -1] as const).map((side) => {
+        const clear = side === -1 ? (flag.trial === true ? pennant : 9) + 5 : 9;
+        const from = side === 1 ? at + clear : at - clear - wide;
+        return { side, clear, spot: { ...hung, row, name: { from, to: from + wide } } };
+      }),
+    );
+    const free = (spot: Standing) => (spot.name === null || inBounds(spot.name)) && standing.every((one) => apart(spot, one));
+    const found = named.find(({ spot }) => free(spot));
+    if (found === undefined) {
+      // Without a name it need only keep its staff and its cloth off the names of the others.
+      const bare = rows.map((row): Standing => ({ ...hung, row, name: null }));
+      standing.push(bare.find(free) ?? { ...hung, row: MOST_ROWS - 1, name: null });
+      continue;
     }
+    standing.push(found.spot);
+    const { side, clear, spot } = found;
+    labels.set(flag.id, {
+      x: at + side * clear,
+      y: 12 + spot.row * timelineSize.flagRow,
+      text: flag.name,
+      anchor: side === 1 ? 'start' : 'end',
+    });
   }
-  const rows = flags.length === 0 ? 0 : [...labels.values()].some((label) => label.row === 1) ? 2 : 1;
   return {
-    rows,
-    flags: flags.map((flag) => {
-      const label = labels.get(flag.id);
-      return {
-        id: flag.id,
-        x: x(flag.at),
-        chosen: flag.chosen,
-        trial: flag.trial === true,
-        label:
-          label === undefined
-            ? null
-            : { x: label.x, y: 12 + label.row * timelineSize.flagRow, text: label.text, anchor: label.anchor },
-      };
-    }),
+    rows: standing.reduce((most, { row }) => Math.max(most, row + 1), 0),
+    flags: flags.map((flag) => ({
+      id: flag.id,
+      x: x(flag.at),
+      y: (standing.find(({ id }) => id === flag.id)?.row ?? 0) * timelineSize.flagRow,
+      chosen: flag.chosen,
+      trial: flag.trial === true,
+      label: labels.get(flag.id) ?? null,
+    })),
   };
 }

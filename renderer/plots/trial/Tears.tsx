@@ -41,13 +41,17 @@ export function Tears({ data, size, shaftRadius, scale, sentence }: Props) {
       ))}
       {mean !== null && at !== null && (
         <g className="tear-mean">
-          <ellipse
-            cx={at.x}
-            cy={at.y}
-            rx={((mean.across.high - mean.across.low) / 2) * per}
-            ry={((mean.up.high - mean.up.low) / 2) * per}
-          />
-          <path d={`M${at.x - 6} ${at.y}h12M${at.x} ${at.y - 6}v12`} />
+          {(['case', 'oval'] as const).map((layer) => (
+            <ellipse
+              key={layer}
+              className={layer}
+              cx={at.x}
+              cy={at.y}
+              rx={((mean.across.high - mean.across.low) / 2) * per}
+              ry={((mean.up.high - mean.up.low) / 2) * per}
+            />
+          ))}
+          <path d={`M${middle} ${middle}L${at.x} ${at.y}`} />
         </g>
       )}
       <Lettered label={label('usual on a tuned bow', 8, size - 10, 'start', 'name', 13)} halo />

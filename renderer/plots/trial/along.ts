@@ -134,7 +134,8 @@ function placeOf({ place }: AlongPanel, x: (si: number) => number, left: number,
     x: at,
     from: within(x(place.low)),
     to: within(x(place.high)),
-    label: label(place.text, anchor === 'end' ? at - 6 : at + 6, top + 13, anchor, 'name', NAME),
+    // In the lane of the title, where no grid and no band runs through it.
+    label: label(place.text, anchor === 'end' ? at - 6 : at + 6, top - 5, anchor, 'name', NAME),
   };
 }
 

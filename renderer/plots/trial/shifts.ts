@@ -91,6 +91,14 @@ function windowOf(points: readonly ShiftPoint[]): { readonly x: number; readonly
   return { x: (left + right) / 2, y: (down + up) / 2, half: Math.max(right - left, up - down, 0.012) * 0.62 };
 }
 
+/** Whether some oval is wider than the square that all of them are drawn in. */
+export function shiftsRunOut(points: readonly ShiftPoint[]): boolean {
+  const { x, y, half } = windowOf(points);
+  return points.some(
+    ({ dx, dy, halfX, halfY }) => Math.abs(dx - x) + halfX > half * 1.001 || Math.abs(dy - y) + halfY > half * 1.001,
+  );
+}
+
 /** Each name on the side away from the other mark. */
 function namesAt(
   first: { x: number; y: number },

@@ -24,7 +24,7 @@ describe('the bare shaft', () => {
   it('reads two distances together, each by its angle, and tells it at the farther', () => {
     const found = readTrial(trialOf('bare shaft', [bareAt(-30, 0, 10), bareAt(-54, 0, 18)]));
     expect(found.headline).toBe('Bare shafts land 54 mm left of fletched, and that is real');
-    expect(found.subline).toContain('2 distances together, told at 18 m.');
+    expect(found.subline).toContain('Both distances together; the shift is given for 18 m.');
     expect(found.plot).toMatchObject({
       kind: 'shifts',
       points: [{ distance: 10, dx: expect.closeTo(-0.03, 9) as number }, { distance: 18 }],

@@ -32,9 +32,13 @@ describe('before the first arrow', () => {
   });
 
   it('says what it rests on: groups on record, or a guess that is called one', () => {
-    expect(briefOf('bare shaft', plan(2, 3, 2)).canShow.at(-1)).toBe('Taken from 4 groups at 18 m: one spread is 18 mm at 18 m.');
+    // 68.27 of 100 lie within one standard deviation of a normal distribution on one axis, about two of three (published tables).
+    const meaning = 'two arrows of three strike within it to the side, and two of three in height.';
+    expect(briefOf('bare shaft', plan(2, 3, 2)).canShow.at(-1)).toBe(
+      `One spread is 18 mm at 18 m, from 4 groups at 18 m: ${meaning}`,
+    );
     expect(briefOf('bare shaft', plan(2, 3, 2), null).canShow.at(-1)).toBe(
-      'A guess for a settled archer, not checked against a source: one spread is 36 mm at 18 m.',
+      `One spread is 36 mm at 18 m, a guess for a settled archer, not checked against a source: ${meaning}`,
     );
   });
 

@@ -143,6 +143,6 @@ describe('the sheet', () => {
 
   it('shows the person\u2019s own units', () => {
     const yards = { ...trialOf('walk-back', []), units: { ...units, distance: 'yd' as const } };
-    expect(sheet(yards).rows[0]?.text).toBe('5.5 yd, end 1 of 1: 3 arrows');
+    expect(sheet(yards).rows[0]?.text).toBe('5.5 yd: 3 arrows');
   });
 });
