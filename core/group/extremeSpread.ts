@@ -3,28 +3,24 @@ import type { Point } from './points.ts';
 const cross = (o: Point, a: Point, b: Point): number => (a.x - o.x) * (b.y - o.y) - (a.y - o.y) * (b.x - o.x);
 const distance = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
 
-const EIGHT: readonly (readonly [number, number])[] = [
-  [1, 0],
-  [1, 1],
-  [0, 1],
-  [-1, 1],
-  [-1, 0],
-  [-1, -1],
-  [0, -1],
-  [1, -1],
-];
-
-/** The farthest point in each of eight directions, counter-clockwise. */
+/** The farthest point in each of eight directions, counter-clockwise. One pass with plain comparisons: a page asks this at every shot. */
 function fence(points: readonly Point[]): Point[] {
-  const corners = EIGHT.flatMap(([u, v]) => {
-    let best = points[0];
-    let farthest = -Infinity;
-    for (const p of points) {
-      const reach = p.x * u + p.y * v;
-      if (reach > farthest) [best, farthest] = [p, reach];
-    }
-    return best === undefined ? [] : [best];
-  });
+  const [first] = points;
+  if (first === undefined) return [];
+  let [right, upRight, up, upLeft, left, downLeft, down, downRight] = [first, first, first, first, first, first, first, first];
+  for (const p of points) {
+    if (p.x > right.x) right = p;
+    if (p.x < left.x) left = p;
+    if (p.y > up.y) up = p;
+    if (p.y < down.y) down = p;
+    const sum = p.x + p.y;
+    if (sum > upRight.x + upRight.y) upRight = p;
+    if (sum < downLeft.x + downLeft.y) downLeft = p;
+    const difference = p.y - p.x;
+    if (difference > upLeft.y - upLeft.x) upLeft = p;
+    if (difference < downRight.y - downRight.x) downRight = p;
+  }
+  const corners = [right, upRight, up, upLeft, left, downLeft, down, downRight];
   return corners.filter((corner, i) => distance(corner, corners[(i + 1) % corners.length] ?? corner) > 0);
 }
 
@@ -32,11 +28,8 @@ function fence(points: readonly Point[]): Point[] {
 function outsideFence(points: readonly Point[]): readonly Point[] {
   const corners = fence(points);
   if (corners.length < 3) return points;
-  const sides = corners.map((corner, i) => [corner, corners[(i + 1) % corners.length] ?? corner] as const);
-  return points.filter((p) => {
-    for (const [from, to] of sides) if (cross(from, to, p) <= 0) return true;
-    return false;
-  });
+  const sides = corners.map((from, i) => ({ from, to: corners[(i + 1) % corners.length] ?? from }));
+  return points.filter((p) => sides.some(({ from, to }) => cross(from, to, p) <= 0));
 }
 
 /**

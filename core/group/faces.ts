@@ -104,11 +104,13 @@ export function scoreShot(point: Point, shaftRadius: number, face: Face): ShotSc
  * @example scoreGroup([{ x: 0, y: 0 }, { x: 0.1, y: 0 }, { x: 1, y: 0 }], 0.003, face('122')) // { "total": 19, "tens": 1, "inner": 1, "misses": 1 }
  */
 export function scoreGroup(points: readonly Point[], shaftRadius: number, face: Face): GroupScore {
-  const scores = points.map((point) => scoreShot(point, shaftRadius, face));
-  return {
-    total: scores.reduce((sum, score) => sum + score.points, 0),
-    tens: scores.filter((score) => score.points === 10).length,
-    inner: scores.filter((score) => score.inner).length,
-    misses: scores.filter((score) => score.points === 0).length,
-  };
+  const score = { total: 0, tens: 0, inner: 0, misses: 0 };
+  for (const point of points) {
+    const shot = scoreShot(point, shaftRadius, face);
+    score.total += shot.points;
+    if (shot.points === 10) score.tens += 1;
+    if (shot.inner) score.inner += 1;
+    if (shot.points === 0) score.misses += 1;
+  }
+  return score;
 }

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import type { ShotGroup } from '../../../core/model/group.ts';
 import { together } from '../../../core/model/sentence.ts';
 import { textQuantity } from '../../../core/units/index.ts';
@@ -32,7 +32,7 @@ const nameIn = (one: OneGroup, other: OneGroup | null, place: string) =>
   other !== null && one.group.fletching === other.group.fletching ? place : nameOfGroup(one.group);
 
 /** The face that takes the shots: one click or one Enter each, with the loupe at the pointer and the figures in the margins. */
-export function FaceEntry({ first, second, entering, whole, shaftRadius, size, names }: Props) {
+export const FaceEntry = memo(function FaceEntry({ first, second, entering, whole, shaftRadius, size, names }: Props) {
   const units = useUnits();
   const both = useMemo(() => (second === null ? [first] : [first, second]), [first, second]);
   const radius = first.face.rings[0]?.radius ?? 0.2;
@@ -142,4 +142,4 @@ export function FaceEntry({ first, second, entering, whole, shaftRadius, size, n
       </p>
     </figure>
   );
-}
+});

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useDeferredValue, useMemo } from 'react';
 import { shootingStops } from '../../../core/findings/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { readBareShaft, readTwoGroups } from '../../../core/trials/index.ts';
@@ -13,6 +13,7 @@ import { GroupDetails } from './GroupDetails.tsx';
 import { GroupsAway } from './GroupsAway.tsx';
 import { NewGroup } from './NewGroup.tsx';
 import { Questions } from './questions/Questions.tsx';
+import { MANY_SHOTS } from './questions/useQuestions.ts';
 import { ScoreSheets } from './questions/ScoreSheets.tsx';
 import { Reading } from './Reading.tsx';
 import { usePage } from './store.ts';
@@ -36,15 +37,20 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
   const shaftRadius = (bundle.arrowSet.diameter ?? usualShaft) / 2;
   const first = useMemo(() => (pair.first === null ? null : oneGroup(pair.first, shaftRadius)), [pair.first, shaftRadius]);
   const second = useMemo(() => (pair.second === null ? null : oneGroup(pair.second, shaftRadius)), [pair.second, shaftRadius]);
+  const many = (first?.group.shots.length ?? 0) + (second?.group.shots.length ?? 0) > MANY_SHOTS;
+  // Of very many shots the face is drawn first, and what is said of them follows.
+  const [laterFirst, laterSecond] = [useDeferredValue(first), useDeferredValue(second)];
+  const [told, beside] = many && laterFirst !== null ? [laterFirst, laterSecond] : [first, second];
+  const faceFollows = !useDeferredValue(true, !many);
   const reading = useMemo(() => {
-    if (pair.first === null || pair.second === null) return null;
-    const [a, b] = [pair.first, pair.second];
+    if (told === null || beside === null) return null;
+    const [a, b] = [told.group, beside.group];
     if (a.fletching === b.fletching) return { kind: 'two' as const, ...readTwoGroups(a, b, units) };
     const [fletched, bare] = a.fletching === 'fletched' ? [a, b] : [b, a];
     return { kind: 'bare' as const, ...readBareShaft(bundle, fletched, bare, units) };
-  }, [bundle, pair.first, pair.second, units]);
+  }, [bundle, told, beside, units]);
 
-  if (first === null) {
+  if (first === null || told === null) {
     return (
       <>
         <div className="head">
@@ -62,7 +68,7 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
 
   const [stop] = shootingStops(bundle, units);
   const entering = second !== null && page.enteringId === second.group.id ? second : first;
-  const alone = aloneSentence(first, units);
+  const alone = aloneSentence(told, units);
   const size =
     room === null
       ? null
@@ -91,14 +97,16 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
             style={{ width: size + 46, top: Math.min(6, (room?.height ?? 0) - (tall?.height ?? 0) - 8) }}
           >
             <FaceTools bundle={bundle} first={first} second={second} entering={entering.group} whole={page.whole} />
-            <FaceEntry
-              first={first}
-              second={second}
-              entering={entering.group}
-              whole={page.whole}
-              shaftRadius={shaftRadius}
-              size={size}
-            />
+            {!faceFollows && (
+              <FaceEntry
+                first={first}
+                second={second}
+                entering={entering.group}
+                whole={page.whole}
+                shaftRadius={shaftRadius}
+                size={size}
+              />
+            )}
             <p className="tick-note">
               A click sets a shot. Digits number it, arrow keys nudge it 1 mm, Backspace takes it back; N begins the next end, L
               leaves one out. Pull a shot to move it, rest on it to take it in hand.
@@ -106,7 +114,7 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
           </div>
         )}
         <div className="groups-right">
-          <Reading bundle={bundle} first={first} second={second} reading={reading} groups={groups} units={units} />
+          <Reading bundle={bundle} first={told} second={beside} reading={reading} groups={groups} units={units} />
           <Questions bundle={bundle} first={first} second={second} entering={entering} shaftRadius={shaftRadius} />
           <GroupDetails bundle={bundle} first={first.group} second={second?.group ?? null} groups={groups} />
           <ScoreSheets bundle={bundle} shaftRadius={shaftRadius} usual={first.group.context} />

@@ -8,14 +8,21 @@ export type FaceDots = readonly { readonly key: string; readonly earlier: boolea
 /** Few enough to be drawn anew when one of them changes, enough that there are not many paths [count]. */
 const TOGETHER = 250;
 
-/** What a shot's dot is written as in the view that was drawn last: figures are slow to write, and of many thousands one or two are new. */
-const written = { view: '', dots: new WeakMap<Shot, string>() };
+/**
+ * What a run of shots was last drawn as, by the first of them: figures are slow to write, and of many thousands one or two are new. One
+ * entry a run and not a shot: what is held weakly by the ten thousand holds up whoever collects what nobody needs any more.
+ */
+const written = new WeakMap<Shot, { readonly view: string; readonly shots: readonly Shot[]; readonly path: string }>();
 
-function dotIn(view: string, shot: Shot, place: (shot: Shot) => ReturnType<typeof toPixel>): string {
-  if (written.view !== view) Object.assign(written, { view, dots: new WeakMap<Shot, string>() });
-  const dot = written.dots.get(shot) ?? dotsPath([place(shot)]);
-  written.dots.set(shot, dot);
-  return dot;
+function pathOf(here: string, view: FaceView, shots: readonly Shot[]): string {
+  const [first] = shots;
+  if (first === undefined) return '';
+  const known = written.get(first);
+  const same = known?.view === here && known.shots.length === shots.length && known.shots.every((shot, i) => shot === shots[i]);
+  if (same) return known.path;
+  const path = dotsPath(shots.map((shot) => toPixel(view, shot)));
+  written.set(first, { view: here, shots, path });
+  return path;
 }
 
 /** Whether a shot belongs to an end before the one in hand. */
@@ -27,15 +34,20 @@ export const isEarlier = ({ end }: Pick<Shot, 'end'>, endInHand: number | undefi
  * other paths as they were, and the browser draws only what changed.
  */
 export function faceDots(view: FaceView, shots: readonly Shot[], endInHand?: number): FaceDots {
-  const paths = new Map<string, { earlier: boolean; dots: string[] }>();
-  const here = `${view.middle.x} ${view.middle.y} ${view.half} ${view.size}`;
-  const place = (shot: Shot) => toPixel(view, shot);
+  const runs = { earlier: new Map<number, Shot[]>(), now: new Map<number, Shot[]>() };
   for (const shot of shots) {
-    const earlier = isEarlier(shot, endInHand);
-    const key = `${earlier ? 'earlier' : 'now'} ${Math.floor(shot.id / TOGETHER)}`;
-    const path = paths.get(key) ?? { earlier, dots: [] };
-    if (path.dots.length === 0) paths.set(key, path);
-    path.dots.push(dotIn(here, shot, place));
+    const among = isEarlier(shot, endInHand) ? runs.earlier : runs.now;
+    const number = Math.floor(shot.id / TOGETHER);
+    const run = among.get(number);
+    if (run === undefined) among.set(number, [shot]);
+    else run.push(shot);
   }
-  return [...paths].map(([key, { earlier, dots }]) => ({ key, earlier, path: dots.join('') }));
+  const here = `${view.middle.x} ${view.middle.y} ${view.half} ${view.size}`;
+  const drawn = (which: keyof typeof runs): FaceDots =>
+    [...runs[which]].map(([number, run]) => ({
+      key: `${which} ${number}`,
+      earlier: which === 'earlier',
+      path: pathOf(here, view, run),
+    }));
+  return [...drawn('earlier'), ...drawn('now')];
 }

@@ -12,6 +12,9 @@ import { ReadingAsked, type Asked } from './ReadingAsked.tsx';
 import { ShotsPreview } from './ShotsPreview.tsx';
 import { blankShot, MOST_TYPED, shotColumns, shotRows, shotsOf, type RowShot, type ShotRow } from './shotRows.ts';
 
+/** The picture comes once the sheet is open. */
+const nothing: readonly RowShot[] = [];
+
 const shotsText = (count: number): string => `${count.toLocaleString('en-GB')} ${count === 1 ? 'shot' : 'shots'}`;
 
 /** The shots of a group as a table: typed, mended, pasted or out of a file, seen on the face, and kept as one Change. */
@@ -47,7 +50,7 @@ export function ShotsSheet({ group, onClose }: { group: ShotGroup; onClose(): vo
     if (instead && table !== null) return pasted;
     return [...(typed ? fromRows.shots : opened), ...pasted];
   }, [table, instead, typed, fromRows, opened]);
-  const previewed = useDeferredValue(shots);
+  const previewed = useDeferredValue(shots, nothing);
   const wrong = instead && table !== null ? null : fromRows.wrong;
 
   return (

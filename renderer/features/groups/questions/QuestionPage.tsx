@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useDeferredValue, useMemo } from 'react';
 import { face } from '../../../../core/group/index.ts';
 import type { Question, QuestionInput, QuestionPlot } from '../../../../core/questions/index.ts';
 import { factorOf, unitOf } from '../../../../core/units/index.ts';
@@ -15,9 +15,10 @@ interface Props {
   onClose(): void;
 }
 
-/** One question with its table, its picture and its Why. Worked out when it is opened. */
+/** One question with its table, its picture and its Why: worked out once the sheet is open, so that opening it waits for nothing. */
 export function QuestionPage({ question, input, onClose }: Props) {
-  const page = useMemo(() => question.page(), [question]);
+  const later = useDeferredValue<Question | null>(question, null);
+  const page = useMemo(() => later?.page() ?? null, [later]);
   const [room, size] = useSize();
   return (
     <Dialog
@@ -29,7 +30,7 @@ export function QuestionPage({ question, input, onClose }: Props) {
           <button type="button" className="btn" onClick={onClose}>
             Close
           </button>
-          <WhyLink why={page.why} about={question.ask} />
+          {page !== null && <WhyLink why={page.why} about={question.ask} />}
         </>
       }
     >
@@ -42,11 +43,14 @@ export function QuestionPage({ question, input, onClose }: Props) {
             <Fraction>{question.tells}</Fraction>
           </p>
         )}
-        {page.plot !== null && size !== null && <Picture plot={page.plot} input={input} width={Math.max(280, size.width - 16)} />}
-        {page.tables.map((table, i) => (
+        {page === null && <p className="note">Working it out …</p>}
+        {page !== null && page.plot !== null && size !== null && (
+          <Picture plot={page.plot} input={input} width={Math.max(280, size.width - 16)} />
+        )}
+        {page?.tables.map((table, i) => (
           <AnswerTable key={i} table={table} />
         ))}
-        {page.notes.map((note) => (
+        {page?.notes.map((note) => (
           <p key={note} className="note">
             <Fraction>{note}</Fraction>
           </p>

@@ -9,8 +9,8 @@ export interface Answered {
 
 /** So long may the page stand still for answers before it draws again [ms]. */
 const SLICE = 8;
-/** With very many shots the answers wait until the hand rests [shots, ms]. */
-const MANY = 1000;
+/** With more shots than this the answers wait until the hand rests [shots, ms]. */
+export const MANY_SHOTS = 1000;
 const REST = 250;
 
 /**
@@ -36,7 +36,7 @@ export function useQuestions(input: QuestionInput): Answered | null {
       else setAnswered({ input, questions: inOrder(found) });
     };
     const shots = input.group.shots.length + (input.beside?.shots.length ?? 0);
-    timer = window.setTimeout(work, shots > MANY ? REST : 0);
+    timer = window.setTimeout(work, shots > MANY_SHOTS ? REST : 0);
     return () => window.clearTimeout(timer);
   }, [input]);
   return answered;
