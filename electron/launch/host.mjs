@@ -17,11 +17,11 @@ import { endOf } from './child.mjs';
 /**
  * Starts the built host; resolves when it has printed its first address.
  *
- * @param {{ env?: NodeJS.ProcessEnv, program?: string }} options
+ * @param {{ env?: NodeJS.ProcessEnv, program?: string, nodeFlags?: string[] }} options
  * @returns {Promise<RunningHost>}
  */
-export async function startHost({ env = process.env, program = path.join(root, 'dist/electron/host.js') } = {}) {
-  const child = spawn(process.execPath, [program], { stdio: ['pipe', 'pipe', 'inherit'], env });
+export async function startHost({ env = process.env, program = path.join(root, 'dist/electron/host.js'), nodeFlags = [] } = {}) {
+  const child = spawn(process.execPath, [...nodeFlags, program], { stdio: ['pipe', 'pipe', 'inherit'], env });
   child.stdin.on('error', () => {}); // it has ended, which `ended` tells
   const end = endOf(child);
   const ended = end.then(({ code }) => code);

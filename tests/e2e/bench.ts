@@ -9,7 +9,9 @@ interface Hosted<Host> {
   readonly host: Host;
 }
 
-const hostOf = (notebook: string): Promise<RunningHost> => startHost({ env: { ...process.env, FISTMELE_NOTEBOOK: notebook } });
+// The host of a journey lives for seconds: to compile SQLite a second time, for speed, costs more than all it does.
+const hostOf = (notebook: string): Promise<RunningHost> =>
+  startHost({ env: { ...process.env, FISTMELE_NOTEBOOK: notebook }, nodeFlags: ['--liftoff-only'] });
 
 /** A bench of the test's own: the built loopback host on a notebook in a temporary folder, and a page admitted to it. */
 export class TestBench {
