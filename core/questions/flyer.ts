@@ -58,12 +58,12 @@ export function flyerQuestion({ shots, usual, history, units }: Asked): Question
 
 /** Two shots of one arrow must not go by one name. */
 function namesOf(shots: Asked['shots']): (index: number) => string {
-  const names = shots.map(shotName);
-  const seen = new Map<string, number>();
-  for (const name of names) seen.set(name, (seen.get(name) ?? 0) + 1);
   return (index) => {
-    const name = names[index] ?? '';
-    return (seen.get(name) ?? 0) > 1 ? `${name} (shot ${index + 1})` : name;
+    const shot = shots[index];
+    if (shot === undefined) return '';
+    const name = shotName(shot, index);
+    const twin = (other: Asked['shots'][number]) => other !== shot && other.arrow === shot.arrow && other.end === shot.end;
+    return shot.arrow !== null && shots.some(twin) ? `${name} (shot ${index + 1})` : name;
   };
 }
 

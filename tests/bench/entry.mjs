@@ -28,7 +28,7 @@ export async function entryRows(longest = longestTask) {
     for (const [name, turns] of Object.entries(faceActs(page))) {
       let [processor, wall] = [0, 0];
       for await (const act of turns()) {
-        const found = await longest(browser, act);
+        const found = await longest(page, act);
         processor = Math.max(processor, found.processor);
         wall = Math.max(wall, found.wall);
       }

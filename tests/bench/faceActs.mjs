@@ -29,13 +29,22 @@ export async function manyShots(page) {
   await page.keyboard.press('Enter');
   await page.getByRole('button', { name: 'Go on to the bow' }).click();
   await toGroups(page).click();
-  await page.getByRole('button', { name: 'Begin a fletched group' }).click();
+  await beginGroup(page, 'fletched');
+}
+
+/**
+ * @param {import('playwright').Page} page
+ * @param {'fletched' | 'bare'} fletching
+ */
+async function beginGroup(page, fletching) {
+  await page.getByRole('button', { name: `Begin a ${fletching} group` }).click();
   await page.getByRole('button', { name: 'Table', exact: true }).click();
   const file = { name: 'shots.csv', mimeType: 'text/csv', buffer: Buffer.from(table()) };
   await page.locator('dialog input[type="file"]').setInputFiles(file);
   await page.getByRole('button', { name: /^Keep 10,000 shots/ }).click();
-  await page.waitForFunction(() =>
-    / 10000 shots in /.test(document.querySelector('.face-target')?.getAttribute('aria-label') ?? ''),
+  await page.waitForFunction(
+    (label) => document.querySelector('.face-target')?.getAttribute('aria-label')?.includes(label),
+    ` ${SHOTS} shots in the ${fletching} group`,
   );
   await page.waitForTimeout(SETTLED);
 }
@@ -77,26 +86,43 @@ export function faceActs(page) {
       await settle();
     };
   };
+  async function* set() {
+    const [left, top] = await corner();
+    for (let i = 0; i < TIMES; i++)
+      yield async () => {
+        await page.mouse.click(left + 20 * i, top + 10 * i);
+        await settle();
+      };
+  }
+  async function* pull() {
+    const [left, top] = await corner();
+    for (let i = 0; i < TIMES; i++)
+      yield async () => {
+        await page.mouse.move(left + 20 * i, top + 10 * i);
+        await page.mouse.down();
+        await page.mouse.move(left + 20 * i + 40, top + 10 * i + 60, { steps: 20 });
+        await page.mouse.up();
+        await settle();
+      };
+  }
+  async function* question() {
+    const questions = page.locator('.questions li button');
+    const count = await questions.count();
+    if (count === 0) throw new Error('no questions on the page');
+    for (let i = 0; i < count; i++) {
+      yield await click(questions.nth(i));
+      yield () => press('Escape');
+    }
+  }
+  async function* come() {
+    for (let i = 0; i < 3; i++) {
+      await page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name: 'Bow', exact: true }).click();
+      yield await click(toGroups(page));
+    }
+  }
   return {
-    async *set() {
-      const [left, top] = await corner();
-      for (let i = 0; i < TIMES; i++)
-        yield async () => {
-          await page.mouse.click(left + 20 * i, top + 10 * i);
-          await settle();
-        };
-    },
-    async *pull() {
-      const [left, top] = await corner();
-      for (let i = 0; i < TIMES; i++)
-        yield async () => {
-          await page.mouse.move(left + 20 * i, top + 10 * i);
-          await page.mouse.down();
-          await page.mouse.move(left + 20 * i + 40, top + 10 * i + 60, { steps: 20 });
-          await page.mouse.up();
-          await settle();
-        };
-    },
+    set,
+    pull,
     async *nudge() {
       await page.locator('.face-target').focus();
       for (let i = 0; i < TIMES; i++) yield () => press('ArrowRight');
@@ -147,25 +173,20 @@ export function faceActs(page) {
     async *'whole-face'() {
       for (const name of ['Whole face', 'Close in']) yield await click(page.getByRole('button', { name, exact: true }));
     },
-    async *leave() {
-      const navigation = page.getByRole('navigation', { name: 'Screens' });
-      for (let i = 0; i < 3; i++) {
-        yield await click(navigation.getByRole('button', { name: 'Bow', exact: true }));
-        yield await click(toGroups(page));
-      }
-    },
-    async *question() {
-      const questions = page.locator('.questions li button');
-      const count = await questions.count();
-      if (count === 0) throw new Error('no questions on the page');
-      for (let i = 0; i < count; i++) {
-        yield await click(questions.nth(i));
-        yield () => press('Escape');
-      }
-    },
+    come,
+    question,
     async *'shots-table'() {
       yield await click(page.getByRole('button', { name: 'Table', exact: true }));
       yield () => press('Escape');
     },
+    // A second group of as many beside it: now every shot is read against the others too.
+    async *'beside.set'() {
+      await page.getByRole('button', { name: /^New group/ }).click();
+      await beginGroup(page, 'bare');
+      yield* set();
+    },
+    'beside.pull': pull,
+    'beside.come': come,
+    'beside.question': question,
   };
 }

@@ -1,14 +1,19 @@
 // The longest task of the page's main thread while something is done. What a task costs is its processor time; how long it was held up
 // depends on the machine's other work, so both are told.
 
-/** @typedef {{ name: string, ph: string, pid: number, tid: number, ts: number, dur?: number, tdur?: number, args?: { name?: string } }} TraceEvent */
+/** @typedef {{ name: string, ph: string, pid: number, tid: number, ts: number, dur?: number, tdur?: number }} TraceEvent */
+
+/** Where the page says that it is watched from here on: the browser has pages of its own at work beside it. */
+const MARK = 'watched from here';
 
 /**
- * Tasks of the main thread of whatever page works meanwhile.
- * @param {import('playwright').Browser} browser
+ * The longest task of the page's main thread [ms].
+ * @param {import('playwright').Page} page
  * @param {() => Promise<void>} act
  */
-export async function longestTask(browser, act) {
+export async function longestTask(page, act) {
+  const browser = page.context().browser();
+  if (browser === null) throw new Error('no browser around the page');
   const session = await browser.newBrowserCDPSession();
   /** @type {TraceEvent[]} */
   const events = [];
@@ -17,19 +22,19 @@ export async function longestTask(browser, act) {
   });
   const whole = new Promise((resolve) => session.once('Tracing.tracingComplete', resolve));
   await session.send('Tracing.start', {
-    traceConfig: { includedCategories: ['toplevel'] },
+    traceConfig: { includedCategories: ['toplevel', 'blink.user_timing'] },
     transferMode: 'ReportEvents',
   });
+  await page.evaluate((mark) => void performance.mark(mark), MARK);
   await act();
   await session.send('Tracing.end');
   await whole;
   await session.detach();
-  const threads = new Set(
-    events
-      .filter(({ name, args }) => name === 'thread_name' && args?.name === 'CrRendererMain')
-      .map(({ pid, tid }) => `${pid} ${tid}`),
+  const mark = events.find(({ name }) => name === MARK);
+  if (mark === undefined) throw new Error('the page was not watched');
+  const tasks = events.filter(
+    ({ name, ph, pid, tid, ts }) => ph === 'X' && /RunTask/.test(name) && pid === mark.pid && tid === mark.tid && ts > mark.ts,
   );
-  const tasks = events.filter(({ name, ph, pid, tid }) => ph === 'X' && /RunTask/.test(name) && threads.has(`${pid} ${tid}`));
   const most = (/** @type {'dur' | 'tdur'} */ key) =>
     tasks.reduce((longest, task) => Math.max(longest, (task[key] ?? 0) / 1000), 0);
   return { processor: most('tdur'), wall: most('dur') };

@@ -38,10 +38,10 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
   const first = useMemo(() => (pair.first === null ? null : oneGroup(pair.first, shaftRadius)), [pair.first, shaftRadius]);
   const second = useMemo(() => (pair.second === null ? null : oneGroup(pair.second, shaftRadius)), [pair.second, shaftRadius]);
   const many = (first?.group.shots.length ?? 0) + (second?.group.shots.length ?? 0) > MANY_SHOTS;
-  // Of very many shots the face is drawn first, and what is said of them follows.
+  // Of very many shots the face is drawn first, and what is said of them follows. Coming to the page, both follow the headline.
   const [laterFirst, laterSecond] = [useDeferredValue(first), useDeferredValue(second)];
   const [told, beside] = many && laterFirst !== null ? [laterFirst, laterSecond] : [first, second];
-  const faceFollows = !useDeferredValue(true, !many);
+  const ready = useDeferredValue(true, !many);
   const reading = useMemo(() => {
     if (told === null || beside === null) return null;
     const [a, b] = [told.group, beside.group];
@@ -90,36 +90,36 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
         )}
       </div>
       <div className="body groups-body" ref={body}>
-        {size !== null && (
+        {ready && size !== null && (
           <div
             className="groups-left"
             ref={column}
             style={{ width: size + 46, top: Math.min(6, (room?.height ?? 0) - (tall?.height ?? 0) - 8) }}
           >
             <FaceTools bundle={bundle} first={first} second={second} entering={entering.group} whole={page.whole} />
-            {!faceFollows && (
-              <FaceEntry
-                first={first}
-                second={second}
-                entering={entering.group}
-                whole={page.whole}
-                shaftRadius={shaftRadius}
-                size={size}
-              />
-            )}
+            <FaceEntry
+              first={first}
+              second={second}
+              entering={entering.group}
+              whole={page.whole}
+              shaftRadius={shaftRadius}
+              size={size}
+            />
             <p className="tick-note">
               A click sets a shot. Digits number it, arrow keys nudge it 1 mm, Backspace takes it back; N begins the next end, L
               leaves one out. Pull a shot to move it, rest on it to take it in hand.
             </p>
           </div>
         )}
-        <div className="groups-right">
-          <Reading bundle={bundle} first={told} second={beside} reading={reading} groups={groups} units={units} />
-          <Questions bundle={bundle} first={first} second={second} entering={entering} shaftRadius={shaftRadius} />
-          <GroupDetails bundle={bundle} first={first.group} second={second?.group ?? null} groups={groups} />
-          <ScoreSheets bundle={bundle} shaftRadius={shaftRadius} usual={first.group.context} />
-          <GroupsAway setupId={bundle.setup.id} />
-        </div>
+        {ready && (
+          <div className="groups-right">
+            <Reading bundle={bundle} first={told} second={beside} reading={reading} groups={groups} units={units} />
+            <Questions bundle={bundle} first={first} second={second} entering={entering} shaftRadius={shaftRadius} />
+            <GroupDetails bundle={bundle} first={first.group} second={second?.group ?? null} groups={groups} />
+            <ScoreSheets bundle={bundle} shaftRadius={shaftRadius} usual={first.group.context} />
+            <GroupsAway setupId={bundle.setup.id} />
+          </div>
+        )}
       </div>
     </>
   );

@@ -8,7 +8,7 @@ export interface Answered {
 }
 
 /** So long may the page stand still for answers before it draws again [ms]. */
-const SLICE = 8;
+const SLICE = 4;
 /** With more shots than this the answers wait until the hand rests [shots, ms]. */
 export const MANY_SHOTS = 1000;
 const REST = 250;
