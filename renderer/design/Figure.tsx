@@ -1,3 +1,4 @@
+import { FigureNotes } from './FigureNotes.tsx';
 import { Fraction } from './Fraction.tsx';
 import { useFigure, type FigureProps } from './useFigure.ts';
 
@@ -17,16 +18,7 @@ export function Figure(props: FigureProps) {
             </span>
           )}
         </div>
-        {hint !== undefined && (
-          <p id={`${id}-hint`} className="hint">
-            {hint}
-          </p>
-        )}
-        {wrong !== null && (
-          <p id={`${id}-wrong`} className="wrong" role="alert">
-            {wrong} {shown === '' ? 'Nothing is kept yet.' : <span className="still">{shown} stays in force.</span>}
-          </p>
-        )}
+        <FigureNotes id={id} hint={hint} wrong={wrong} shown={shown} />
       </div>
     </div>
   );

@@ -1,6 +1,7 @@
 export { Choice, plain } from './Choice.tsx';
 export { Dialog } from './Dialog.tsx';
 export { Figure } from './Figure.tsx';
+export { FigureNotes } from './FigureNotes.tsx';
 export { useFigure, type FigureProps } from './useFigure.ts';
 export { Fraction } from './Fraction.tsx';
 export { Mark } from './Mark.tsx';

@@ -1,5 +1,5 @@
 import './dimension.css';
-import { Fraction, Mark, useFigure, type FigureProps } from '../../design/index.ts';
+import { FigureNotes, Fraction, Mark, useFigure, type FigureProps } from '../../design/index.ts';
 import type { Box } from '../../plots/boxes.ts';
 
 interface Props extends FigureProps {
@@ -41,16 +41,7 @@ export function DimensionFigure({ box, anchor, lines, note, level, ...figure }: 
           {note}
         </p>
       )}
-      {figure.hint !== undefined && (
-        <p id={`${id}-hint`} className="hint">
-          {figure.hint}
-        </p>
-      )}
-      {wrong !== null && (
-        <p id={`${id}-wrong`} className="wrong" role="alert">
-          {wrong} {shown === '' ? 'Nothing is kept yet.' : <span className="still">{shown} stays in force.</span>}
-        </p>
-      )}
+      <FigureNotes id={id} hint={figure.hint} wrong={wrong} shown={shown} />
     </div>
   );
 }

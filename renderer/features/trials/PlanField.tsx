@@ -1,5 +1,6 @@
 import { useId, useState } from 'react';
 import type { Result } from '../../../core/model/problem.ts';
+import { FigureNotes } from '../../design/index.ts';
 
 interface Props<T> {
   name: string;
@@ -63,11 +64,7 @@ export function PlanField<T>({ name, kind, value, show, read, same, still, stepp
             event.preventDefault();
           }}
         />
-        {wrong !== null && (
-          <p id={`${id}-wrong`} className="wrong" role="alert">
-            {wrong} <span className="still">{still} stays in force.</span>
-          </p>
-        )}
+        <FigureNotes id={id} wrong={wrong} shown={still} />
       </div>
     </div>
   );
