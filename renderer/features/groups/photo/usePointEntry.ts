@@ -1,9 +1,7 @@
-import { useRef, useState, type KeyboardEvent, type PointerEvent } from 'react';
+import { useState, type KeyboardEvent } from 'react';
 import type { Point } from '../../../../core/group/index.ts';
-
-interface Marked extends Point {
-  readonly id: number;
-}
+import { directions, neighbour, useDigits } from '../entry/keys.ts';
+import { usePress, type Marked } from '../entry/usePress.ts';
 
 interface Options {
   /** In the plane's own unit. */
@@ -28,69 +26,33 @@ interface Options {
   onZoom?(factor: number, about: Point): void;
 }
 
-/** A press this near a mark may take hold of it, and a pull this long is a pull [px]. */
-const GRASP = 6;
-/** A press this long is no click [ms]. */
-const REST = 400;
-/** Digits this close together make one number [ms]. */
-const TOGETHER = 1200;
-
-const directions: Readonly<Record<string, Point>> = {
-  ArrowLeft: { x: -1, y: 0 },
-  ArrowRight: { x: 1, y: 0 },
-  ArrowUp: { x: 0, y: 1 },
-  ArrowDown: { x: 0, y: -1 },
-};
-
 /** Points set on a picture by pointer and keys, as shots are on the face: one click or one Enter is one point; pulling moves it, resting takes it in hand. */
 export function usePointEntry(options: Options) {
   const { marks, toPlane, toPixel, coarse, fine, up, start, held, onAdd, onMove, onTake, onNumber, onCross, onZoom } = options;
   const [pointer, setPointer] = useState<Point | null>(null);
   const [cross, setCross] = useState<Point | null>(null);
   const [inHand, setInHand] = useState<number | null>(null);
-  const press = useRef<{ mark: number | null; at: Point; since: number } | null>(null);
-  const typed = useRef<{ mark: number | null; digits: string; at: number }>({ mark: null, digits: '', at: 0 });
+  const numberIn = useDigits();
   const chosen = marks.find(({ id }) => id === inHand) ?? null;
 
-  const place = (event: PointerEvent<SVGElement>): Point => {
-    const corner = event.currentTarget.getBoundingClientRect();
-    return toPlane({ x: event.clientX - corner.left, y: event.clientY - corner.top });
-  };
-  const markNear = (at: Point): number | null => {
-    const here = toPixel(at);
-    const found = marks.findLast((mark) => {
-      const there = toPixel(mark);
-      return Math.hypot(there.x - here.x, there.y - here.y) <= GRASP;
-    });
-    return found?.id ?? null;
-  };
-
-  const onPointerDown = (event: PointerEvent<SVGElement>) => {
-    if (event.button !== 0) return;
-    press.current = { mark: markNear(place(event)), at: { x: event.clientX, y: event.clientY }, since: event.timeStamp };
-    event.currentTarget.setPointerCapture(event.pointerId);
-  };
-  const onPointerMove = (event: PointerEvent<SVGElement>) => {
-    const at = place(event);
-    setPointer(at);
-    setCross(null);
-    const began = press.current;
-    if (began === null || began.mark === null || !isPull(began.at, event)) return;
-    setInHand(began.mark);
-    onMove(began.mark, held(at));
-  };
-  const onPointerUp = (event: PointerEvent<SVGElement>) => {
-    const began = press.current;
-    press.current = null;
-    if (event.button !== 0 || began === null) return;
-    if (began.mark !== null && (isPull(began.at, event) || event.timeStamp - began.since > REST)) return setInHand(began.mark);
-    setInHand(onAdd(held(place(event))));
-  };
+  const press = usePress({
+    marks,
+    toPlane,
+    toPixel,
+    onPoint: (at) => {
+      setPointer(at);
+      setCross(null);
+    },
+    onSet: (at) => setInHand(onAdd(held(at))),
+    onPull: (id, at) => {
+      setInHand(id);
+      onMove(id, held(at));
+    },
+    onLetGo: (id) => setInHand(id),
+  });
 
   const step = (to: 1 | -1) => {
-    const at = marks.findIndex(({ id }) => id === chosen?.id);
-    const from = at < 0 ? (to === 1 ? -1 : marks.length) : at;
-    setInHand(marks[(from + to + marks.length) % Math.max(1, marks.length)]?.id ?? null);
+    setInHand(neighbour(marks, inHand, to));
     setCross(null);
   };
   const onKeyDown = (event: KeyboardEvent<SVGElement>) => {
@@ -119,10 +81,8 @@ export function usePointEntry(options: Options) {
     } else if (onZoom !== undefined && /^[+=-]$/.test(event.key)) onZoom(event.key === '-' ? 0.5 : 2, pointer ?? at);
     else if (onNumber !== undefined && /^\d$/.test(event.key)) {
       const mark = chosen?.id ?? marks.at(-1)?.id ?? null;
-      const goesOn = mark === typed.current.mark && event.timeStamp - typed.current.at < TOGETHER;
-      const digits = `${goesOn ? typed.current.digits : ''}${event.key}`.slice(-3);
-      typed.current = { mark, digits, at: event.timeStamp };
-      if (mark !== null && Number(digits) > 0) onNumber(mark, Number(digits));
+      const number = numberIn(event, mark);
+      if (mark !== null && number !== null) onNumber(mark, number);
     } else return;
     event.preventDefault();
     event.stopPropagation();
@@ -133,18 +93,6 @@ export function usePointEntry(options: Options) {
     at: pointer ?? chosen ?? cross,
     cross,
     chosen: chosen?.id ?? null,
-    handlers: {
-      onPointerDown,
-      onPointerMove,
-      onPointerUp,
-      onPointerCancel: () => {
-        press.current = null;
-      },
-      onPointerLeave: () => setPointer(null),
-      onKeyDown,
-    },
+    handlers: { ...press, onPointerLeave: () => setPointer(null), onKeyDown },
   };
 }
-
-const isPull = (from: Point, { clientX, clientY }: PointerEvent): boolean =>
-  Math.hypot(clientX - from.x, clientY - from.y) > GRASP;
