@@ -164,6 +164,27 @@ describe('the dots of a large group', () => {
     expect(other).toHaveLength(1);
   });
 
+  it('are written anew for no more shots than share a path with the one that was moved, among 10,000', () => {
+    let written = 0;
+    const counting = (one: Shot): Shot =>
+      Object.defineProperty({ ...one }, 'x', {
+        get: () => {
+          written += 1;
+          return one.x;
+        },
+      });
+    const all = Array.from({ length: 10_000 }, (_, id) => counting(shot(id, { x: Math.sin(id) / 10, y: Math.cos(id) / 10 })));
+    faceDots(view, all);
+    expect(written).toBe(10_000);
+    written = 0;
+    faceDots(
+      view,
+      all.map((one) => (one.id === 7000 ? shot(7000) : one)),
+    );
+    expect(written).toBeGreaterThan(0);
+    expect(written).toBeLessThan(500);
+  });
+
   it('tell the end in hand from those before', () => {
     const drawn = faceDots(view, many, 2);
     const dots = (earlier: boolean) =>
