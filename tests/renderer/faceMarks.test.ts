@@ -5,7 +5,11 @@ import { face, groupMeasures } from '../../core/group/index.ts';
 import type { Shot } from '../../core/model/group.ts';
 import { closeIn, toFace, toPixel, wholeFace } from '../../renderer/plots/face/geometry.ts';
 import { boxAround, touches } from '../../renderer/plots/boxes.ts';
+import { axisMarks } from '../../renderer/plots/margins/marks.ts';
+import { textWidth } from '../../renderer/plots/textWidth.ts';
 import { faceMarks, type DrawnGroup } from '../../renderer/plots/face/marks.ts';
+
+const mm = { perMetre: 1000, name: 'mm' };
 
 const place = fc.double({ min: -0.18, max: 0.18, noNaN: true });
 const group = (name: string, least: number) =>
@@ -14,6 +18,28 @@ const group = (name: string, least: number) =>
     const measured = groupMeasures(shots);
     return { name, shots, measures: measured.ok ? measured.value : null };
   });
+
+describe('the margins of the face', () => {
+  it('keep the words under the axis apart and inside it, and always write the last with its unit', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.02, max: 0.9, noNaN: true }), fc.integer({ min: 240, max: 640 }), (half, size) => {
+        const { ticks } = axisMarks({ middle: { x: 0, y: 0 }, half, size }, [], 'x', mm);
+        const words = ticks.flatMap(({ label }) => (label === null ? [] : [label]));
+        expect(words.at(-1)?.text).toMatch(/ mm$/);
+        expect(ticks.at(-1)?.label).not.toBeNull();
+        const spans = words.map(({ x, text }) => {
+          const wide = textWidth(text, 12, 'text');
+          return { from: x - wide / 2, to: x + wide / 2 };
+        });
+        spans.forEach(({ from, to }, i) => {
+          expect(from).toBeGreaterThanOrEqual(-0.01);
+          expect(to).toBeLessThanOrEqual(size + 0.01);
+          if (i > 0) expect(from - (spans[i - 1]?.to ?? 0)).toBeGreaterThanOrEqual(6);
+        });
+      }),
+    );
+  });
+});
 
 describe('the face on screen', () => {
   it('turns a place on the face into a pixel and back', () => {

@@ -197,6 +197,14 @@ describe('the time line', () => {
             .slice(index + 1)
             .forEach((other) => expect(one.y !== other.y || one.to < other.from || other.to < one.from).toBe(true)),
         );
+        // A staff begins where its cloth hangs and runs down through every row below.
+        for (const { id, x, y } of marks.flags)
+          for (const { id: other, label } of marks.flags) {
+            if (label === null || other === id || y > label.y) continue;
+            const wide = textWidth(label.text, 13, 'name');
+            const [start, end] = label.anchor === 'end' ? [label.x - wide, label.x] : [label.x, label.x + wide];
+            expect([label.text, x, x < start || x > end]).toEqual([label.text, x, true]);
+          }
         expect(marks.flags.filter((flag) => flag.chosen).every((flag) => flag.label !== null)).toBe(true);
         expect(marks.ticks.length).toBeGreaterThan(0);
       }),

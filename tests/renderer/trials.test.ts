@@ -3,13 +3,15 @@ import { exampleBare, exampleFletched } from '../../core/model/example.ts';
 import { defaultPreferences } from '../../core/model/preferences.ts';
 import type { TrialKind } from '../../core/model/trial.ts';
 import { brief, exampleTrial, exampleTrialInput, readTrial, sheet, type TrialInput } from '../../core/trials/index.ts';
-import { countOf, rowAfter, rowInHand, shotText, stateText } from '../../renderer/features/trials/derive.ts';
+import { actNow, onlyChecked } from '../../renderer/features/trials/actNow.ts';
+import { besideRow, countOf, rowAfter, rowInHand, shotText, stateText } from '../../renderer/features/trials/derive.ts';
 import { listText, readList } from '../../renderer/features/trials/figureList.ts';
 import { headOf } from '../../renderer/features/trials/headOf.ts';
 import { kindsInOrder } from '../../renderer/features/trials/kinds.ts';
 import { planText } from '../../renderer/features/trials/planText.ts';
 import { linesOf } from '../../renderer/features/trials/sheetLines.ts';
-import { tearText } from '../../renderer/features/trials/words.ts';
+import { drawsNothing } from '../../renderer/features/trials/pictureWords.ts';
+import { tearText, withUnit } from '../../renderer/features/trials/words.ts';
 
 const { units } = defaultPreferences;
 
@@ -68,6 +70,20 @@ describe('the sheet of a trial', () => {
     expect(rowAfter({ ...rows, rows: rows.rows.map((row) => ({ ...row, done: true })) }, first?.key ?? '')).toBeNull();
   });
 
+  it('offers the speeds beside the first end of a height, goes to them by itself once some are noted, and back to an end that was passed over', () => {
+    const empty = sheet(inputOf('brace height'));
+    const [end, speeds, next] = empty.rows;
+    expect([end?.which, speeds?.which, next?.which]).toEqual(['first', 'speeds', 'first']);
+    const key = end?.key ?? '';
+    expect(besideRow(empty, key)?.key).toBe(speeds?.key);
+    expect(rowAfter(empty, key)?.key).toBe(next?.key);
+    expect(rowAfter(empty, speeds?.key ?? '')?.key).toBe(key);
+    const timed = { ...empty, rows: empty.rows.map((row, i) => ({ ...row, done: i < 2 })) };
+    expect(rowAfter(timed, next?.key ?? '')?.which).toBe('speeds');
+    expect(besideRow(timed, key)).toBeNull();
+    expect(rowAfter(timed, speeds?.key ?? '')?.key).toBe(next?.key);
+  });
+
   it('counts the shots of a row’s own end, and of a group without ends what is left for it', () => {
     const [row] = sheet(exampleTrialInput).rows;
     if (row === undefined) throw new Error('no row');
@@ -103,10 +119,63 @@ describe('what is said of a trial', () => {
     expect(stateText({ ...trial, ended: trial.born }, rows)).toBe('ended');
   });
 
+  it('says of ends and of single shots how many there are', () => {
+    const shotOf = (kind: TrialKind, count: number) => {
+      const { rows, next } = sheet(inputOf(kind));
+      return shotText({ next, rows: rows.map((row, i) => ({ ...row, done: i < count })) });
+    };
+    expect(shotOf('bare shaft', 3)).toBe('3 of 16 ends shot');
+    expect(shotOf('clearance', 1)).toBe('1 of 3 shot');
+    expect(shotOf('clearance', 3)).toBe('all shot');
+  });
+
+  it('has nothing to draw before the first arrow, in any trial', () => {
+    const plots = kindsInOrder.flatMap((kind) => readTrial(inputOf(kind)).plot ?? []);
+    expect(plots.length).toBeGreaterThan(4);
+    expect(plots.filter((plot) => !drawsNothing(plot))).toEqual([]);
+    const { plot } = readTrial(exampleTrialInput);
+    expect(plot !== null && drawsNothing(plot)).toBe(false);
+  });
+
+  it('keeps a figure with its unit on one line, and nothing else', () => {
+    expect(withUnit('At 18 m, 12 fletched show 31 mm, 4 ends')).toBe('At 18\u00a0m, 12 fletched show 31\u00a0mm, 4 ends');
+  });
+
   it('has the plan in a line and a tear in words', () => {
     expect(planText(inputOf('bare shaft').trial, units)).toBe('10 and 18 m, 4 ends of 3 and 2');
     expect(planText(inputOf('walk-back').trial, units)).toBe('5, 10, 15, 20, 25 and 30 m, 3 at each');
     expect(tearText({ across: 0.012, up: -0.008 }, units)).toBe('12 mm right, 8 mm down');
     expect(tearText({ across: 0, up: 0 }, units)).toBe('no tear, a clean hole');
+  });
+});
+
+describe('what is done now', () => {
+  const read = readTrial(exampleTrialInput);
+  const rows = sheet(exampleTrialInput);
+  const { trial } = exampleTrialInput;
+  const step = (kind: typeof read.next.kind, title = 'Check the sight') => ({ ...read.next, kind, title });
+  const noted = { ...trial, changes: [{ at: trial.born, title: 'Check the sight', patch: null }] };
+  const none = { ...rows, next: null };
+
+  it('is to note a change or a check, to end what is left, and nothing where a stop stands', () => {
+    const of = (kind: typeof read.next.kind) => actNow(trial, { next: step(kind), others: [] }, none);
+    expect(['change', 'measure', 'leave', 'stop', 'shoot', 'again'].map((kind) => of(kind as typeof read.next.kind))).toEqual([
+      'note',
+      'note',
+      'end',
+      null,
+      'plan',
+      'again',
+    ]);
+    expect(actNow(trial, { next: step('shoot'), others: [] }, { ...rows, next: 'any' })).toBe('shoot');
+  });
+
+  it('is to shoot again after a change, but not after a check that turned nothing', () => {
+    const change = { next: step('change', 'Soften the button'), others: [] };
+    expect(actNow(noted, change, none)).toBe('again');
+    const checked = { ...change, others: [step('measure')] };
+    expect(onlyChecked(noted, checked)).toBe(true);
+    expect(actNow(noted, checked, none)).toBe('note');
+    expect(actNow({ ...noted, ended: trial.born }, checked, none)).toBeNull();
   });
 });

@@ -1,4 +1,4 @@
-import { arrowsForTighter, powerForShift, ratioFound, smallestShiftFound } from '../../group/index.ts';
+import { arrowsToTell, powerForShift, ratioTold, smallestShiftFound } from '../../group/index.ts';
 import type { UnitChoice } from '../../model/preferences.ts';
 import type { TrialPlan } from '../../model/trial.ts';
 import { textQuantity } from '../../units/index.ts';
@@ -22,7 +22,7 @@ const ALPHA = 0.05;
 /**
  * What so many arrows can show four times in five, and what they cannot.
  *
- * @equation shifts by smallestShiftFound, one axis by errorsFound, spreads by ratioFound at 2.5 % a side, for A against B both at half of that since it asks both, slant and bend of a walk-back by walkBackFinds, a touch by 1 - 0.05^(1/n); each times the archer's own spread at the distance
+ * @equation shifts by smallestShiftFound, one axis by errorsFound, spreads by ratioTold of the test that reads them, for A against B both at half of that since it asks both, slant and bend of a walk-back by walkBackFinds, a touch by 1 - 0.05^(1/n); each times the archer's own spread at the distance
  * @param input - the trial with its plan [record]
  * @param spread - the archer's spread, or a guess that says so [record]
  * @returns sentences [list]
@@ -107,12 +107,22 @@ function shifts(plan: TrialPlan, spread: SpreadAt, units: UnitChoice, names: rea
 function sizes(n: number, what: 'group' | 'row', alpha = ALPHA): CanShow {
   if (n < 3)
     return { can: [], cannot: [`Which ${what} is tighter: at least three arrows of each were expected, better twelve.`] };
-  const times = 1 / ratioFound(n, n, POWER, alpha / 2);
+  // A row counts its height alone.
+  const axes = what === 'row' ? 1 : 2;
+  const told = ratioTold(n, n, POWER, alpha, axes);
+  const fifth = `a fifth takes about ${countText(arrowsToTell(0.8, POWER, alpha, axes))} arrows of each.`;
+  if (told === null)
+    return {
+      can: [],
+      cannot: [
+        `Which ${what} is tighter: ${n} and ${n} arrows miss even one ten times as wide as the other more than once in five. Better twelve of each; ${fifth}`,
+      ],
+    };
   return {
-    can: [`${n} arrows of each show one ${what} ${times.toFixed(1)} times as wide as the other, four times in five.`],
-    cannot: [
-      `A milder difference in size, usually: one ${what} a fifth smaller takes about ${countText(arrowsForTighter(0.8, POWER, alpha / 2))} arrows of each.`,
+    can: [
+      `Beside each other, ${n} and ${n} arrows show one ${what} ${(1 / told).toFixed(1)} times as wide as the other four times in five.`,
     ],
+    cannot: [`A milder difference in size usually escapes them; ${fifth}`],
   };
 }
 

@@ -68,7 +68,7 @@ function textOf(row: PlannedRow, { trial, units }: Pick<TrialInput, 'trial' | 'u
     case 'clearance':
       return `Shot ${end} of ${of}: what has a mark on it`;
     case 'speeds':
-      return `${capital(where.join(', '))}: arrow speeds, where a chronograph stands`;
+      return `${capital(where.join(', '))}: arrow speeds`;
     default:
       return `${capital([...where, ...(of > 1 ? [`end ${end} of ${of}`] : [])].join(', '))}: ${row.arrows} ${whatOf(row, trial)}`;
   }

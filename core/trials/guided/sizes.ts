@@ -1,4 +1,4 @@
-import { arrowsForTighter, lengthOfSpread, tTwoSided } from '../../group/index.ts';
+import { arrowsToTell, lengthOfSpread, tTwoSided } from '../../group/index.ts';
 import { meansDiffer } from './meanOf.ts';
 import type { Spanned } from './plot.ts';
 
@@ -44,7 +44,12 @@ export function sizesCompared(sets: readonly SizedSet[], alpha = 0.05): SizesCom
     return { value, low: interval[0], high: interval[1] };
   });
   const p = meansDiffer(sets.map(({ lengths }) => lengths));
-  return { spreads, p, best: p !== null && p < alpha ? amongBest(sets, alpha) : null, arrows: arrowsNeeded(spreads, alpha) };
+  return {
+    spreads,
+    p,
+    best: p !== null && p < alpha ? amongBest(sets, alpha) : null,
+    arrows: arrowsNeeded(spreads, alpha, sets[0]?.axes ?? 2),
+  };
 }
 
 const squares = (values: readonly number[]): number => values.reduce((sum, x) => sum + x * x, 0);
@@ -66,10 +71,10 @@ function apart(one: readonly number[], other: readonly number[]): number {
   return error > 1e-12 ? tTwoSided((a - b) / error, df) : a === b ? 1 : 0;
 }
 
-function arrowsNeeded(spreads: readonly Spanned[], alpha: number): number | null {
+function arrowsNeeded(spreads: readonly Spanned[], alpha: number, axes: 1 | 2): number | null {
   const values = spreads.map(({ value }) => value);
   const ratio = Math.min(...values) / Math.max(...values);
   if (!(Math.abs(Math.log(ratio)) > 0.05)) return null;
-  const needed = arrowsForTighter(ratio, POWER, alpha / 2);
+  const needed = arrowsToTell(ratio, POWER, alpha, axes);
   return needed <= MANY ? needed : null;
 }

@@ -2,9 +2,10 @@ import type { Bundle } from '../../../core/model/bundle.ts';
 import type { Trial } from '../../../core/model/trial.ts';
 import type { NextStep } from '../../../core/trials/index.ts';
 import { Fraction, WhyLink } from '../../design/index.ts';
-import { now } from '../../state/clock.ts';
+import { now, whenText } from '../../state/clock.ts';
 import { useBenchApi, useUnits } from '../../state/useBench.ts';
 import { keepFocus } from '../frame/keepFocus.ts';
+import { actNow, wasChanged, type Act } from './actNow.ts';
 import { beginTrial, noteDone, setTrial } from './edits.ts';
 import { NotedDone } from './NotedDone.tsx';
 import { OtherSteps } from './OtherSteps.tsx';
@@ -18,40 +19,24 @@ export function ChangePart({ trial, reading, rows, bundle }: PartProps & { bundl
   const bench = useBenchApi();
   const { next, ifNot, waste } = reading;
   const ended = trial.ended !== null;
-  const changed = trial.changes.length > 0;
-  // A check that was noted turned nothing: what the bow asks for comes after it.
-  const checked = next.kind === 'measure' && trial.changes.at(-1)?.title === next.title;
+  const changed = wasChanged(trial, reading);
   const put = (label: string, patch: Partial<Trial>) => setTrial(bench, trial.id, label, patch);
   const note = (step: NextStep) => void noteDone(bench, trial.id, step).then(keepFocus);
   const again = () =>
     void beginTrial(bench, bundle, trial.trial, units, trial).then((id) => id !== null && chooseTrial(trial.setupId, id));
-  /** What to do now is the one filled button. */
-  const first =
-    ended || (checked && reading.others.length > 0)
-      ? null
-      : changed
-        ? 'again'
-        : next.kind === 'change' || next.kind === 'measure'
-          ? 'note'
-          : next.kind === 'leave'
-            ? 'end'
-            : next.kind === 'stop'
-              ? null
-              : rows.next !== null
-                ? 'shoot'
-                : next.kind === 'shoot'
-                  ? 'plan'
-                  : 'again';
-  const look = (which: typeof first) => (which === first ? 'btn go' : 'btn');
+  const first = actNow(trial, reading, rows);
+  const checked = trial.changes.at(-1);
+  const look = (which: Act) => (which === first ? 'btn go' : 'btn');
 
   return (
     <div className="change-part">
       <div>
-        {changed ? (
-          <NotedDone changes={trial.changes} ended={ended} then={checked ? next.then : null} />
-        ) : (
-          <StepShown step={next} />
+        {!changed && checked !== undefined && (
+          <p className="note">
+            Noted {whenText(checked.at, now())}: <Fraction>{checked.title}</Fraction>.
+          </p>
         )}
+        {changed ? <NotedDone changes={trial.changes} ended={ended} /> : <StepShown step={next} />}
         <div className="acts">
           {first === 'note' && (
             <button type="button" className="btn go" onClick={() => note(next)}>
@@ -68,9 +53,7 @@ export function ChangePart({ trial, reading, rows, bundle }: PartProps & { bundl
               Go on shooting
             </button>
           )}
-          {(!changed || (checked && !ended)) && (
-            <OtherSteps key={String(checked)} steps={reading.others} shown={checked} onNote={ended ? null : note} />
-          )}
+          {!changed && <OtherSteps steps={reading.others} onNote={ended ? null : note} />}
           {!changed && <WhyLink why={next.why} about={next.title} />}
         </div>
       </div>

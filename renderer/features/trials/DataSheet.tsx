@@ -33,30 +33,32 @@ export function DataSheet({ input, rows, inHand }: Props) {
     );
   };
   return (
-    <table className="table data-sheet">
-      <thead>
-        <tr>
-          <td />
-          {heads.map((head) => (
-            <th key={head} scope="col">
-              {head}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {lines.map((line) => (
-          <tr key={line.key}>
-            <th scope="row">
-              <Fraction>{line.name}</Fraction>
-            </th>
-            {line.boxes.map((row, i) => (
-              <td key={heads[i]}>{row !== null && box(row)}</td>
+    <div className="data-sheet-room">
+      <table className="table data-sheet">
+        <thead>
+          <tr>
+            <td />
+            {heads.map((head) => (
+              <th key={head} scope="col">
+                {head}
+              </th>
             ))}
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {lines.map((line) => (
+            <tr key={line.key}>
+              <th scope="row">
+                <Fraction>{line.name}</Fraction>
+              </th>
+              {line.boxes.map((row, i) => (
+                <td key={heads[i]}>{row !== null && box(row)}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   );
 }
 

@@ -25,11 +25,13 @@ export function GoOn({ input, rows, row, full }: Props) {
         aria-keyshortcuts="N"
         onClick={() => void goOn(bench, input, rows, row.key)}
       >
-        <Fraction>{next === null ? 'Read it' : `Next: ${next.text}`}</Fraction>
+        <span>
+          <Fraction>{next === null ? 'Read it' : `Next: ${next.text}`}</Fraction>
+        </span>
       </button>
       {beside !== null && beside.key !== next?.key && (
         <button type="button" className="link" onClick={() => void takeRow(bench, input, beside)}>
-          Note arrow speeds first
+          Note arrow speeds
         </button>
       )}
     </>

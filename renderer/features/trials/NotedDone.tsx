@@ -2,15 +2,8 @@ import type { TrialChange } from '../../../core/model/trial.ts';
 import { Fraction } from '../../design/index.ts';
 import { now, whenText } from '../../state/clock.ts';
 
-interface Props {
-  changes: readonly TrialChange[];
-  ended: boolean;
-  /** What follows a check, which turns nothing; null after a change. */
-  then: string | null;
-}
-
 /** What was changed in this trial. Nothing more is turned before it has been shot again: one change at a time. */
-export function NotedDone({ changes, ended, then }: Props) {
+export function NotedDone({ changes, ended }: { changes: readonly TrialChange[]; ended: boolean }) {
   const last = changes.at(-1);
   if (last === undefined) return null;
   const today = now();
@@ -23,8 +16,7 @@ export function NotedDone({ changes, ended, then }: Props) {
         Noted {whenText(last.at, today)}.{' '}
         {ended
           ? 'The trial is ended and stays on record as it is.'
-          : (then ??
-            'See to it on the bow itself, then shoot the same again before anything else is changed. This trial stays on record as it is.')}
+          : 'See to it on the bow itself, then shoot the same again before anything else is changed. This trial stays on record as it is.'}
       </p>
       {changes.length > 1 && (
         <ol className="noted">

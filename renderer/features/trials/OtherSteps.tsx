@@ -4,14 +4,12 @@ import { StepShown } from './StepShown.tsx';
 
 interface Props {
   steps: readonly NextStep[];
-  /** Open from the beginning. */
-  shown: boolean;
   onNote: ((step: NextStep) => void) | null;
 }
 
 /** What else there is, in the trade's order, behind one word. */
-export function OtherSteps({ steps, shown, onNote }: Props) {
-  const [open, setOpen] = useState(shown);
+export function OtherSteps({ steps, onNote }: Props) {
+  const [open, setOpen] = useState(false);
   if (steps.length === 0) return null;
   return (
     <>

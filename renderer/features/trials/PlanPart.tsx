@@ -57,7 +57,11 @@ export function PlanPart({ input, trial, told, rows }: PartProps) {
         </ul>
         {told.stops.map((stop) => (
           <p key={stop.id} className="note stop-text">
-            <Mark level="stop" /> <b>{stop.title}.</b> <Fraction>{stop.detail}</Fraction>{' '}
+            <Mark level="stop" />{' '}
+            <b>
+              <Fraction>{stop.title}</Fraction>.
+            </b>{' '}
+            <Fraction>{stop.detail}</Fraction>{' '}
             {stop.action !== null && (
               <button type="button" className="link" onClick={() => stop.action !== null && answer(bench, stop.action)}>
                 {stop.action.label}

@@ -28,10 +28,11 @@ export function RowSpeeds({ trial, row }: PartProps & { row: TrialRow }) {
   return (
     <>
       <RowHead row={row} count={null} />
+      <p className="note faint">Over a chronograph, three or more; Enter after each. Without one, go on.</p>
       <ol className="noted">
         {speeds.map((speed, i) => (
           <li key={i}>
-            <b>{textQuantity(speed, 'speed', units)}</b>
+            <b>{textQuantity(speed, 'speed', units, { digits: 1 })}</b>
             <button
               type="button"
               className="link"

@@ -38,7 +38,9 @@ export function ShootPart({ width, height, ...shared }: Props) {
     );
   const group = row.group === null ? undefined : input.groups.get(row.group);
   const given = { ...shared, row };
-  const size = Math.max(280, Math.floor(Math.min(width * 0.52 - 46, height - 220, 480)));
+  // A sheet of many ends asks for its width.
+  const share = rows.rows.some(({ end }) => end > 4) ? 0.48 : 0.52;
+  const size = Math.max(280, Math.floor(Math.min(width * share - 46, height - 220, 480)));
   return (
     <div className="shoot-part">
       <div className="shoot-row">

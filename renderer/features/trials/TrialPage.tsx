@@ -1,11 +1,12 @@
 import { useMemo } from 'react';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import type { Trial } from '../../../core/model/trial.ts';
-import { brief, readTrial, sheet } from '../../../core/trials/index.ts';
+import { brief, readTrial, sheet, type TrialReading } from '../../../core/trials/index.ts';
 import { Fraction, Mark, useSize } from '../../design/index.ts';
 import { now } from '../../state/clock.ts';
 import { useBench, useBenchApi, useUnits } from '../../state/useBench.ts';
 import { answer } from '../frame/goTo.ts';
+import { wasChanged } from './actNow.ts';
 import { ChangePart } from './ChangePart.tsx';
 import { shotText, trialInput } from './derive.ts';
 import { headOf } from './headOf.ts';
@@ -63,7 +64,7 @@ export function TrialPage({ bundle, trial }: { bundle: Bundle; trial: Trial }) {
         <Part {...part('read')} number={3} title="Read" line={reading.headline}>
           <ReadPart {...shared} />
         </Part>
-        <Part {...part('change')} number={4} title="Change" line={changeLine(trial, reading.next.title)}>
+        <Part {...part('change')} number={4} title="Change" line={changeLine(trial, reading)}>
           <ChangePart {...shared} bundle={bundle} />
         </Part>
       </div>
@@ -81,8 +82,10 @@ function reached(trial: Trial, next: string | null): PartName {
   return next === null ? 'read' : 'shoot';
 }
 
-function changeLine({ changes, ended }: Trial, next: string): string {
-  const done = changes.length === 0 ? '' : `noted: ${changes.at(-1)?.title ?? ''}`;
+function changeLine(trial: Trial, reading: TrialReading): string {
+  const { changes, ended } = trial;
+  const next = reading.next.title;
+  const done = wasChanged(trial, reading) ? `noted: ${changes.at(-1)?.title ?? ''}` : '';
   if (ended !== null) return done === '' ? 'ended' : `ended; ${done}`;
   return done === '' ? next : done;
 }

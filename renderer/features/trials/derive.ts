@@ -60,6 +60,9 @@ export function rowAfter(sheetOfTrial: TrialSheet, key: string): TrialRow | null
   const beside = rows.some(({ optional, done }) => optional && done) ? besideRow(sheetOfTrial, key) : null;
   if (beside !== null) return beside;
   const at = rows.findIndex((row) => row.key === key);
+  // From speeds that were noted before the end they belong to, back to that end.
+  const own = rows[at]?.optional === true ? rows[at - 1] : undefined;
+  if (own !== undefined && !own.done) return own;
   const following = [...rows.slice(at + 1), ...rows.slice(0, at)];
   return following.find(({ done, optional }) => !done && !optional) ?? null;
 }

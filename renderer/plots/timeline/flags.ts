@@ -20,7 +20,7 @@ interface Span {
   readonly to: number;
 }
 
-const crosses = (x: number, { from, to }: Span): boolean => x > from - 3 && x < to + 3;
+const crosses = (x: number, { from, to }: Span): boolean => x > from - 5 && x < to + 5;
 const meets = (a: Span, b: Span): boolean => a.from < b.to + 4 && b.from < a.to + 4;
 
 /** Whether two flags leave each other alone: no cloth or name in the same row touches, no staff runs through the other's name. */
@@ -61,9 +61,9 @@ export function placeFlags(flags: TimelineData['flags'], x: Time, left: number, 
     const free = (spot: Standing) => (spot.name === null || inBounds(spot.name)) && standing.every((one) => apart(spot, one));
     const found = named.find(({ spot }) => free(spot));
     if (found === undefined) {
-      // Without a name it need only keep its staff and its cloth off the names of the others.
-      const bare = rows.map((row): Standing => ({ ...hung, row, name: null }));
-      standing.push(bare.find(free) ?? { ...hung, row: MOST_ROWS - 1, name: null });
+      // Without a name it need only keep its staff and its cloth off the names of the others; below all names there is room.
+      const bare = [...rows, MOST_ROWS].map((row): Standing => ({ ...hung, row, name: null }));
+      standing.push(bare.find(free) ?? { ...hung, row: MOST_ROWS, name: null });
       continue;
     }
     standing.push(found.spot);
