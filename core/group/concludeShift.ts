@@ -1,5 +1,6 @@
 import { fQuantileUpper } from './distributions.ts';
 import type { Moments } from './moments.ts';
+import type { CentreTest } from './welch.ts';
 import { moreOfEach } from './more.ts';
 
 export type ShiftVerdict = 'real' | 'cannot tell' | 'no sign';
@@ -17,6 +18,7 @@ export interface Shift {
   readonly radius: number;
   /** Half widths of each axis by itself. */
   readonly half: { readonly x: number; readonly y: number };
+  /** The larger of F's and of what the shift's own line says. */
   readonly p: number;
   readonly f: number;
   readonly df: readonly [numerator: number, denominator: number];
@@ -49,7 +51,7 @@ interface Tested {
   readonly spread: number;
   readonly matters: number;
   readonly alpha: number;
-  readonly test: { readonly variance: number; readonly f: number; readonly df: readonly [number, number]; readonly p: number };
+  readonly test: CentreTest & { readonly alongLine?: (alpha: number) => number };
   /** Null for an axis without any spread. */
   readonly axis: (which: 'x' | 'y') => { readonly half: number; readonly p: number } | null;
 }
@@ -60,7 +62,7 @@ const SMALLEST_P = 1e-300;
 /**
  * What a tested shift comes to: radius, verdict, which axes are real, and how many more shots would tell.
  *
- * @equation radius √(2 V F_α); real when p < α; no sign when size + radius ≤ what matters; else cannot tell. An axis is real when the whole and its own test both are (closed testing, Marcus, Peritz & Gabriel 1976, from memory); one without any spread is judged by the circle
+ * @equation radius √(2 V F_α), or what the test asks for along the shift's line if that is more; real when p < α; no sign when size + radius ≤ what matters; else cannot tell. An axis is real when the whole and its own test both are (closed testing, Marcus, Peritz & Gabriel 1976, from memory); one without any spread is judged by the circle
  * @param tested - the moments, the shift, its test and the test of an axis [record]
  * @returns the shift without the test that stands beside it [record]
  * @validity as the test that was made
@@ -72,7 +74,7 @@ export function concludeShift(tested: Tested): Omit<Shift, 'hotelling'> {
   const { variance, f, df } = test;
   const p = Math.max(test.p, SMALLEST_P);
   const size = Math.hypot(dx, dy);
-  const radius = Math.sqrt(2 * variance * fQuantileUpper(alpha, ...df));
+  const radius = Math.max(Math.sqrt(2 * variance * fQuantileUpper(alpha, ...df)), test.alongLine?.(alpha) ?? 0);
   const verdict = p < alpha ? 'real' : size + radius <= matters ? 'no sign' : 'cannot tell';
   const axis = (which: 'x' | 'y', distance: number) => {
     const own = tested.axis(which);

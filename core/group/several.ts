@@ -3,6 +3,7 @@ import { fUpperTail } from './distributions.ts';
 import { axisVariance, momentsOf, type Covariance, type Moments } from './moments.ts';
 import { checkedPoints, ONE_HOLE, type Point } from './points.ts';
 import { shapeFactor } from './shape.ts';
+import { shiftTest } from './shiftTest.ts';
 import { heldBack } from './welch.ts';
 
 interface Ratio {
@@ -39,7 +40,7 @@ const HELD_BACK = 0.8;
  * @equation F = Σ n_i |x̄_i - x̄|² / (2 Σ (1 - f_i) s_i²), f_i = n_i/N (Brown and Forsythe), with (1/c) (Σ (1 - f_i) s_i²)²/(Σ s_i⁴ (1 - 2 f_i) + (Σ f_i s_i²)²) (Mehrotra) and (Σ (1 - f_i) u_i)²/(c Σ (1 - f_i)² u_i²/(n_i - 1)) degrees of freedom, c of shapeFactor, u_i = s_i² heldBack. Beside it by weights w_i = n_i/s_i² (Welch), a = 1/c, q = g - 1, r = a q, h_i = 1 - w_i/Σ w with u in place of s², Λ = Σ c h_i²/(n_i - 1): F_w = ½ a Σ w_i |x̄_i - x̃|²/(r + 2 a Λ (r - a)/(r + 2)) with r and q (r + 2)/((a + 2) Λ). p is the larger of that of F and 0.8 of that of F_w
  * @param groups - places of the shots, group by group [list]
  * @returns F, its degrees of freedom, p and verdict, the plain test and Wilks' beside it, or a refusal: `too-few-groups`, `one-shot`, `one-hole`, `bad-position` [record]
- * @validity independent, about normal shots, two or more in each group, one spread at least above nought; one look. About 7 % false alarms at most in what was simulated (core/SCIENCE.md), where F by itself reaches 9.5 % (a loose group of three beside five of twelve). For two groups it is shiftOfGroups' test. A verdict that they differ does not say which
+ * @validity independent, about normal shots, two or more in each group, one spread at least above nought; one look. About 7 % false alarms at most in what was simulated (core/SCIENCE.md), where F by itself reaches 9.5 % (a loose group of three beside five of twelve). For two groups it is shiftTest. A verdict that they differ does not say which
  * @source brown-forsythe-1974; mehrotra-1997; welch-1951; brunner-dette-munk-1997
  * @example severalCentres([[{ x: 0, y: 0 }, { x: 0.02, y: 0 }, { x: 0, y: 0.02 }], [{ x: 0.2, y: 0 }, { x: 0.22, y: 0 }, { x: 0.2, y: 0.02 }]]).value.verdict // "differ"
  */
@@ -68,10 +69,12 @@ export function severalCentres(groups: readonly (readonly Point[])[]): Result<Se
     y: moments.reduce((sum, { n, centre }) => sum + (n / total) * centre.y, 0),
   };
   const between = moments.reduce((sum, { n, centre }) => sum + n * ((centre.x - common.x) ** 2 + (centre.y - common.y) ** 2), 0);
-  const shape = shapeFactor(moments);
+  const [first, second, ...rest] = moments;
+  const two = first !== undefined && second !== undefined && rest.length === 0 ? shiftTest(first, second) : null;
+  const shape = two?.shape ?? shapeFactor(moments);
   const corrected = correctedRatio(moments, total, between, shape);
   const weighted = weightedRatio(moments, shape) ?? corrected;
-  const p = Math.max(corrected.p, HELD_BACK * weighted.p);
+  const p = Math.max(corrected.p, HELD_BACK * weighted.p, two?.p ?? 0);
   return ok({
     ...corrected,
     p,

@@ -6,8 +6,7 @@ import { c4, MEAN_RADIUS_PER_SPREAD } from './measures.ts';
 import { axisVariance, momentsOf, type Moments } from './moments.ts';
 import { checkedPair } from './pair.ts';
 import type { Point } from './points.ts';
-import { shapeFactor } from './shape.ts';
-import { welchTest } from './welch.ts';
+import { shiftTest } from './shiftTest.ts';
 
 export type { Shift, ShiftVerdict } from './concludeShift.ts';
 
@@ -23,7 +22,7 @@ const HOTELLING_FROM = 6;
 /**
  * The shift between two groups: how far, how sure, and whether it is real.
  *
- * @equation shape-corrected Welch: F = |d|²/(2 (v1 + v2)) ~ F(1/c, ν); radius √(2 (v1 + v2) F_α); real when p < α; no sign when size + radius ≤ what matters; else cannot tell. An axis is real when the whole and the axis's own Welch t both are (closed testing)
+ * @equation shape-corrected Welch, held back along the shift's own line (shiftTest): F = |d|²/(2 (v1 + v2)) ~ F(1/c, ν); radius √(2 (v1 + v2) F_α), or what the line asks for if that is more; real when p < α; no sign when size + radius ≤ what matters; else cannot tell. An axis is real when the whole and the axis's own Welch t both are (closed testing)
  * @param reference - places of the shots that the shift is counted from [m]
  * @param moved - places of the other group's shots [m]
  * @param options - the smallest shift that matters, by default 1.25 of the pooled spread, and α, by default 0.05 [record]
@@ -39,7 +38,7 @@ export function shiftOfGroups(reference: readonly Point[], moved: readonly Point
   if (!(alpha > 0 && alpha < 0.5)) throw new RangeError('alpha must lie between 0 and 0.5.');
   const first = momentsOf(reference);
   const second = momentsOf(moved);
-  const shape = shapeFactor([first, second]);
+  const test = shiftTest(first, second);
   const spread = pooledSpread(first, second);
   // Adding 0 turns -0 into 0, whose direction is 0 and not -π.
   const dx = second.centre.x - first.centre.x + 0;
@@ -50,11 +49,11 @@ export function shiftOfGroups(reference: readonly Point[], moved: readonly Point
       second,
       dx,
       dy,
-      shape,
+      shape: test.shape,
       spread,
       matters: options.matters ?? MEAN_RADIUS_PER_SPREAD * spread,
       alpha,
-      test: welchTest(first, second, shape),
+      test,
       axis: (which) => axisTest(first, second, which, alpha),
     }),
     hotelling: Math.min(first.n, second.n) < HOTELLING_FROM ? null : hotellingBeside(first, second),

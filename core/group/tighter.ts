@@ -3,7 +3,8 @@ import { fQuantileUpper, tQuantile, tTwoSided } from './distributions.ts';
 import { helmertRadii } from './helmert.ts';
 import { axisVariance, momentsOf } from './moments.ts';
 import { checkedPoints, inOneHole, ONE_HOLE, type Point } from './points.ts';
-import { arrowsForTighter, chanceOfRatio, ratioFound } from './tighterPower.ts';
+import { arrowsToTell, ratioTold } from './spreadPower.ts';
+import { chanceOfRatio } from './tighterPower.ts';
 
 export type TighterVerdict = 'tighter' | 'looser' | 'cannot tell';
 
@@ -21,8 +22,8 @@ export interface Tighter {
   readonly verdict: TighterVerdict;
   /** How often an unchanged bow would show a ratio this far from 1 on this side, round normal shots taken. */
   readonly chance: number;
-  /** These shots find a true tightening to this ratio, or less, four times in five; a milder one usually escapes them. */
-  readonly finds: number;
+  /** These shots find a true tightening to this ratio, or less, four times in five; a milder one usually escapes them; null where they do not find even a tenth so often. */
+  readonly finds: number | null;
   /** For 'cannot tell': arrows in each group, in all, that settle a ratio as seen four times in five; null when it is so near 1 that it takes more than a thousand. */
   readonly arrows: number | null;
 }
@@ -30,8 +31,6 @@ export interface Tighter {
 const FEWEST = 3;
 const POWER = 0.8;
 const MANY = 1000;
-/** The t of Helmert lengths needs more shots than F by this: variance of the log of a mean of Rayleigh lengths over that of a root mean square, (4/π - 1)/(1/4). */
-const COST = 4 * (4 / Math.PI - 1);
 
 function enough(points: readonly Point[], which: string): Result<readonly Point[]> {
   if (points.length < FEWEST) {
@@ -105,13 +104,13 @@ export function tighterGroup(old: readonly Point[], fresh: readonly Point[], alp
     p,
     verdict,
     chance: ratio <= 1 ? chanceOfRatio(ratio, n1, n2) : chanceOfRatio(1 / ratio, n2, n1),
-    finds: ratioFound(n1, n2, POWER, alpha / 2),
+    finds: ratioTold(n1, n2, POWER, alpha, 2),
     arrows: verdict === 'cannot tell' ? arrowsToSettle(ratio, alpha) : null,
   });
 }
 
 function arrowsToSettle(ratio: number, alpha: number): number | null {
   if (Math.abs(Math.log(ratio)) < 0.05) return null;
-  const needed = Math.ceil(1 + COST * (arrowsForTighter(ratio, POWER, alpha / 2) - 1));
-  return needed <= MANY ? Math.max(FEWEST, needed) : null;
+  const needed = arrowsToTell(ratio, POWER, alpha, 2);
+  return needed <= MANY ? needed : null;
 }

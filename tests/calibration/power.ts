@@ -1,14 +1,17 @@
 import {
   arrowsForShift,
-  arrowsForTighter,
+  arrowsToTell,
   looseArrows,
   oddArrows,
+  ratioTold,
+  helmertRadii,
   severalCentres,
   tighterGroup,
   type EndShot,
 } from '../../core/group/index.ts';
 import type { Random } from '../../fixtures/random.ts';
-import { share, type Figure } from './row.ts';
+import { share, type Bound, type Figure } from './row.ts';
+import { sizesCompared } from '../../core/trials/guided/sizes.ts';
 import { round, shot, shots, wider, type Scatter } from './scatter.ts';
 import { calledReal } from './shift.ts';
 
@@ -37,7 +40,27 @@ const tighterFound = (ratio: number, n: number, words: string): Figure =>
     return result.ok && result.value.verdict === 'tighter';
   });
 const tighterPlanned = (ratio: number): Figure =>
-  tighterFound(ratio, arrowsForTighter(ratio, 0.8, 0.025), 'the best test for round groups .80');
+  tighterFound(ratio, arrowsToTell(ratio, 0.8, 0.05, 2), 'asked for, to find it in .80');
+
+const PROMISED: Bound = [0.77, 0.83];
+const NO_PROMISE: Bound = [0, 0.8];
+
+/** What so many arrows are said to show four times in five, by the test that reads it; where nothing is said, one ten times as wide. */
+function sizePromised(n: number, alpha: number, axes: 1 | 2): Figure {
+  const told = ratioTold(n, n, 0.8, alpha, axes);
+  const by = 1 / (told ?? 0.1);
+  const what = `${n} + ${n} ${axes === 1 ? 'heights' : 'arrows'} at ${alpha}, ${by.toFixed(2)} times as wide`;
+  const bound = told === null ? NO_PROMISE : PROMISED;
+  return share(`${SIZE_PROMISED}: ${what}${told === null ? ', nothing promised' : ''}`, DRAWS / 2, bound, (random) => {
+    const groups = [shots(random, n, round), shots(random, n, wider(round, by))].map((points, setting) => {
+      const flat = axes === 1 ? points.map(({ y }) => ({ x: 0, y })) : points;
+      return { setting, lengths: helmertRadii(flat), axes, arrows: n };
+    });
+    const best = sizesCompared(groups, alpha).best;
+    return best?.[0] === true && best[1] === false;
+  });
+}
+const SIZE_PROMISED = 'Size, promised four times in five';
 
 /** Ends of numbered arrows: arrow i strikes at `offsets[i]`, and each end lies somewhere else. */
 export function numberedEnds(
@@ -80,6 +103,8 @@ export const powerFigures: readonly Figure[] = [
   severalFound(3, [0, 0, 3]),
   severalFound(3, [0, 0, 0, 0, 0, 3]),
   ...[0.3, 0.5, 0.6, 0.75, 0.8].map(tighterPlanned),
+  ...[3, 4, 6, 8, 12, 24, 48].flatMap((n) => [0.05, 0.025].map((alpha) => sizePromised(n, alpha, 2))),
+  ...[6, 12, 24, 48].flatMap((n) => [0.05, 0.025].map((alpha) => sizePromised(n, alpha, 1))),
   tighterFound(0.5, 6, 'seen ratio below .58 wanted by the best test'),
   oddFound(6, 1, 18, 'computed independently .80'),
   oddFound(6, 2, 5, 'computed independently .80'),

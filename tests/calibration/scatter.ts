@@ -10,6 +10,8 @@ export interface Scatter {
   readonly tails: number;
   /** A divisor for each axis by itself, in place of one for both. */
   readonly eachAxis?: boolean;
+  /** The oval leans by this, counter-clockwise [rad]. */
+  readonly turn?: number;
 }
 
 export const round: Scatter = { words: 'round', spread: [1, 1], tails: Infinity };
@@ -39,12 +41,14 @@ function chiSquare(random: Random, df: number): number {
 }
 
 /** One shot, its true centre given in spreads. */
-export function shot(random: Random, { spread, tails, eachAxis = false }: Scatter, x = 0, y = 0): Point {
+export function shot(random: Random, { spread, tails, eachAxis = false, turn = 0 }: Scatter, x = 0, y = 0): Point {
   const [u, v] = normalPair(random);
   const stretch = (): number => (tails === Infinity ? 1 : Math.sqrt(tails / chiSquare(random, tails)));
   const along = stretch();
   const up = eachAxis ? stretch() : along;
-  return { x: SIZE * (x + along * spread[0] * u), y: SIZE * (y + up * spread[1] * v) };
+  const [wide, high] = [along * spread[0] * u, up * spread[1] * v];
+  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+  return { x: SIZE * (x + wide * cos - high * sin), y: SIZE * (y + wide * sin + high * cos) };
 }
 
 export const shots = (random: Random, n: number, scatter: Scatter, x = 0, y = 0): Point[] =>

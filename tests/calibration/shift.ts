@@ -1,4 +1,4 @@
-import { momentsOf, severalCentres, shapeFactor, shiftOfGroups, welchTest, type Point } from '../../core/group/index.ts';
+import { momentsOf, severalCentres, shiftOfGroups, shiftTest, type Point } from '../../core/group/index.ts';
 import { share, type Bound, type Figure } from './row.ts';
 import { across, needle, oval, round, shots, student, studentEach, wider, type Scatter } from './scatter.ts';
 
@@ -8,8 +8,7 @@ const ASKED = 1000;
 
 /** Whether the default test calls the shift real. */
 export function calledReal(reference: readonly Point[], moved: readonly Point[], alpha = 0.05): boolean {
-  const [first, second] = [momentsOf(reference), momentsOf(moved)];
-  return welchTest(first, second, shapeFactor([first, second])).p < alpha;
+  return shiftTest(momentsOf(reference), momentsOf(moved)).p < alpha;
 }
 
 interface ShiftCase {
@@ -37,6 +36,21 @@ const crossed = (n1: number, n2: number, scatter: Scatter, by: number): ShiftCas
   first: scatter,
   second: wider(across(scatter), by),
   words: `${scatter.words}, crossed${by === 1 ? '' : `, spreads 1 to ${by}`}`,
+});
+
+/** The first group scatters round, the second in an oval so many times as wide as high, and that so many times as wide again. */
+const beside = (n1: number, n2: number, ratio: number, by: number): ShiftCase => ({
+  n: [n1, n2],
+  first: round,
+  second: wider(oval(ratio), by),
+  words: `round beside oval ${ratio} to 1${by === 1 ? '' : `, spreads 1 to ${Number(by.toFixed(2))}`}`,
+});
+/** The ovals lie across each other by so many degrees. */
+const turned = (n1: number, n2: number, scatter: Scatter, by: number, degrees: number): ShiftCase => ({
+  n: [n1, n2],
+  first: scatter,
+  second: { ...wider(scatter, by), turn: (degrees * Math.PI) / 180 },
+  words: `${scatter.words}, crossed at ${degrees}°, spreads 1 to ${by}`,
 });
 
 /** How often a shift that is not there is called real; `alpha` is what the test is told to keep. */
@@ -110,6 +124,37 @@ const beyond: readonly ShiftCase[] = [
   crossed(12, 12, oval(5), 3),
   crossed(6, 6, needle, 1),
   crossed(6, 3, needle, 3),
+  crossed(4, 3, oval(5), 3),
+  crossed(4, 4, oval(5), 3),
+  crossed(5, 3, oval(5), 2),
+  crossed(3, 3, needle, 3),
+  crossed(3, 3, needle, 5),
+  turned(3, 3, oval(5), 3, 45),
+  turned(3, 3, oval(5), 3, 60),
+  turned(3, 3, needle, 3, 60),
+  turned(4, 3, oval(5), 3, 45),
+  turned(6, 3, oval(10), 2, 60),
+  beside(3, 3, 5, 1),
+  beside(4, 3, 5, 1),
+  beside(6, 3, 5, 1),
+  beside(6, 3, 5, 0.5),
+  beside(12, 3, 5, 1 / 3),
+  beside(12, 3, 3, 0.67),
+  beside(24, 3, 5, 0.2),
+  beside(24, 3, 5, 1 / 3),
+  beside(24, 3, 10, 0.2),
+  beside(6, 4, 5, 1),
+  beside(6, 6, 5, 1),
+  beside(12, 6, 5, 0.5),
+  beside(24, 12, 5, 0.5),
+  alike(2, 2, round),
+  crossed(2, 2, needle, 5),
+  alike(3, 2, round),
+  crossed(3, 2, needle, 5),
+  unlike(6, 2, round, 2),
+  crossed(6, 2, needle, 2),
+  beside(12, 2, 5, 1 / 3),
+  beside(24, 2, 5, 0.2),
 ];
 
 interface SeveralCase {
