@@ -72,18 +72,17 @@ export function endPairs(reference: readonly Shot[], moved: readonly Shot[]): re
   const numbers = [...new Set(sides.flatMap((side) => side.map(({ end }) => end)))].sort((a, b) => a - b);
   const byEnd = sides.map((side) => new Map(side.map(({ end, shots }) => [end, shots])));
   const together = endsTogether(numbers.length, reference.length + moved.length);
-  const none: { reference: readonly Shot[]; moved: readonly Shot[]; ends: number } = { reference: [], moved: [], ends: 0 };
+  const none = (): { reference: Shot[]; moved: Shot[]; ends: number } => ({ reference: [], moved: [], ends: 0 });
   const pairs: EndPair[] = [];
-  let open = none;
+  let open = none();
   for (const number of numbers) {
-    open = {
-      reference: open.reference.concat(byEnd[0]?.get(number) ?? []),
-      moved: open.moved.concat(byEnd[1]?.get(number) ?? []),
-      ends: open.ends + 1,
-    };
+    // One by one: laid together anew at every end, thousands of ends would be millions of shots.
+    for (const shot of byEnd[0]?.get(number) ?? []) open.reference.push(shot);
+    for (const shot of byEnd[1]?.get(number) ?? []) open.moved.push(shot);
+    open.ends += 1;
     if (open.reference.length === 0 || open.moved.length === 0 || open.ends < together) continue;
     pairs.push({ reference: open.reference, moved: open.moved });
-    open = none;
+    open = none();
   }
   const last = pairs.pop();
   if (last === undefined) return [{ reference, moved }];
