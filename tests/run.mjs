@@ -21,23 +21,23 @@ const rows = [];
  */
 
 /**
- * Runs one program and notes how it ended. What it says stands together: two run side by side.
+ * Runs one program and notes how it ended. What it says stands together, unless it is shown as it comes: two run side by side.
  *
  * @param {string} name
  * @param {string} file
  * @param {string[]} args
- * @param {{ env?: NodeJS.ProcessEnv, sum?: (isOk: boolean) => Sum, alone?: boolean }} options
+ * @param {{ env?: NodeJS.ProcessEnv, sum?: (isOk: boolean) => Sum, live?: boolean }} options
  */
-async function run(name, file, args, { env = process.env, sum = endSum, alone = false } = {}) {
+async function run(name, file, args, { env = process.env, sum = endSum, live = false } = {}) {
   const start = Date.now();
   const title = `\n== ${name}\n`;
-  if (alone) process.stdout.write(title);
-  const child = spawn(process.execPath, [path.join(root, file), ...args], { cwd: root, env, stdio: alone ? 'inherit' : 'pipe' });
+  if (live) process.stdout.write(title);
+  const child = spawn(process.execPath, [path.join(root, file), ...args], { cwd: root, env, stdio: live ? 'inherit' : 'pipe' });
   let text = '';
   for (const stream of [child.stdout, child.stderr])
     stream?.setEncoding('utf8').on('data', (/** @type {string} */ part) => (text += part));
   const [code] = await once(child, 'close');
-  if (!alone) process.stdout.write(title + text);
+  if (!live) process.stdout.write(title + text);
   rows.push({ name, seconds: (Date.now() - start) / 1000, ...sum(code === 0) });
 }
 /**
@@ -47,13 +47,12 @@ async function run(name, file, args, { env = process.env, sum = endSum, alone = 
  */
 const endSum = (isOk) => ({ passed: isOk ? 1 : 0, failed: isOk ? 0 : 1, skipped: 0 });
 
-// Each of these keeps one core busy. What is built is there before the tests, some of which start it.
-await Promise.all([
-  run('types', 'node_modules/typescript/bin/tsc', ['-b']),
-  run('lint', 'node_modules/oxlint/bin/oxlint', ['--type-aware', '--deny-warnings']) // as `npm run lint`
-    .then(() => run('format', 'node_modules/prettier/bin/prettier.cjs', ['--check', '--log-level=warn', '.']))
-    .then(() => run('build', 'electron/launch/build.mjs', [])),
-]);
+// The type checker keeps one core busy while the other goes on to the tests.
+const types = run('types', 'node_modules/typescript/bin/tsc', ['-b']);
+await run('lint', 'node_modules/oxlint/bin/oxlint', ['--type-aware', '--deny-warnings']); // as `npm run lint`
+await run('format', 'node_modules/oxfmt/bin/oxfmt', ['--check', '.']);
+// What is built is there before the tests, some of which start it.
+await run('build', 'electron/launch/build.mjs', []);
 const vitestJson = path.join(results, 'vitest.json');
 await run(
   'vitest',
@@ -64,12 +63,13 @@ await run(
     ...['default', 'json', path.join(root, 'tests/hung.ts')].map((reporter) => `--reporter=${reporter}`),
     `--outputFile.json=${vitestJson}`,
   ],
-  { alone: true, sum: (isOk) => vitestSum(vitestJson, isOk) },
+  { live: true, sum: (isOk) => vitestSum(vitestJson, isOk) },
 );
+await types;
 const browser = browserForTests();
 if (browser === null) console.error('No Chromium is to be had: install one, or name it in FISTMELE_BROWSER.');
 await run('playwright', 'node_modules/playwright/cli.js', ['test', '--config', 'tests/playwright.config.ts'], {
-  alone: true,
+  live: true,
   env: { ...process.env, ...(browser ? { FISTMELE_BROWSER: browser } : {}) },
   sum: (isOk) => playwrightSum(path.join(results, 'playwright.json'), isOk),
 });

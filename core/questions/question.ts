@@ -5,7 +5,17 @@ import type { ShotGroup } from '../model/group.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 
 export type QuestionId =
-  'left out' | 'aim' | 'size' | 'flyer' | 'odd' | 'drift' | 'shape' | 'tighter' | 'stopping' | 'score' | 'one centre';
+  | 'left out'
+  | 'aim'
+  | 'size'
+  | 'flyer'
+  | 'odd'
+  | 'drift'
+  | 'shape'
+  | 'tighter'
+  | 'stopping'
+  | 'score'
+  | 'one centre';
 
 /** What a technician asks of one group, and what there is to answer it from. */
 export interface QuestionInput {

@@ -25,7 +25,12 @@ const ROUNDING = 1e-6;
 
 /** Which of the rules below spoke. */
 export type AbilityRule =
-  'held too briefly' | 'above the usual start' | 'hold not known' | 'experience not known' | 'age not known' | 'held long enough';
+  | 'held too briefly'
+  | 'above the usual start'
+  | 'hold not known'
+  | 'experience not known'
+  | 'age not known'
+  | 'held long enough';
 
 export interface AbilityCheck {
   readonly level: SafetyLevel;

@@ -1,6 +1,7 @@
 /** A number read from the front of a text, and how many characters it took; or why it cannot be read. */
 export type NumberRead =
-  { ok: true; value: number; taken: number } | { ok: false; why: 'none' | 'lower' | 'upper' | 'improper' | 'ambiguous' };
+  | { ok: true; value: number; taken: number }
+  | { ok: false; why: 'none' | 'lower' | 'upper' | 'improper' | 'ambiguous' };
 
 const MIXED = /^(?:(\d+)(?: |-))?(\d+)\/(\d+)(?![\d./,])/;
 const PLAIN = /^(?:\d[\d.,]*|[.,]\d+)(?:e[+-]?\d+)?/;

@@ -1,6 +1,6 @@
 import fs from 'node:fs';
 import path from 'node:path';
-import { format, resolveConfig } from 'prettier';
+import { format } from 'oxfmt';
 import ts from 'typescript';
 
 const core = path.resolve(import.meta.dirname, '../../core');
@@ -96,8 +96,7 @@ export async function withList(text: string, functions: readonly PublicFunction[
       );
     return `## ${room}\n\n${about}\n\n${lines.join('\n')}\n`;
   });
-  const config = await resolveConfig(readme);
-  return format(`${text.slice(0, at)}${BEGIN}\n\n${list.join('\n')}`, { ...config, parser: 'markdown' });
+  return (await format(readme, `${text.slice(0, at)}${BEGIN}\n\n${list.join('\n')}`)).code;
 }
 
 export const readReadme = (): string => fs.readFileSync(readme, 'utf8');

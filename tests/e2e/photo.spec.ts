@@ -1,8 +1,8 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright/test';
 import { face } from '../../core/group/index.ts';
 import { toPicture } from '../../core/photo/index.ts';
 import { drawPhoto, type Photo, type PhotoPlan } from '../../fixtures/photo/index.ts';
+import { barriers } from './barriers.ts';
 import { expect, test } from './bench.ts';
 import { keyboard, mouse, type Hands } from './hands.ts';
 import { pngOf } from './pictureFile.ts';
@@ -80,11 +80,6 @@ async function expectFlat(page: Page): Promise<void> {
   await expect(page.locator('.photo-target[data-shown=yes]')).toBeVisible();
 }
 
-async function expectNoBarrier(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).include('dialog').analyze();
-  expect(violations.map(({ id, help }) => `${id}: ${help}`)).toEqual([]);
-}
-
 /** Across and up of every shot of the group as its table has them [mm]. */
 async function kept(page: Page): Promise<readonly (readonly [number, number])[]> {
   await page.getByRole('button', { name: 'Table', exact: true }).click();
@@ -118,7 +113,7 @@ test('a picture of the target becomes shots within 3 mm, is kept with them, and 
   await page.getByRole('button', { name: 'Straighten the face' }).click();
   await expectFlat(page);
   for (const hole of holes) await clickFace(page, hole);
-  await expectNoBarrier(page);
+  expect(await barriers(page, 'dialog')).toEqual([]);
   await page.getByRole('button', { name: 'Keep 4 shots' }).click();
   await expect(page.locator('.kept')).toContainText('Shots from a photo');
   expectNear(await kept(page), holes);
@@ -165,7 +160,7 @@ test('a picture in which no rings are found says why, and its rings are marked b
   const residual = page.locator('[data-residual]');
   await expect(residual).toContainText('root mean square of 10 marks');
   expect(Number(await residual.getAttribute('data-residual'))).toBeLessThan(0.002);
-  await expectNoBarrier(page);
+  expect(await barriers(page, 'dialog')).toEqual([]);
   await drop(page, pngOf(photo()));
   await expect(page.getByRole('alert')).toContainText('Another picture would lose what is marked here');
   await page.getByLabel('a click marks').selectOption('a point straight above the centre');

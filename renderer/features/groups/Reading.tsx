@@ -8,7 +8,8 @@ import { NextChange } from './NextChange.tsx';
 import type { readBareShaft, readTwoGroups } from '../../../core/trials/index.ts';
 
 type PageReading =
-  ({ readonly kind: 'bare' } & ReturnType<typeof readBareShaft>) | ({ readonly kind: 'two' } & ReturnType<typeof readTwoGroups>);
+  | ({ readonly kind: 'bare' } & ReturnType<typeof readBareShaft>)
+  | ({ readonly kind: 'two' } & ReturnType<typeof readTwoGroups>);
 
 interface Props {
   bundle: Bundle;
