@@ -1,8 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { defaultPreferences, unmeasured, type Shot, type UnitChoice } from '../../core/model/index.ts';
+import { exampleFletched } from '../../core/model/example.ts';
 import { readShots } from '../../core/tables/index.ts';
 import { writeCsv } from '../../renderer/export/csv.ts';
+import { aloneSentence } from '../../renderer/features/groups/alone.ts';
+import { oneGroup } from '../../renderer/features/groups/derive.ts';
 import { endInHand, endOfNext, endText, newEnd, nextArrow, shotName } from '../../renderer/features/groups/entry/ends.ts';
 import { blankShot, shotRows, shotsOf } from '../../renderer/features/groups/entry/shotRows.ts';
 import { shotsTable } from '../../renderer/features/groups/entry/shotsCsv.ts';
@@ -190,5 +193,18 @@ describe('the dots of a large group', () => {
     const dots = (earlier: boolean) =>
       drawn.filter((one) => one.earlier === earlier).reduce((sum, { path }) => sum + (path.match(/M/g)?.length ?? 0), 0);
     expect([dots(true), dots(false)]).toEqual([1024, 976]);
+  });
+});
+
+describe('what one group says by itself', () => {
+  it('counts its shots as they are, and says an interval of one figure once', () => {
+    const many = (count: number) => {
+      const shots = Array.from({ length: count }, (_, i) => shot(i, { x: (i % 7) / 1000, y: (i % 5) / 1000 }));
+      return aloneSentence(oneGroup({ ...exampleFletched, shots }, 0.003), units);
+    };
+    expect(many(105).headline).toMatch(/^105 fletched shots, /);
+    expect(many(1234).headline).toMatch(/^1,234 fletched shots, /);
+    expect(many(20_000).subline).toMatch(/^Very many such shots would show 2 mm, 95 %\./);
+    expect(many(12).subline).toMatch(/ show \d+ to \d+ mm, 95 %\./);
   });
 });

@@ -5,6 +5,7 @@ import { showQuantity } from '../../../core/units/index.ts';
 import { Fraction, WhyLink } from '../../design/index.ts';
 import type { OneGroup } from './derive.ts';
 import { NextChange } from './NextChange.tsx';
+import { wholeText } from './wholeText.ts';
 import type { readBareShaft, readTwoGroups } from '../../../core/trials/index.ts';
 
 type PageReading =
@@ -53,7 +54,7 @@ export function Reading({ bundle, first, second, reading, groups, units }: Props
 /** How many count, and of how many where somebody left some out. */
 function arrowsOf({ group }: OneGroup): string {
   const count = counted(group).length;
-  return count === group.shots.length ? String(count) : `${count} of ${group.shots.length}`;
+  return count === group.shots.length ? wholeText(count) : `${wholeText(count)} of ${wholeText(group.shots.length)}`;
 }
 
 function DifferenceTable({
@@ -113,7 +114,7 @@ function DifferenceTable({
       difference: '',
       real: false,
     },
-    { key: 's', name: 'score', of: (one) => String(one.score.total), difference: '', real: false },
+    { key: 's', name: 'score', of: (one) => wholeText(one.score.total), difference: '', real: false },
   ];
   return (
     <table className="table">

@@ -1,7 +1,7 @@
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { showQuantity, textQuantity } from '../../../core/units/index.ts';
-import { countText } from '../../../core/trials/index.ts';
 import type { OneGroup } from './derive.ts';
+import { wholeText } from './wholeText.ts';
 
 const ASK = 'To ask whether a shift is real, put a second group beside it: bare against fletched, or before against after.';
 
@@ -11,9 +11,12 @@ export function aloneSentence({ group, measures, problem }: OneGroup, units: Uni
   const digits = units.setting === 'mm' ? 0 : 1;
   const [low, high] = measures.meanRadiusInterval;
   const size = textQuantity(measures.meanRadius, 'setting', units, { digits });
-  const between = `${showQuantity(low, 'setting', units, { digits }).figure} to ${textQuantity(high, 'setting', units, { digits })}`;
+  const least = showQuantity(low, 'setting', units, { digits }).figure;
+  const most = showQuantity(high, 'setting', units, { digits }).figure;
+  // Of thousands of shots both ends are one figure.
+  const between = `${least === most ? '' : `${least} to `}${textQuantity(high, 'setting', units, { digits })}`;
   return {
-    headline: `${countText(measures.n)} ${group.fletching} shots${measures.n < group.shots.length ? ` of ${countText(group.shots.length)}` : ''}, mean radius ${size}`,
+    headline: `${wholeText(measures.n)} ${group.fletching} shots${measures.n < group.shots.length ? ` of ${wholeText(group.shots.length)}` : ''}, mean radius ${size}`,
     subline: `Very many such shots would show ${between}, 95 %. ${ASK}`,
   };
 }
