@@ -4,7 +4,7 @@ import { timelineSize, type Label, type Time, type TimelineData } from './data.t
 /** How far a trial's pennant reaches before its staff [px]. */
 const pennant = 10;
 /** More rows of names than this would push the drawing off the page. */
-const MOST_ROWS = 4;
+const MOST_ROWS = 5;
 
 interface Standing {
   readonly id: string;

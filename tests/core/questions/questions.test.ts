@@ -43,6 +43,20 @@ describe('the questions of a group', () => {
     expect(ask(inputOf(numbered(4, () => still)), 'drift').state).not.toBe('yes');
   });
 
+  it('say on the page when very many ends are taken together into fewer looks, and not of few', () => {
+    const notes = (ends: number) =>
+      ask(
+        inputOf(
+          numbered(5, () => still, ends),
+          { beside: numbered(6, () => still, ends) },
+        ),
+        'stopping',
+      ).page().notes;
+    // 15 000 shots looked at in all, as stated of the looks: 2 × 720 shots leave 10 looks, so 12 of 120 ends to a look.
+    expect(notes(120)).toContainEqual(expect.stringMatching(/^With very many shots fewer looks are taken, each after 12 ends\./));
+    expect(notes(10).join(' ')).not.toContain('fewer looks');
+  });
+
   it('judge a flyer by the archer’s history, where its own three shots hardly ever can', () => {
     const three = groupOn(90, [
       { x: 0, y: 0, arrow: 1 },
