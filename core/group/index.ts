@@ -8,6 +8,7 @@ export * from './faces.ts';
 export * from './sample.ts';
 export * from './hotelling.ts';
 export * from './power.ts';
+export * from './shiftTold.ts';
 export * from './shape.ts';
 export * from './welch.ts';
 export * from './axes.ts';

@@ -10,7 +10,7 @@ const ROUND = 0.5;
 /** How the test along the shift's own line is weighed, by simulation. */
 const LEAST = 0.6;
 const BY_DOMINANCE = 2;
-const BY_SHAPE = 0.1;
+const BY_SHAPE = 0.06;
 const HELD_BACK = 24;
 
 /** The default test of two centres. */
@@ -57,7 +57,7 @@ export interface AlongShift {
 /**
  * Welch's t test of two centres along the line through both, and how much it has to say.
  *
- * @equation w along the shift, a_i = w'S_i w/n_i, t = |d|/√(a1 + a2) with (u1 + u2)²/Σ u_i²/(n_i - 1) degrees of freedom, u_i = a_i (1 + 24/(n_i - 1)²); λ = min(1, 0.6 + 2 D) (2 e - 1)^0.1, D of dominance, e of dominantShape
+ * @equation w along the shift, a_i = w'S_i w/n_i, t = |d|/√(a1 + a2) with (u1 + u2)²/Σ u_i²/(n_i - 1) degrees of freedom, u_i = a_i (1 + 24/(n_i - 1)²); λ = min(1, 0.6 + 2 D) (2 e - 1)^0.06, D of dominance, e of dominantShape
  * @param first - moments of one group [record]
  * @param second - moments of the other [record]
  * @returns λ, standard error, degrees of freedom and p; λ = 0 where the centres are one or nothing scatters on that line [record]

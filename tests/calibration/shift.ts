@@ -38,12 +38,12 @@ const crossed = (n1: number, n2: number, scatter: Scatter, by: number): ShiftCas
   words: `${scatter.words}, crossed${by === 1 ? '' : `, spreads 1 to ${by}`}`,
 });
 
-/** The first group scatters round, the second in an oval so many times as wide as high, and that so many times as wide again. */
-const beside = (n1: number, n2: number, ratio: number, by: number): ShiftCase => ({
+/** The first group scatters round or as is said, the second in an oval so many times as wide as high, and that so many times as wide again. */
+const beside = (n1: number, n2: number, ratio: number, by: number, first = round): ShiftCase => ({
   n: [n1, n2],
-  first: round,
+  first,
   second: wider(oval(ratio), by),
-  words: `round beside oval ${ratio} to 1${by === 1 ? '' : `, spreads 1 to ${Number(by.toFixed(2))}`}`,
+  words: `${first.words} beside oval ${ratio} to 1${by === 1 ? '' : `, spreads 1 to ${Number(by.toFixed(2))}`}`,
 });
 /** The ovals lie across each other by so many degrees. */
 const turned = (n1: number, n2: number, scatter: Scatter, by: number, degrees: number): ShiftCase => ({
@@ -135,6 +135,7 @@ const beyond: readonly ShiftCase[] = [
   turned(4, 3, oval(5), 3, 45),
   turned(6, 3, oval(10), 2, 60),
   beside(3, 3, 5, 1),
+  beside(3, 3, 5, 0.8),
   beside(4, 3, 5, 1),
   beside(6, 3, 5, 1),
   beside(6, 3, 5, 0.5),
@@ -151,6 +152,7 @@ const beyond: readonly ShiftCase[] = [
   crossed(2, 2, needle, 5),
   alike(3, 2, round),
   crossed(3, 2, needle, 5),
+  beside(3, 2, 10, 1, oval(2)),
   unlike(6, 2, round, 2),
   crossed(6, 2, needle, 2),
   beside(12, 2, 5, 1 / 3),

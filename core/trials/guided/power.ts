@@ -1,4 +1,4 @@
-import { arrowsToTell, powerForShift, ratioTold, smallestShiftFound } from '../../group/index.ts';
+import { arrowsToTell, powerForShift, ratioTold, shiftTold, smallestShiftFound } from '../../group/index.ts';
 import type { UnitChoice } from '../../model/preferences.ts';
 import type { TrialPlan } from '../../model/trial.ts';
 import { textQuantity } from '../../units/index.ts';
@@ -22,13 +22,13 @@ const ALPHA = 0.05;
 /**
  * What so many arrows can show four times in five, and what they cannot.
  *
- * @equation shifts by smallestShiftFound, one axis by errorsFound, spreads by ratioTold of the test that reads them, for A against B both at half of that since it asks both, slant and bend of a walk-back by walkBackFinds, a touch by 1 - 0.05^(1/n); each times the archer's own spread at the distance
+ * @equation shifts by shiftTold, one axis by errorsFound, spreads by ratioTold of the test that reads them, for A against B both at half of that since it asks both, slant and bend of a walk-back by walkBackFinds, a touch by 1 - 0.05^(1/n); each times the archer's own spread at the distance
  * @param input - the trial with its plan [record]
  * @param spread - the archer's spread, or a guess that says so [record]
  * @returns sentences [list]
  * @validity round normal shots of one spread; plans, not promises
  * @source johnson-kotz-balakrishnan-1995
- * @example planShows(exampleTrialInput, exampleTrialInput.spread).can[0] // "At 18 m, 6 fletched and 4 bare show a shift of 40 mm (2.2 spreads) four times in five."
+ * @example planShows(exampleTrialInput, exampleTrialInput.spread).can[0] // "At 18 m, 6 fletched and 4 bare show a shift of 43 mm (2.4 spreads) four times in five."
  */
 export function planShows(input: Pick<TrialInput, 'trial' | 'units'>, spread: SpreadAt): CanShow {
   const { plan, trial } = input.trial;
@@ -86,8 +86,16 @@ function shifts(plan: TrialPlan, spread: SpreadAt, units: UnitChoice, names: rea
       can: [],
       cannot: [`Anything at all: at least two arrows of each were expected, better six ${names[0]} and four ${names[1]}.`],
     };
-  const d = smallestShiftFound(n1, n2, POWER, alpha);
-  const half = Math.round(100 * powerForShift(d / 2, n1, n2, alpha));
+  const d = shiftTold(n1, n2, POWER, alpha);
+  if (d === null)
+    return {
+      can: [],
+      cannot: [
+        `Any shift but the grossest: with two arrows of one kind not even one of nine spreads shows four times in five. Better six ${names[0]} and four ${names[1]}; repeat the ends before you turn anything.`,
+      ],
+    };
+  // Half of what the best test of round groups finds: the default test loses about as much of either.
+  const half = Math.round(100 * powerForShift(smallestShiftFound(n1, n2, POWER, alpha) / 2, n1, n2, alpha));
   const rests = spreadSentence(spread, plan.distances.at(-1) ?? 18, units);
   return {
     can: [

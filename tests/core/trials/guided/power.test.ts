@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { smallestShiftFound } from '../../../../core/group/index.ts';
 import { exampleFletched } from '../../../../core/model/index.ts';
 import { archerSpread, brief, type SpreadAt } from '../../../../core/trials/index.ts';
 import { errorsFound } from '../../../../core/trials/guided/foundBy.ts';
@@ -12,23 +13,35 @@ const briefOf = (...[kind, own, spread = SPREAD]: [Parameters<typeof trialOf>[0]
   brief(trialOf(kind, [], { trial: { plan: own }, spread }));
 
 describe('before the first arrow', () => {
-  it('says that 3 and 2 bare shafts show a shift of 3.7 spreads four times in five, 6 and 4 one of 2.2 (computed independently, for the trade\u2019s habit)', () => {
+  it('promises nothing of the trade\u2019s habit of 3 and 2, which takes 9 spreads, and of 6 and 4 a shift of 2.4 (6000 draws, computed independently)', () => {
     const habit = briefOf('bare shaft', plan(1, 3, 2));
-    expect(habit.canShow[0]).toContain('(3.7 spreads) four times in five');
-    // 3.7 spreads of 1 mm per metre at 18 m.
-    expect(habit.canShow[0]).toMatch(/a shift of 6[67] mm/);
+    expect(habit.canShow).toEqual([]);
+    expect(habit.cannotShow[0]).toContain('not even one of nine spreads shows four times in five');
     expect(habit.cannotShow.join(' ')).toContain('repeat the ends before you turn anything');
-    expect(briefOf('bare shaft', plan(2, 3, 2)).canShow[0]).toContain('(2.2 spreads)');
+    expect(briefOf('bare shaft', plan(2, 3, 2)).canShow[0]).toContain('(2.4 spreads)');
+    // 2.4 spreads of 1 mm per metre at 18 m.
+    expect(briefOf('bare shaft', plan(2, 3, 2)).canShow[0]).toMatch(/a shift of 4[34] mm/);
   });
 
-  it('tells the shift of 6 and 6 as 1.9 and of 12 and 12 as 1.3 spreads at 5 % (table of arrows needed, computed independently)', () => {
-    expect(briefOf('bare shaft', plan(2, 3, 3)).canShow[0]).toContain('(1.9 spreads)');
+  it('tells the shift of 6 and 6 as 2.0 and of 12 and 12 as 1.3 spreads at 5 %, where the best test of round groups finds 1.94 and 1.31 (table, computed independently)', () => {
+    expect(smallestShiftFound(6, 6, 0.8)).toBeCloseTo(1.94, 2);
+    expect(briefOf('bare shaft', plan(2, 3, 3)).canShow[0]).toContain('(2.0 spreads)');
     expect(briefOf('bare shaft', plan(4, 3, 3)).canShow[0]).toContain('(1.3 spreads)');
   });
 
-  it('tells what A against B shows at the 2.5 % that each of its two questions has: 2.2 and 1.4 spreads (noncentral F, computed independently)', () => {
+  it('tells the size that 12 and 12 show as 2.0 times, at 2.5 % as 2.2, and promises none of 3 and 3 (60,000 draws: 2.01, 2.22 and never)', () => {
+    const sweep = (arrows: number) => briefOf('brace height', plan(1, arrows, 0));
+    expect(sweep(12).canShow[0]).toContain('show one group 2.0 times as wide as the other four times in five');
+    expect(briefOf('a against b', plan(4, 3, 3)).canShow.join(' ')).toContain('show one group 2.2 times as wide');
+    expect(sweep(3).canShow.join(' ')).not.toContain('as wide');
+    expect(sweep(3).cannotShow[0]).toContain('3 and 3 arrows miss even one ten times as wide');
+  });
+
+  it('tells what A against B shows at the 2.5 % that each of its two questions has: 2.2 and 1.5 spreads, where the best test of round groups finds 2.15 and 1.44 (noncentral F, computed independently)', () => {
+    expect(smallestShiftFound(6, 6, 0.8, 0.025)).toBeCloseTo(2.15, 2);
+    expect(smallestShiftFound(12, 12, 0.8, 0.025)).toBeCloseTo(1.44, 2);
     expect(briefOf('a against b', plan(2, 3, 3)).canShow[0]).toContain('(2.2 spreads)');
-    expect(briefOf('a against b', plan(4, 3, 3)).canShow[0]).toContain('(1.4 spreads)');
+    expect(briefOf('a against b', plan(4, 3, 3)).canShow[0]).toContain('(1.5 spreads)');
   });
 
   it('says what it rests on: groups on record, or a guess that is called one', () => {

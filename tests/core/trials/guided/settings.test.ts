@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readTrial } from '../../../../core/trials/index.ts';
-import { helmertRadii, momentsOf, shapeFactor } from '../../../../core/group/index.ts';
-import { welchTest } from '../../../../core/group/welch.ts';
+import { helmertRadii, momentsOf, shiftTest } from '../../../../core/group/index.ts';
 import { meansDiffer } from '../../../../core/trials/guided/meanOf.ts';
 import { randomFrom } from '../../../../fixtures/random.ts';
 import { setUp } from '../build.ts';
@@ -142,7 +141,7 @@ describe('A against B', () => {
       if (a === undefined || b === undefined) throw new Error('two groups were expected');
       const moments = [momentsOf(a), momentsOf(b)] as const;
       const sizes = meansDiffer([helmertRadii(a), helmertRadii(b)]);
-      const least = Math.min(welchTest(...moments, shapeFactor(moments)).p, sizes ?? 1);
+      const least = Math.min(shiftTest(...moments).p, sizes ?? 1);
       told += Number(least < 0.025);
       onlyAtFive += Number(least >= 0.025 && least < 0.05);
       // A reading takes long beside its two chances: the others of more than 5 % are taken as read.
