@@ -13,7 +13,7 @@ import { betweenText, manyText, meanRadiusOf, meanRadiusOfMany, pText, tableOf, 
 const MOST_DRAWN = 24;
 const ASK = 'Is it tighter or wider than before?';
 const TEXT =
-  'The spread of this group over that of the group beside it, or of the archer’s earlier groups shot alike. Spreads are told apart slowly: six arrows against six find only a group of less than half the width, and an unchanged bow shows one a fifth tighter in 25 of 100 comparisons. Two groups are decided by a test that keeps its level for ovals and heavy tails.';
+  'The spread of this group over that of the group beside it, or of the archer’s earlier groups shot alike. Spreads are told apart slowly: six arrows against six find only a group of about a quarter of the width, and an unchanged bow shows one a fifth tighter in 25 of 100 comparisons. Two groups are decided by a test that keeps its level for ovals and heavy tails.';
 
 interface Compared {
   readonly than: string;
