@@ -1,16 +1,19 @@
 import fs from 'node:fs';
 import path from 'node:path';
-import { describe, expect, it, onTestFinished } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { buildWriter } from './buildWriter.mjs';
 import { type KillPlan, killOnce, type KillReport, seeded } from './killing.ts';
 import { tempNotebook } from './support.ts';
 
 const random = seeded(1206);
+let writer = '';
+beforeAll(async () => {
+  writer = await buildWriter();
+});
+afterAll(() => fs.rmSync(path.dirname(writer), { recursive: true }));
 
 /** `npm run soak` does the same some hundred times. */
 async function killed(times: number, plan: Omit<KillPlan, 'share'>, file: () => string): Promise<KillReport[]> {
-  const writer = await buildWriter();
-  onTestFinished(() => fs.rmSync(path.dirname(writer), { recursive: true }));
   const reports: KillReport[] = [];
   for (let i = 0; i < times; i++) reports.push(await killOnce(writer, file(), { ...plan, share: 1.2 * random() }));
   return reports;
