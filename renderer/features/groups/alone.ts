@@ -7,7 +7,7 @@ const ASK = 'To ask whether a shift is real, put a second group beside it: bare 
 
 /** What one group says by itself. */
 export function aloneSentence({ group, measures, problem }: OneGroup, units: UnitChoice): { headline: string; subline: string } {
-  if (measures === null) return { headline: problem?.sentence ?? '', subline: ASK };
+  if (measures === null) return { headline: (problem?.sentence ?? '').replace(/\.$/, ''), subline: ASK };
   const digits = units.setting === 'mm' ? 0 : 1;
   const [low, high] = measures.meanRadiusInterval;
   const size = textQuantity(measures.meanRadius, 'setting', units, { digits });
