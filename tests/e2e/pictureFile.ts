@@ -1,4 +1,5 @@
 import { crc32, deflateSync } from 'node:zlib';
+import type { Page } from 'playwright/test';
 
 /** A picture as a PNG file, as small as speed allows (PNG specification, third edition: eight bits of red, green and blue, no filter). */
 export function pngOf({
@@ -35,4 +36,25 @@ function chunk(kind: string, data = Buffer.alloc(0)): Buffer {
   named.copy(whole, 4);
   whole.writeUInt32BE(crc32(named), named.length + 4);
   return whole;
+}
+
+/**
+ * A picture as a phone that was held upright keeps it: a JPEG that lies on its side, and a line in its Exif part that says how it is turned
+ * (Exif 2.32: tag 0x0112, 6 where the first row is the right side of what was seen).
+ */
+export async function asPhoneKeepsIt(page: Page, png: Buffer): Promise<Buffer> {
+  const base64 = await page.evaluate(async (source) => {
+    const bytes = Uint8Array.from(atob(source), (one) => one.charCodeAt(0));
+    const upright = await createImageBitmap(new Blob([bytes], { type: 'image/png' }));
+    const canvas = document.createElement('canvas');
+    [canvas.width, canvas.height] = [upright.height, upright.width];
+    const pen = canvas.getContext('2d')!;
+    pen.translate(0, upright.width);
+    pen.rotate(-Math.PI / 2);
+    pen.drawImage(upright, 0, 0);
+    return canvas.toDataURL('image/jpeg', 0.9).split(',')[1] ?? '';
+  }, png.toString('base64'));
+  const jpeg = Buffer.from(base64, 'base64');
+  const exif = Buffer.from('ffe100224578696600004d4d002a00000008000101120003000000010006000000000000', 'hex');
+  return Buffer.concat([jpeg.subarray(0, 2), exif, jpeg.subarray(2)]);
 }

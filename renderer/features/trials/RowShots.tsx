@@ -10,6 +10,7 @@ import { ShotsSheet } from '../groups/entry/ShotsSheet.tsx';
 import { setEntry, useEntry } from '../groups/entry/store.ts';
 import { TypedShot } from '../groups/entry/TypedShot.tsx';
 import { FaceEntry } from '../groups/FaceEntry.tsx';
+import { FromPhoto } from '../groups/photo/FromPhoto.tsx';
 import { countOf, placeOf } from './derive.ts';
 import { takeUp } from './edits.ts';
 import { faceFor } from './faceFor.ts';
@@ -101,6 +102,7 @@ function OnFace({ input, trial, rows, row, group, size }: OnFaceProps) {
         <button type="button" className="link" onClick={() => setSheet(true)}>
           Table
         </button>
+        <FromPhoto group={group} />
       </div>
       <FaceEntry
         first={a}
