@@ -42,6 +42,19 @@ test('ends follow one another, a shot is left out for a reason and never without
   await expect(out).toBeVisible();
   await out.getByRole('button', { name: /^Count it again/ }).click();
   await expect(out).toHaveCount(0);
+  // A shot that is pulled and brought back was pulled: no other is set where it stands.
+  const box = await face(page).locator('.frame-line').boundingBox();
+  if (box === null) throw new Error('no face on the page');
+  const half = Number(await face(page).getAttribute('data-half')) * 1000;
+  const [x, y] = [box.x + box.width * (0.5 + 12 / half / 2), box.y + box.height * (0.5 + 8 / half / 2)];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x + 40, y + 30);
+  await expect(page.locator('.pulled-shot')).toHaveCount(1);
+  await page.mouse.move(x, y);
+  await page.mouse.up();
+  await expect(page.locator('.pulled-shot')).toHaveCount(0);
+  await expect(face(page)).toHaveAttribute('aria-label', / 3 shots in /);
 });
 
 test('a pasted table is seen before it is kept, each line’s fate told, and takes the place of what was there', async ({
