@@ -43,6 +43,7 @@ test('ends follow one another, a shot is left out for a reason and never without
   await out.getByRole('button', { name: /^Count it again/ }).click();
   await expect(out).toHaveCount(0);
   // A shot that is pulled and brought back was pulled: no other is set where it stands.
+  await face(page).scrollIntoViewIfNeeded();
   const box = await face(page).locator('.frame-line').boundingBox();
   if (box === null) throw new Error('no face on the page');
   const half = Number(await face(page).getAttribute('data-half')) * 1000;
