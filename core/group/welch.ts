@@ -18,7 +18,7 @@ export interface CentreTest {
  * @param second - moments of the other [record]
  * @param shape - c, ½ for round groups (circular Welch) to 1 for a line [-]
  * @returns v1 + v2, F, its degrees of freedom and p [record]
- * @validity keeps its 5 % from 6 shots each on, with unequal spreads, ovals and heavy tails; by itself it calls fewer shots, whose ovals lie across each other or beside a round group, moved in up to 16 %, which shiftTest mends. Without any spread it throws RangeError
+ * @validity keeps its 5 % for groups of one shape from 6 shots each on, with unequal spreads and heavy tails; by itself it calls groups whose ovals lie across each other, or beside a round one, moved in up to 9 % with 6 and 16 % with 2 or 3 shots in one of them, which shiftTest mends. Without any spread it throws RangeError
  * @source own derivation
  * @example welchTest({ n: 3, centre: { x: 0, y: 0 }, covariance: { xx: 3, xy: 0, yy: 3 } }, { n: 3, centre: { x: 2, y: 0 }, covariance: { xx: 3, xy: 0, yy: 3 } }, 0.5).df // [2, 8]
  */
