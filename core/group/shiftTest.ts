@@ -1,5 +1,6 @@
 import { tQuantile, tTwoSided } from './distributions.ts';
 import type { Moments } from './moments.ts';
+import type { Point } from './points.ts';
 import { dominance, dominantShape, shapeFactor } from './shape.ts';
 import { welchTest, type CentreTest } from './welch.ts';
 
@@ -40,7 +41,7 @@ export function shiftTest(first: Moments, second: Moments): ShiftTest {
     ...test,
     shape,
     p: Math.max(test.p, line.weight * line.p),
-    alongLine: (alpha) => (alpha < line.weight ? tQuantile(1 - alpha / (2 * line.weight), line.df) * line.error : 0),
+    alongLine: (alpha) => askedAlong(line, alpha),
   };
 }
 
@@ -57,28 +58,54 @@ export interface AlongShift {
 /**
  * Welch's t test of two centres along the line through both, and how much it has to say.
  *
- * @equation w along the shift, a_i = w'S_i w/n_i, t = |d|/√(a1 + a2) with (u1 + u2)²/Σ u_i²/(n_i - 1) degrees of freedom, u_i = a_i (1 + 24/(n_i - 1)²); λ = min(1, 0.6 + 2 D) (2 e - 1)^0.06, D of dominance, e of dominantShape
+ * @equation alongShiftOf both groups, d from the first centre to the second
  * @param first - moments of one group [record]
  * @param second - moments of the other [record]
  * @returns λ, standard error, degrees of freedom and p; λ = 0 where the centres are one or nothing scatters on that line [record]
- * @validity a few shots cannot show that they scatter on a line; where they do, a shift on that line must stand by itself. The numbers are weighed by simulation: from 12 shots each the line no longer decides
+ * @validity a few shots cannot show that they scatter on a line; where they do, a shift on that line must stand by itself. From 12 shots each the line no longer decides
  * @source welch-1947
  * @example alongShift({ n: 2, centre: { x: 0, y: 0 }, covariance: { xx: 1, xy: 0, yy: 0 } }, { n: 2, centre: { x: 1, y: 0 }, covariance: { xx: 1, xy: 0, yy: 0 } }).df // 2
  */
 export function alongShift(first: Moments, second: Moments): AlongShift {
-  const [dx, dy] = [second.centre.x - first.centre.x, second.centre.y - first.centre.y];
-  const size = Math.hypot(dx, dy);
-  const [x, y] = size > 0 ? [dx / size, dy / size] : [0, 0];
+  const shift = { x: second.centre.x - first.centre.x, y: second.centre.y - first.centre.y };
+  return alongShiftOf([first, second], shift);
+}
+
+/**
+ * The same for a shift put together out of several pairs of groups.
+ *
+ * @equation w along d, a_i = w'S_i w/n_i, t = |d|/√(Σ a_i) with (Σ u_i)²/Σ u_i²/(n_i - 1) degrees of freedom, u_i = a_i (1 + 24/(n_i - 1)²); λ = min(1, 0.6 + 2 D) (2 e - 1)^0.06, D of dominance, e of dominantShape
+ * @param groups - moments of all groups, each pair's by its share in d [list]
+ * @param shift - d [record]
+ * @returns λ, standard error, degrees of freedom and p; λ = 0 where there is no shift or nothing scatters along it [record]
+ * @validity as alongShift; the numbers are weighed by simulation of two groups
+ * @source welch-1947
+ * @example alongShiftOf([0, 1].map((x) => ({ n: 2, centre: { x, y: 0 }, covariance: { xx: 1, xy: 0, yy: 0 } })), { x: 1, y: 0 }).error // 1
+ */
+export function alongShiftOf(groups: readonly Moments[], shift: Point): AlongShift {
+  const size = Math.hypot(shift.x, shift.y);
+  const [x, y] = size > 0 ? [shift.x / size, shift.y / size] : [0, 0];
   const along = ({ n, covariance: { xx, xy, yy } }: Moments): number => Math.max(0, xx * x * x + 2 * xy * x * y + yy * y * y) / n;
-  const [a1, a2] = [along(first), along(second)];
-  const error = Math.sqrt(a1 + a2);
+  const error = Math.sqrt(groups.reduce((sum, group) => sum + along(group), 0));
   // A millionth of the shift is what rounding leaves of none.
   if (!(error > 1e-6 * size)) return { weight: 0, error: 0, df: 1, p: 0 };
-  const held = ({ n }: Moments): number => 1 + HELD_BACK / (n - 1) ** 2;
-  const u1 = a1 * held(first);
-  const share = u1 / (u1 + a2 * held(second));
-  const df = 1 / (share ** 2 / (first.n - 1) + (1 - share) ** 2 / (second.n - 1));
-  const groups = [first, second];
+  const held = groups.map((group) => along(group) * (1 + HELD_BACK / (group.n - 1) ** 2));
+  const all = held.reduce((sum, u) => sum + u, 0);
+  const df = 1 / groups.reduce((sum, { n }, i) => sum + ((held[i] ?? 0) / all) ** 2 / (n - 1), 0);
   const weight = Math.min(1, LEAST + BY_DOMINANCE * dominance(groups)) * (2 * dominantShape(groups) - 1) ** BY_SHAPE;
   return { weight, error, df, p: tTwoSided(size / error, df) };
 }
+
+/**
+ * How far a shift must go along its own line before the line lets it be told.
+ *
+ * @equation λ p = α: t_{1 - α/(2 λ)} error
+ * @param line - of alongShift [record]
+ * @param alpha - α [-]
+ * @returns the distance; 0 where the line has no say [m]
+ * @validity 0 < α < 1
+ * @source own derivation
+ * @example askedAlong({ weight: 0.02, error: 1, df: 4, p: 1 }, 0.05) // 0
+ */
+export const askedAlong = ({ weight, error, df }: AlongShift, alpha: number): number =>
+  alpha < weight ? tQuantile(1 - alpha / (2 * weight), df) * error : 0;

@@ -1,5 +1,5 @@
-import { axisVariance, c4, fUpperTail, MEAN_RADIUS_PER_SPREAD, momentsOf, ONE_HOLE } from '../../group/index.ts';
-import { shapeFactor, shiftOfGroups, tQuantile, tTwoSided, type Moments, type Shift } from '../../group/index.ts';
+import { alongShiftOf, askedAlong, axisVariance, c4, fUpperTail, MEAN_RADIUS_PER_SPREAD, momentsOf } from '../../group/index.ts';
+import { ONE_HOLE, shapeFactor, shiftOfGroups, tQuantile, tTwoSided, type Moments, type Shift } from '../../group/index.ts';
 import { concludeShift } from '../../group/concludeShift.ts';
 import { checkedPair } from '../../group/pair.ts';
 import { ok, type Result } from '../../model/problem.ts';
@@ -16,11 +16,11 @@ interface Scaled {
 /**
  * The shift of the second kind of arrow from the first over several distances, told at the farthest.
  *
- * @equation d = Σ w_k r_k d_k, r_k = z_far/z_k, w_k = m_k/Σ m, m = n1 n2/(n1 + n2); V = Σ w_k² r_k² (v1 + v2); F = |d|²/(2 V) ~ F(1/c, V²/(c Σ (w² r² v)²/(n - 1))), c of shapeFactor; an axis by Welch's t in the same way. One distance is shiftOfGroups' own
+ * @equation d = Σ w_k r_k d_k, r_k = z_far/z_k, w_k = m_k/Σ m, m = n1 n2/(n1 + n2); V = Σ w_k² r_k² (v1 + v2); F = |d|²/(2 V) ~ F(1/c, V²/(c Σ (w² r² v)²/(n - 1))), c of shapeFactor, held back by alongShiftOf as one distance is; an axis by Welch's t in the same way. One distance is shiftOfGroups' own
  * @param pairs - both kinds, distance by distance [list]
  * @param alpha - false alarms allowed, 0.05 when left out [-]
  * @returns the shift at the farthest distance, or a refusal of shiftOfGroups for the first pair that has none [record]
- * @validity two or more arrows of each kind at each distance. With no shift at any distance its false alarms are those of shiftOfGroups, however the shift would grow with the distance
+ * @validity two or more arrows of each kind at each distance. With no shift at any distance its false alarms stay near those of shiftOfGroups, however the shift would grow with the distance
  * @source brunner-dette-munk-1997; welch-1947
  * @example shiftOver([{ distance: 18, first: exampleFletched.shots, second: exampleBare.shots }]).value.verdict // "real"
  */
@@ -70,6 +70,10 @@ function together(parts: readonly Scaled[], alpha: number): Shift {
   const { variance, squares } = spent(parts, axisVariance);
   const df = [1 / shape, variance ** 2 / (shape * squares)] as const;
   const f = Math.hypot(dx, dy) ** 2 / (2 * variance);
+  // Each pair has its share in the shift, and in what scatters along it.
+  const shares = parts.flatMap(({ first, second, weight }) => [grown(first, weight), grown(second, weight)]);
+  const line = alongShiftOf(shares, { x: dx, y: dy });
+  const p = Math.max(fUpperTail(f, ...df), line.weight * line.p);
   const nu = groups.reduce((d, { n }) => d + 2 * (n - 1), 0);
   const spread = Math.sqrt(groups.reduce((s, group) => s + 2 * (group.n - 1) * axisVariance(group), 0) / nu) / c4(nu);
   const axis = (which: 'x' | 'y') => {
@@ -88,7 +92,7 @@ function together(parts: readonly Scaled[], alpha: number): Shift {
     spread,
     matters: MEAN_RADIUS_PER_SPREAD * spread,
     alpha,
-    test: { variance, f, df, p: fUpperTail(f, ...df) },
+    test: { variance, f, df, p, alongLine: (level) => askedAlong(line, level) },
     axis,
   });
   return { ...told, hotelling: null };

@@ -32,7 +32,7 @@ export function ChooseTrial({ bundle, trials }: Props) {
       kindsInOrder.map((kind) => {
         const trial = newTrial(bundle.setup.id, kind, kindNames[kind], newTrialPlan(kind, bundle, units));
         const told = brief(trialInput(records, bundle, trial, units, now()));
-        return { kind, answers: told.purpose, arrows: told.arrows, shows: told.canShow[0] ?? '' };
+        return { kind, answers: told.purpose, arrows: told.arrows, shows: told.canShow[0] ?? told.cannotShow[0] ?? '' };
       }),
     [records, bundle, units],
   );
