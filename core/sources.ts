@@ -16,8 +16,12 @@ export const sources = {
   'ata-bow-105': 'AMO/ATA standards: bow lengths and draw length (AMO FP-3), speed rating at 5 grains per pound (BOW-105).',
   'bathe-2014':
     'K. J. Bathe, Finite Element Procedures, 2nd edition, 2014: Hermitian beam elements, consistent mass, subspace iteration (from memory).',
+  'berrut-trefethen-2004':
+    'J.-P. Berrut, L. N. Trefethen, Barycentric Lagrange interpolation, SIAM Review 46 (2004) 501-517 (from memory).',
   'bilge-morgul-2023':
     'H. Bilge, Ö. K. Morgül, Analytical and experimental investigation of the rotary inertia effects of unequal end masses on transverse vibration of beams, Applied Sciences 13 (2023) 2518, doi:10.3390/app13042518.',
+  'birge-1932':
+    'R. T. Birge, The calculation of errors by the method of least squares, Physical Review 40 (1932) 207-227 (from memory): errors widened by the ratio of outer to inner consistency.',
   'blevins-1979': 'R. D. Blevins, Formulas for Natural Frequency and Mode Shape, Van Nostrand Reinhold 1979: free-free beam.',
   'british-rule-302':
     'British national target rules, rule 302, 2014 copy: overshoot and side ground for bows shot with the fingers; check the current edition and the local range.',
@@ -83,6 +87,10 @@ export const sources = {
     'H. Levene, Robust tests for equality of variances, in I. Olkin (ed.), Contributions to Probability and Statistics, Stanford 1960; on distances from a centre after M. J. Anderson, Biometrics 62 (2006) 245-253.',
   'marcus-peritz-gabriel-1976':
     'R. Marcus, E. Peritz, K. R. Gabriel, On closed testing procedures with special reference to ordered analysis of variance, Biometrika 63 (1976) 655-660 (from memory).',
+  'marquardt-1963':
+    'D. W. Marquardt, An algorithm for least-squares estimation of nonlinear parameters, Journal of the Society for Industrial and Applied Mathematics 11 (1963) 431-441 (from memory).',
+  'marsaglia-bray-1964':
+    'G. Marsaglia, T. A. Bray, A convenient method for generating normal variables, SIAM Review 6 (1964) 260-264 (from memory).',
   'mauchly-1940':
     'J. W. Mauchly, Significance test for sphericity of a normal n-variate distribution, Annals of Mathematical Statistics 11 (1940) 204-209.',
   'mehrotra-1997':

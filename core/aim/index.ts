@@ -9,5 +9,6 @@ export { type FlightBasis, flightBasis } from './flightBasis.ts';
 export { type Launch, launchBand } from './launch.ts';
 export { setSight, type SetSight, sightDrop } from './lineOfSight.ts';
 export { groundMark, pointOfAim, type WidestGap, widestGap } from './pointOfAim.ts';
+export * from './marks/index.ts';
 export { missWithTipOn, pointOnDistance, tipHeldElevation } from './pointOn.ts';
 export { farthestOffered, reachBand } from './reach.ts';
