@@ -12,7 +12,7 @@ import type { Launch } from './launch.ts';
  * @returns above the middle when positive, below when negative, −∞ when the arrow does not get there; or a refusal when R_b is out of reach [m]
  * @validity level ground, still air; the sight is held on the middle
  * @source own derivation
- * @example misjudged({ speed: 50, k: 0, eyeHeight: 0 }, 30, 30).value.toFixed(6) // "0.000000"
+ * @example Math.abs(misjudged({ speed: 50, k: 0, eyeHeight: 0 }, 30, 30).value) < 1e-6 // true
  */
 export function misjudged(launch: Launch, believed: number, actual: number): Result<number> {
   const { speed, k, eyeHeight, targetDrop = 0 } = launch;
