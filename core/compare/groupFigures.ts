@@ -41,7 +41,7 @@ export function comparableGroups(groups: readonly ShotGroup[]): {
 /**
  * The figures of a set-up's groups: the bare shafts off the fletched centre, and how tight the fletched arrows are.
  *
- * @equation shift of bare from fletched with its 95 % half widths; mean radius with half the width of its 95 % interval
+ * @equation shift of bare from fletched with its 95 % half widths; mean radius of many with half the width of its 95 % interval
  * @param chosen - the groups to take [record]
  * @param units - the person's choice of units, for the notes [record]
  * @returns the figures with their doubts [list]
@@ -95,7 +95,7 @@ export function groupFigures(chosen: ChosenGroups, units: UnitChoice): readonly 
           ...base,
           key: 'meanRadius',
           name: 'Mean radius, fletched',
-          value: measured.value.meanRadius,
+          value: measured.value.meanRadiusOfMany,
           half: (measured.value.meanRadiusInterval[1] - measured.value.meanRadiusInterval[0]) / 2,
           note: `${fletched.shots.length} arrows at ${at(fletched)}`,
           doubts: new Map([[fletched.id, (measured.value.meanRadiusInterval[1] - measured.value.meanRadiusInterval[0]) / 2]]),

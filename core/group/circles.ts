@@ -1,17 +1,11 @@
 import { ok, type Result } from '../model/problem.ts';
 import { circleHolding, roundCircle } from './circleHolding.ts';
 import { chiSquareQuantile } from './distributions.ts';
-import { c4, groupMeasures, MEAN_RADIUS_PER_SPREAD, type Interval } from './measures.ts';
+import { c4, groupMeasures, type Interval } from './measures.ts';
 import { axisVariance, type Moments } from './moments.ts';
 import type { Point } from './points.ts';
 import { shapeFactor } from './shape.ts';
-import {
-  expectedMeanRadius,
-  figureOfMerit,
-  spreadFromExtremeSpread,
-  spreadFromFigureOfMerit,
-  type Implied,
-} from './smallGroups.ts';
+import { figureOfMerit, spreadFromExtremeSpread, spreadFromFigureOfMerit, type Implied } from './smallGroups.ts';
 
 /** A length with its 95 % interval [m]. */
 export interface Length {
@@ -27,7 +21,7 @@ export interface GroupCircles {
   readonly r95: Length;
   /** The same with the oval as it shows; null for two shots. Its interval is approximate. */
   readonly oval: { readonly r50: Length; readonly r95: Length } | null;
-  /** Of these shots, and of many: freed of the pull of the group's own centre. */
+  /** As measured on these shots, and of many by the same spread as the circles: between R50 and R95. */
   readonly meanRadius: { readonly measured: number; readonly ofMany: Length };
   /** Null above 20 shots. */
   readonly extremeSpread: Implied | null;
@@ -64,7 +58,7 @@ export function lengthOfSpread(perSpread: number, variance: number, degreesOfFre
 /**
  * The circles of one group: R50, R95, mean radius, extreme spread and figure of merit, each with what it says of many such shots.
  *
- * @equation R = k s/c4 with k50 = 1.1774, k95 = 2.4477, interval by chi-square of SS with 2 (n - 1) degrees of freedom; mean radius of many = measured √(n/(n - 1)); oval R by chanceInside with λ = s² (1 ± √(2 c - 1)) and (n - 1)/c degrees of freedom, c of shapeFactor
+ * @equation R = k s/c4 with k50 = 1.1774, k95 = 2.4477, interval by chi-square of SS with 2 (n - 1) degrees of freedom; mean radius of many the same with k = √(π/2); oval R by chanceInside with λ = s² (1 ± √(2 c - 1)) and (n - 1)/c degrees of freedom, c of shapeFactor
  * @param points - places of the shots [m]
  * @returns the circles, or a refusal: `no-shots`, `one-shot`, `one-hole`, `bad-position` [record]
  * @validity independent normal shots; round but for the oval figures. They are circles of the shots, not of the next arrow, whose circle is wider (nextArrowCircle)
@@ -74,20 +68,14 @@ export function lengthOfSpread(perSpread: number, variance: number, degreesOfFre
 export function groupCircles(points: readonly Point[]): Result<GroupCircles> {
   const measures = groupMeasures(points);
   if (!measures.ok) return measures;
-  const { n, meanRadius, degreesOfFreedom: nu } = measures.value;
+  const { n, meanRadius, meanRadiusOfMany, meanRadiusInterval, degreesOfFreedom: nu } = measures.value;
   const s2 = axisVariance(measures.value);
   return ok({
     n,
     r50: lengthOfSpread(roundCircle(0.5), s2, nu),
     r95: lengthOfSpread(roundCircle(0.95), s2, nu),
     oval: n < 3 ? null : ovalCircles(measures.value),
-    meanRadius: {
-      measured: meanRadius,
-      ofMany: {
-        value: (meanRadius * MEAN_RADIUS_PER_SPREAD) / expectedMeanRadius(n),
-        interval: measures.value.meanRadiusInterval,
-      },
-    },
+    meanRadius: { measured: meanRadius, ofMany: { value: meanRadiusOfMany, interval: meanRadiusInterval } },
     extremeSpread: spreadFromExtremeSpread(measures.value.extremeSpread, n),
     figureOfMerit: spreadFromFigureOfMerit(figureOfMerit(points), n),
   });

@@ -18,7 +18,8 @@ export interface GroupMeasures {
   readonly spreadInterval: Interval;
   /** Mean distance of these shots from their own centre. */
   readonly meanRadius: number;
-  /** Where the mean radius of very many such shots lies. */
+  /** What very many such shots would show, by the spread: of one piece with its interval, as R50 and R95 are. */
+  readonly meanRadiusOfMany: number;
   readonly meanRadiusInterval: Interval;
   /** The two shots farthest apart. */
   readonly extremeSpread: number;
@@ -72,7 +73,7 @@ export function roundnessOf(moments: Moments): { ratio: number; p: number } {
 /**
  * The figures of one group of shots.
  *
- * @equation s² = SS / (2 (n - 1)), spread = s/c4; σ in √(SS/χ²_ν,0.975) … √(SS/χ²_ν,0.025); mean radius of many = √(π/2) σ; centre within s √(2 F/n), F = F_0.05(2, ν); axis ± t √(S_xx/n)
+ * @equation s² = SS / (2 (n - 1)), spread = s/c4; σ in √(SS/χ²_ν,0.975) … √(SS/χ²_ν,0.025); mean radius of many = √(π/2) s/c4 in √(π/2) σ; centre within s √(2 F/n), F = F_0.05(2, ν); axis ± t √(S_xx/n)
  * @param points - places of the shots [m]
  * @returns the figures, or a refusal: `no-shots`, `one-shot`, `one-hole`, `bad-position` [record]
  * @validity independent shots, normal and about equal on both axes; from 2 to 100,000 shots
@@ -98,13 +99,15 @@ export function groupMeasures(points: readonly Point[]): Result<GroupMeasures> {
     Math.sqrt(sumOfSquares / chiSquareQuantile(0.025, degreesOfFreedom)),
   ];
   const t = tQuantile(0.975, n - 1);
+  const spread = Math.sqrt(variance) / c4(degreesOfFreedom);
   return ok({
     n,
     centre,
     covariance,
-    spread: Math.sqrt(variance) / c4(degreesOfFreedom),
+    spread,
     spreadInterval,
     meanRadius: points.reduce((sum, p) => sum + Math.sqrt((p.x - centre.x) ** 2 + (p.y - centre.y) ** 2), 0) / n,
+    meanRadiusOfMany: MEAN_RADIUS_PER_SPREAD * spread,
     meanRadiusInterval: [MEAN_RADIUS_PER_SPREAD * spreadInterval[0], MEAN_RADIUS_PER_SPREAD * spreadInterval[1]],
     extremeSpread: extremeSpread(points),
     degreesOfFreedom,

@@ -3,7 +3,7 @@ import type { ShotGroup } from '../model/group.ts';
 import { groupMeasures } from './measures.ts';
 import { sameDistance } from './sameDistance.ts';
 
-/** One group's mean radius with its 95 % interval [m], at the clock on the wall where it was shot [ms]. */
+/** What very many shots like one group's would show, mean radius with its 95 % interval [m], at the clock on the wall where it was shot [ms]. */
 export interface RadiusPoint {
   readonly id: Id;
   readonly at: number;
@@ -52,7 +52,7 @@ function firstAtCommonest(groups: readonly ShotGroup[]): ShotGroup | null {
 /**
  * How the size of the fletched groups moved, at the one distance where most of them were shot.
  *
- * @equation mean radius and its 95 % interval of each fletched group at commonestDistance, as groupMeasures has them
+ * @equation mean radius of many and its 95 % interval of each fletched group at commonestDistance, as groupMeasures has them
  * @param groups - the groups of a set-up, oldest first [list]
  * @returns the distance [m], the points in the order of the groups, and how many groups there are too small to tell [record]
  * @validity a group of one shot, or all in one hole, has no size and is only counted; the intervals are of each group by itself and no test of a trend
@@ -67,9 +67,9 @@ export function radiusSeries(groups: readonly ShotGroup[]): RadiusSeries {
   const points = there.flatMap((group): RadiusPoint[] => {
     const measured = groupMeasures(group.shots);
     if (!measured.ok) return [];
-    const { meanRadius, meanRadiusInterval, n } = measured.value;
+    const { meanRadiusOfMany, meanRadiusInterval, n } = measured.value;
     const [low, high] = meanRadiusInterval;
-    return [{ id: group.id, at: wallTime(group.context.shotAt), shots: n, radius: meanRadius, low, high }];
+    return [{ id: group.id, at: wallTime(group.context.shotAt), shots: n, radius: meanRadiusOfMany, low, high }];
   });
   return { distance: first.context.distance, points, untold: there.length - points.length };
 }

@@ -72,7 +72,7 @@ function flyerPage(judged: Flyers, name: (index: number) => string, by: string, 
   const own = new Map(judged.beside.map((shot) => [shot.index, shot]));
   const figures = (measures: GroupMeasures): string[] => [
     String(measures.n),
-    acrossText(measures.meanRadius, units),
+    acrossText(measures.meanRadiusOfMany, units),
     betweenText(measures.meanRadiusInterval, units),
   ];
   return {
@@ -91,7 +91,7 @@ function flyerPage(judged: Flyers, name: (index: number) => string, by: string, 
         ? []
         : [
             tableOf(
-              ['', 'shots', 'mean radius', '95 %'],
+              ['', 'shots', 'mean radius of many', '95 %'],
               [
                 ['with', ...figures(judged.all)],
                 ['without', ...figures(judged.without)],

@@ -25,11 +25,11 @@ export function leftOutQuestion({ group, shots, units }: Asked): Question | null
   if (out === 0) return null;
   const without = groupMeasures(shots);
   const all = groupMeasures(group.shots);
-  const radius = (found: Result<GroupMeasures>): string => (found.ok ? acrossText(found.value.meanRadius, units) : '–');
+  const radius = (found: Result<GroupMeasures>): string => (found.ok ? acrossText(found.value.meanRadiusOfMany, units) : '–');
   return {
     id: 'left out',
     ask: ASK,
-    answer: `${out} of ${group.shots.length} left out: mean radius ${radius(without)} without, ${radius(all)} with.`,
+    answer: `${out} of ${group.shots.length} left out: mean radius of many ${radius(without)} without, ${radius(all)} with.`,
     state: 'yes',
     standing: 'act',
     tells: 'The spread without them reads too small: shots were chosen for where they lie.',
@@ -47,7 +47,7 @@ function leftOutPage(
     found.ok
       ? [
           String(found.value.n),
-          acrossText(found.value.meanRadius, units),
+          acrossText(found.value.meanRadiusOfMany, units),
           betweenText(found.value.meanRadiusInterval, units),
           acrossText(found.value.extremeSpread, units),
         ]
@@ -58,7 +58,7 @@ function leftOutPage(
   return {
     tables: [
       tableOf(
-        ['', 'shots', 'mean radius', '95 %', 'widest'],
+        ['', 'shots', 'mean radius of many', '95 %', 'widest'],
         [
           ['without', ...figures(without)],
           ['with', ...figures(all)],

@@ -4,6 +4,7 @@ import {
   c4,
   covarianceEllipse,
   drawnSpread,
+  expectedMeanRadius,
   groupCircles,
   groupMeasures,
   type Ellipse,
@@ -13,7 +14,7 @@ import {
   type Point,
 } from '../group/index.ts';
 import { sources } from '../sources.ts';
-import { acrossText } from '../trials/words.ts';
+import { acrossText, countText } from '../trials/words.ts';
 import type { Asked } from './asked.ts';
 import type { Question, QuestionPage } from './question.ts';
 import { angleText, betweenText, lengthText, manyText, meanRadiusOf, meanRadiusOfMany, tableOf, unanswered } from './texts.ts';
@@ -95,11 +96,11 @@ function sizePage(
         ['', 'figure', '95 %', 'angle'],
         [
           row('mean radius of many', circles.meanRadius.ofMany),
-          ['mean radius of these', acrossText(circles.meanRadius.measured, units), '', ''],
           row('half within, R50', circles.r50),
           row('95 in 100 within, R95', circles.r95),
           ...(oval === null ? [] : [row('R50, oval as it shows', oval.r50), row('R95, oval as it shows', oval.r95)]),
           row('spread of one axis', { value: measures.spread, interval: measures.spreadInterval }),
+          [`mean radius of these ${countText(measures.n)}`, acrossText(circles.meanRadius.measured, units), '', ''],
           ['widest two apart', ...across(measures.extremeSpread)],
           ...(implied === null ? [] : [row('spread by the widest two', implied)]),
           ...(merit === null ? [] : [['mean of width and height', ...across(merit.measured)]]),
@@ -140,6 +141,7 @@ function sizePage(
         : []),
     ],
     notes: [
+      `Mean radius, R50 and R95 all come from the spread of one axis, in the same ratio for every group. So many such shots have a mean radius of ${acrossText(measures.spread * expectedMeanRadius(measures.n), units)} about their own centre on average; these have ${acrossText(circles.meanRadius.measured, units)}. A lone far shot makes that the smaller.`,
       drawn.ok
         ? `The next arrow lands within ${acrossText(drawn.value.nextArrow, units)} of this centre 95 times in 100, by shots and history together.`
         : drawn.problem.sentence,

@@ -1,4 +1,4 @@
-import { expectedMeanRadius, MEAN_RADIUS_PER_SPREAD, type GroupMeasures, type Interval, type Length } from '../group/index.ts';
+import { MEAN_RADIUS_PER_SPREAD, type GroupMeasures, type Interval, type Length } from '../group/index.ts';
 import type { Shot } from '../model/group.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import type { Problem } from '../model/problem.ts';
@@ -39,17 +39,17 @@ export function lengthText({ value, interval }: Length, units: UnitChoice): stri
 }
 
 /**
- * The mean radius of very many shots, from that of a few.
+ * The mean radius of very many shots, by the spread of a few.
  *
- * @equation measured √(n/(n - 1)); interval of the spread times √(π/2)
+ * @equation spread of one axis and its interval, both times √(π/2)
  * @param measures - the figures of the group [record]
  * @returns mean radius and its interval [record]
  * @validity round normal shots, two or more
  * @source grubbs-1964
  * @example meanRadiusOfMany(groupMeasures([{ x: 0, y: 0 }, { x: 0.03, y: 0.04 }]).value).value // 0.035355339059327376
  */
-export function meanRadiusOfMany({ n, meanRadius, meanRadiusInterval }: GroupMeasures): Length {
-  return { value: (meanRadius * MEAN_RADIUS_PER_SPREAD) / expectedMeanRadius(n), interval: meanRadiusInterval };
+export function meanRadiusOfMany({ meanRadiusOfMany: value, meanRadiusInterval }: GroupMeasures): Length {
+  return { value, interval: meanRadiusInterval };
 }
 
 /**

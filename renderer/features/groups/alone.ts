@@ -10,13 +10,15 @@ export function aloneSentence({ group, measures, problem }: OneGroup, units: Uni
   if (measures === null) return { headline: (problem?.sentence ?? '').replace(/\.$/, ''), subline: ASK };
   const digits = units.setting === 'mm' ? 0 : 1;
   const [low, high] = measures.meanRadiusInterval;
-  const size = textQuantity(measures.meanRadius, 'setting', units, { digits });
+  const [size, ofMany] = [measures.meanRadius, measures.meanRadiusOfMany].map((radius) =>
+    textQuantity(radius, 'setting', units, { digits }),
+  );
   const least = showQuantity(low, 'setting', units, { digits }).figure;
   const most = showQuantity(high, 'setting', units, { digits }).figure;
   // Of thousands of shots both ends are one figure.
-  const between = `${least === most ? '' : `${least} to `}${textQuantity(high, 'setting', units, { digits })}`;
+  const between = least === most ? '' : ` (${least} to ${textQuantity(high, 'setting', units, { digits })}, 95 %)`;
   return {
-    headline: `${wholeText(measures.n)} ${group.fletching} shots${measures.n < group.shots.length ? ` of ${wholeText(group.shots.length)}` : ''}, mean radius ${size}`,
-    subline: `Very many such shots would show ${between}, 95 %. ${ASK}`,
+    headline: `${wholeText(measures.n)} ${group.fletching} shots${measures.n < group.shots.length ? ` of ${wholeText(group.shots.length)}` : ''}, mean radius of these ${size}`,
+    subline: `Very many such shots would show ${ofMany}${between}. ${ASK}`,
   };
 }

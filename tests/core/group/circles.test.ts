@@ -7,6 +7,7 @@ import {
   covarianceEllipse,
   figureOfMerit,
   groupCircles,
+  groupMeasures,
   lengthOfSpread,
   roundCircle,
   type Scatter,
@@ -89,12 +90,33 @@ describe('the circles of a group', () => {
   it('lie inside their intervals and grow with the share', () => {
     fc.assert(
       fc.property(group(), (points) => {
-        const { r50, r95, oval } = valueOf(groupCircles(points));
-        for (const { value, interval } of [r50, r95, ...(oval === null ? [] : [oval.r50, oval.r95])]) {
+        const { r50, r95, oval, meanRadius } = valueOf(groupCircles(points));
+        for (const { value, interval } of [r50, r95, meanRadius.ofMany, ...(oval === null ? [] : [oval.r50, oval.r95])]) {
           expect(value).toBeGreaterThan(interval[0]);
           expect(value).toBeLessThan(interval[1]);
         }
         expect(r95.value).toBeGreaterThan(r50.value);
+      }),
+    );
+  });
+
+  // Round normal shots: R50 √(2 ln 2), mean radius √(π/2), R95 √(2 ln 20) spreads of one axis (the Rayleigh law, closed forms).
+  it('stand in the ratios of the Rayleigh law, figures and intervals alike, so that R50 < mean radius < R95 whatever the group', () => {
+    fc.assert(
+      fc.property(group(), (points) => {
+        const { r50, r95, meanRadius } = valueOf(groupCircles(points));
+        const { spread, spreadInterval } = valueOf(groupMeasures(points));
+        for (const [{ value, interval }, perSpread] of [
+          [r50, Math.sqrt(2 * Math.log(2))],
+          [meanRadius.ofMany, Math.sqrt(Math.PI / 2)],
+          [r95, Math.sqrt(2 * Math.log(20))],
+        ] as const) {
+          expect(value / spread).toBeCloseTo(perSpread, 9);
+          expect(interval[0] / spreadInterval[0]).toBeCloseTo(perSpread, 9);
+          expect(interval[1] / spreadInterval[1]).toBeCloseTo(perSpread, 9);
+        }
+        expect(r50.value).toBeLessThan(meanRadius.ofMany.value);
+        expect(meanRadius.ofMany.value).toBeLessThan(r95.value);
       }),
     );
   });

@@ -74,7 +74,7 @@ describe('the figures of a group', () => {
         const before = valueOf(groupMeasures(points));
         for (const other of [turned(points, by), mirrored(points)]) {
           const after = valueOf(groupMeasures(other));
-          for (const key of ['spread', 'meanRadius', 'extremeSpread', 'centreRadius'] as const)
+          for (const key of ['spread', 'meanRadius', 'meanRadiusOfMany', 'extremeSpread', 'centreRadius'] as const)
             expect(after[key]).toBeCloseTo(before[key], 12);
           expect(after.roundness.ratio).toBeCloseTo(before.roundness.ratio, 6);
           expect(after.covariance.xx + after.covariance.yy).toBeCloseTo(before.covariance.xx + before.covariance.yy, 12);
@@ -87,7 +87,7 @@ describe('the figures of a group', () => {
     fc.assert(
       fc.property(group(), factor, (points, by) => {
         const [before, after] = [valueOf(groupMeasures(points)), valueOf(groupMeasures(scaled(points, by)))];
-        for (const key of ['spread', 'meanRadius', 'extremeSpread', 'centreRadius'] as const) {
+        for (const key of ['spread', 'meanRadius', 'meanRadiusOfMany', 'extremeSpread', 'centreRadius'] as const) {
           expect(after[key] / before[key]).toBeCloseTo(by, 9);
         }
         expect(after.covariance.xy).toBeCloseTo(before.covariance.xy * by * by, 12);
@@ -96,13 +96,17 @@ describe('the figures of a group', () => {
     );
   });
 
-  it('keep the mean radius at or below the extreme spread, and the spread inside its interval', () => {
+  it('keep the mean radius at or below the extreme spread, and the spread and the mean radius of many inside their intervals', () => {
     fc.assert(
       fc.property(group(), (points) => {
-        const { meanRadius, extremeSpread, spread, spreadInterval } = valueOf(groupMeasures(points));
+        const { meanRadius, extremeSpread, spread, spreadInterval, meanRadiusOfMany, meanRadiusInterval } = valueOf(
+          groupMeasures(points),
+        );
         expect(meanRadius).toBeLessThanOrEqual(extremeSpread);
         expect(spreadInterval[0]).toBeLessThan(spread);
         expect(spread).toBeLessThan(spreadInterval[1]);
+        expect(meanRadiusInterval[0]).toBeLessThan(meanRadiusOfMany);
+        expect(meanRadiusOfMany).toBeLessThan(meanRadiusInterval[1]);
       }),
     );
   });

@@ -50,12 +50,14 @@ describe('the series of mean radii', () => {
     expect(series.untold).toBe(1);
   });
 
-  it('holds the mean distance from the centre (worked out here shot by shot) inside its interval', () => {
+  // √(π/2) s/c4(10) of six shots, c4 of ten degrees of freedom 0.9754 (Montgomery, appendix VI, n = 11); s worked out here shot by shot.
+  it('holds what the spread says of very many such shots, inside its interval', () => {
     const { shots } = exampleFletched;
     const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
     const [x, y] = [mean(shots.map((shot) => shot.x)), mean(shots.map((shot) => shot.y))];
     const [point] = radiusSeries([first]).points;
-    expect(point?.radius).toBeCloseTo(mean(shots.map((shot) => Math.hypot(shot.x - x, shot.y - y))), 12);
+    const squares = shots.reduce((sum, shot) => sum + (shot.x - x) ** 2 + (shot.y - y) ** 2, 0);
+    expect(point?.radius).toBeCloseTo((Math.sqrt(Math.PI / 2) * Math.sqrt(squares / 10)) / 0.97535, 6);
     expect(point?.low).toBeLessThan(point?.radius ?? 0);
     expect(point?.high).toBeGreaterThan(point?.radius ?? 0);
     expect(point?.shots).toBe(6);

@@ -91,7 +91,7 @@ describe('the questions of a group', () => {
         .map(({ id, answer }) => `${id}: ${answer}`);
     expect(answers(with13)).toEqual(answers(without));
     const question = ask(inputOf(with13), 'left out');
-    expect(question.answer).toMatch(/^1 of 13 left out: mean radius \d+ mm without, \d+ mm with\.$/);
+    expect(question.answer).toMatch(/^1 of 13 left out: mean radius of many \d+ mm without, \d+ mm with\.$/);
     expect(question.page().tables[1]?.rows[0]?.cells).toEqual(['arrow 13', 'a gust', '283 mm']);
     expect(groupQuestions(inputOf(without)).some(({ id }) => id === 'left out')).toBe(false);
   });
