@@ -7,6 +7,8 @@ export interface SquaresProblem {
   readonly start: readonly number[];
   /** By how much each parameter is moved to see what it does. */
   readonly steps: readonly number[];
+  /** How small a step, in standard deviations, is none; a thousandth of a millionth when left out, for as many digits as there are. */
+  readonly settled?: number;
 }
 
 /** Where a sum of squares is least, and how well the place is told when every miss has a standard deviation of 1. */
@@ -64,7 +66,7 @@ export function leastSquares(problem: SquaresProblem): SquaresFit | null {
       const nextSum = there === null ? Infinity : squares(there);
       // How far the step goes in units of what the misses can tell: nothing is left to win.
       const reach = Math.hypot(...step.map((by, j) => by * (lengths[j] ?? 0)));
-      settled = reach <= 1e-9 * (1e-3 + Math.sqrt(sum));
+      settled = reach <= (problem.settled ?? 1e-9 * (1e-3 + Math.sqrt(sum)));
       if (there !== null && nextSum <= sum) {
         [at, here, sum] = [next, there, nextSum];
         damping = Math.max(1e-12, damping / 10);
