@@ -1,6 +1,7 @@
 import { ok, refuse, type Result } from '../model/problem.ts';
-import { fQuantileUpper, fUpperTail, tTwoSided } from './distributions.ts';
-import { roundnessOf, type Interval } from './measures.ts';
+import { fQuantileUpper, fUpperTail, tQuantile, tTwoSided } from './distributions.ts';
+import { leaningOval, type LeaningOval } from './leaningOval.ts';
+import type { Interval } from './measures.ts';
 import { checkedPoints, ONE_HOLE, type Point } from './points.ts';
 import { leastWhole } from './search.ts';
 
@@ -14,14 +15,16 @@ export interface HeightAndWidth {
   readonly lateral: number;
   /** Vertical over lateral. */
   readonly ratio: number;
+  /** By F of the two axes, two-sided, which takes heights and widths to be independent: shown beside. */
   readonly interval: Interval;
-  /** F of the two axes, two-sided; takes heights and widths to be independent. */
   readonly p: number;
-  /** The same question where the oval may lean: exact for normal shots, and the one that decides. */
+  /** The same question where the oval may lean: exact for normal shots, and the one that decides, so that its interval leaves out 1 exactly then. */
+  readonly leaningInterval: Interval;
   readonly leaningP: number;
-  /** Oval in any direction: shortest over longest axis, and the chance that round shots look at least so oval. */
-  readonly oval: { readonly ratio: number; readonly p: number };
-  readonly verdict: 'taller' | 'wider' | 'cannot tell';
+  /** Oval in any direction. */
+  readonly oval: LeaningOval;
+  /** An oval is told when it is neither of the first two: it leans. */
+  readonly verdict: 'taller' | 'wider' | 'oval' | 'cannot tell';
   /** Chance that so many shots show a true 2 to 1. */
   readonly findsTwoToOne: number;
   /** For 'cannot tell': shots in all that show the ratio as seen four times in five; null when more than a thousand. */
@@ -52,7 +55,7 @@ export function powerForTall(ratio: number, df: number): number {
 /**
  * Whether shots scatter more in height than in width, or the other way.
  *
- * @equation F = S_yy/S_xx with ν and ν, ratio √F in √(F/F_{α/2}) … √(F F_{α/2}); decided by t = r √((ν - 1)/(1 - r²)) with ν - 1, r the correlation of x + y with x - y; oval: W = 4 det S/(tr S)², p = W^((ν - 1)/2)
+ * @equation F = S_yy/S_xx with ν and ν, ratio √F in √(F/F_{α/2}) … √(F F_{α/2}); decided by t = r √((ν - 1)/(1 - r²)) with ν - 1, r the correlation of x + y with x - y, whose own interval is √(F (K ± √(K² - 1))), K = 1 + 2 (1 - r_xy²) t_{α/2}²/(ν - 1); else an oval, where leaningOval tells one
  * @param groups - places of the shots of each group or end; each about its own centre [m]
  * @returns the comparison, or a refusal: `bad-position`, `too-few`, `one-hole`, `on-a-line` [record]
  * @validity normal shots, spreads alike in all groups. Six shots find a true 2 to 1 in 27 of 100, twelve in 59: 'cannot tell' is not 'round'
@@ -97,9 +100,12 @@ export function heightAndWidth(groups: readonly (readonly Point[])[]): Result<He
   const free = Math.max(1e-12 * (xx + yy) ** 2, 4 * (xx * yy - xy * xy));
   const t = (yy - xx) * Math.sqrt((df - 1) / free);
   const leaningP = tTwoSided(t, df - 1);
-  const verdict = leaningP >= ALPHA ? 'cannot tell' : f > 1 ? 'taller' : 'wider';
+  const oval = leaningOval({ xx: xx / df, xy: xy / df, yy: yy / df }, df, ALPHA);
+  const none = oval.p < ALPHA ? 'oval' : 'cannot tell';
+  const verdict = leaningP >= ALPHA ? none : f > 1 ? 'taller' : 'wider';
   const ratio = Math.sqrt(f);
-  const covariance = { xx: xx / df, xy: xy / df, yy: yy / df };
+  const open = 1 + (free / (2 * xx * yy)) * (tQuantile(1 - ALPHA / 2, df - 1) ** 2 / (df - 1));
+  const wide = Math.sqrt(open + Math.sqrt(open * open - 1));
   return ok({
     shots,
     df,
@@ -108,8 +114,9 @@ export function heightAndWidth(groups: readonly (readonly Point[])[]): Result<He
     ratio,
     interval: [ratio / Math.sqrt(critical), ratio * Math.sqrt(critical)],
     p: Math.min(1, 2 * Math.min(fUpperTail(f, df, df), fUpperTail(1 / f, df, df))),
+    leaningInterval: [ratio / wide, ratio * wide],
     leaningP,
-    oval: roundnessOf({ n: df + 1, centre: { x: 0, y: 0 }, covariance }),
+    oval,
     verdict,
     findsTwoToOne: powerForTall(2, df),
     shotsNeeded: verdict === 'cannot tell' ? shotsFor(Math.max(ratio, 1 / ratio), df, shots - df) : null,

@@ -39,6 +39,7 @@ export * from './offAim.ts';
 export * from './several.ts';
 export * from './flyers.ts';
 export * from './drift.ts';
+export * from './leaningOval.ts';
 export * from './heightAndWidth.ts';
 export * from './polygamma.ts';
 export * from './shrink.ts';

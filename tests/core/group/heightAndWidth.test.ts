@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { heightAndWidth, powerForTall, type Point } from '../../../core/group/index.ts';
+import { heightAndWidth, leaningOval, powerForTall, type Point } from '../../../core/group/index.ts';
 import { randomFrom } from '../../../fixtures/random.ts';
 import { anyShots, group, moved, place300 } from './arbitraries.ts';
 import { millimetres, normalShots, numbersIn, refusalOf, valueOf } from './shots.ts';
@@ -25,6 +25,14 @@ describe('Height against width', () => {
     expect(found.interval[0]).toBeCloseTo(0.4099892257371083, 8);
     expect(found.interval[1]).toBeCloseTo(3.937753771006443, 8);
     expect(found.oval.p).toBeCloseTo(0.909876099401714, 9);
+    // By inversion of the test: the height is divided by a ratio until the correlation of x + y with x - y has p 0.05.
+    expect(found.leaningInterval[0]).toBeCloseTo(0.3242429079810607, 9);
+    expect(found.leaningInterval[1]).toBeCloseTo(4.979096165194909, 9);
+    // By search over all directions and stretches that the test of roundness does not refute.
+    expect(found.oval.times[1]).toBeCloseTo(6.740744779855863, 4);
+    expect(found.oval.times[0]).toBe(1);
+    expect((found.oval.lean * 180) / Math.PI).toBeCloseTo(90 - 81.02948403784838, 9);
+    expect(found.oval.leanHalf).toBeNull();
     expect(found.verdict).toBe('cannot tell');
     expect(found.shotsNeeded).toBeGreaterThan(12);
   });
@@ -42,7 +50,7 @@ describe('Height against width', () => {
         const other = heightAndWidth([swapped(moved(a, by)), swapped(b)]);
         const same = heightAndWidth([moved(a, by), b]);
         if (!plain.ok || !other.ok || !same.ok) return;
-        const turn = { taller: 'wider', wider: 'taller', 'cannot tell': 'cannot tell' } as const;
+        const turn = { taller: 'wider', wider: 'taller', oval: 'oval', 'cannot tell': 'cannot tell' } as const;
         expect(other.value.verdict).toBe(turn[plain.value.verdict]);
         expect(other.value.ratio * plain.value.ratio).toBeCloseTo(1, 6);
         expect(same.value.leaningP).toBeCloseTo(plain.value.leaningP, 6);
@@ -63,10 +71,71 @@ describe('Height against width', () => {
         x: (x - y) / Math.SQRT2,
         y: (x + y) / Math.SQRT2,
       }));
-      if (valueOf(heightAndWidth([oval])).verdict !== 'cannot tell') wrong++;
+      if (['taller', 'wider'].includes(valueOf(heightAndWidth([oval])).verdict)) wrong++;
     }
     expect(wrong / 1000).toBeGreaterThan(0.03);
     expect(wrong / 1000).toBeLessThan(0.075);
+  });
+
+  it('calls a group taller or wider only with 1 outside its interval, and an oval only with 1 outside that', () => {
+    fc.assert(
+      fc.property(group(3), group(3), (a, b) => {
+        const found = heightAndWidth([a, b]);
+        if (!found.ok) return;
+        const {
+          verdict,
+          ratio,
+          leaningInterval: [low, high],
+          oval,
+        } = found.value;
+        expect(low < ratio && ratio < high).toBe(true);
+        expect(verdict === 'taller').toBe(low > 1);
+        expect(verdict === 'wider').toBe(high < 1);
+        expect(oval.times[0] > 1).toBe(oval.p < 0.05);
+        if (verdict === 'oval') expect(oval.leanHalf).not.toBeNull();
+      }),
+    );
+  });
+
+  it('says which way an oval leans, from upright: drawn at 40 degrees to the right and to the left (seeded)', () => {
+    const random = randomFrom(62);
+    for (const degrees of [40, -40]) {
+      const by = (degrees * Math.PI) / 180;
+      const shots = normalShots(random, 36, [0.01, 0.04]).map(({ x, y }) => ({
+        x: x * Math.cos(by) + y * Math.sin(by),
+        y: -x * Math.sin(by) + y * Math.cos(by),
+      }));
+      const { lean, leanHalf, times } = valueOf(heightAndWidth([shots])).oval;
+      expect(Math.abs(lean - by)).toBeLessThan(leanHalf ?? 0);
+      expect(times[0] < 4 && 4 < times[1]).toBe(true);
+    }
+  });
+
+  it('holds the true long over short, and the true lean where it gives one, in at least 95 of 100 groups (seeded)', () => {
+    const random = randomFrom(63);
+    for (const [n, long] of [
+      [6, 1],
+      [6, 2],
+      [12, 2],
+      [12, 5],
+    ] as const) {
+      let [held, leant] = [0, 0];
+      for (let i = 0; i < 2000; i++) {
+        const { times, lean, leanHalf } = valueOf(heightAndWidth([normalShots(random, n, [0.01, 0.01 * long])])).oval;
+        if (times[0] <= long && long <= times[1]) held++;
+        if (leanHalf === null || Math.abs(Math.asin(Math.sin(2 * lean))) <= 2 * leanHalf) leant++;
+      }
+      // Three standard errors of 2,000 draws below 0.95.
+      expect(held / 2000, `${n} shots ${long} to 1`).toBeGreaterThan(0.935);
+      if (long > 1) expect(leant / 2000, `lean of ${n} shots ${long} to 1`).toBeGreaterThan(0.935);
+    }
+  });
+
+  it('refuses no scatter at all, and takes a line for a very long oval', () => {
+    expect(() => leaningOval({ xx: 0, xy: 0, yy: 0 }, 5, 0.05)).toThrow(RangeError);
+    const line = leaningOval({ xx: 1, xy: 1, yy: 1 }, 5, 0.05);
+    expect([line.ratio, line.p, line.leanHalf]).toEqual([0, 0, 0]);
+    expect((line.lean * 180) / Math.PI).toBeCloseTo(45, 9);
   });
 
   it('is refused or finite for any groups', () => {

@@ -69,6 +69,27 @@ describe('the questions of a group', () => {
     expect(ask(inputOf(three), 'flyer').state).toBe('no');
   });
 
+  it('call a leaning oval an oval that leans, a tall one taller, and few round shots round as far as can be told', () => {
+    const oval = (degrees: number) =>
+      groupOn(
+        90,
+        roundShots(21, 24, 0.02).map(({ x, y }) => {
+          const by = (degrees * Math.PI) / 180;
+          const [across, along] = [x, 4 * y];
+          return { x: across * Math.cos(by) + along * Math.sin(by), y: along * Math.cos(by) - across * Math.sin(by) };
+        }),
+      );
+    expect(ask(inputOf(oval(45)), 'shape').answer).toMatch(
+      /^An oval that leans to the right by \d\d ± \d+ degrees from upright: \d\.\d times as long as wide \([2-3]\.\d to \d\.\d\)\. It is neither/,
+    );
+    expect(ask(inputOf(oval(-45)), 'shape').answer).toMatch(/^An oval that leans to the left by \d\d ± \d+ degrees/);
+    expect(ask(inputOf(oval(0)), 'shape').answer).toMatch(
+      /^Taller than wide: \d\.\d\d times as tall as wide \(\d\.\d\d to \d\.\d\d\)\.$/,
+    );
+    expect(ask(inputOf(oval(90)), 'shape').answer).toMatch(/^Wider than tall: \d\.\d\d times as wide as tall/);
+    expect(ask(inputOf(groupOn(90, roundShots(22, 6, 0.02))), 'shape').answer).toMatch(/^Round, as far as can be told: /);
+  });
+
   // Published: with 6 and 6 arrows a spread a fifth tighter is hardly ever found (statistics of ratios: 64 and 64 are needed; computed independently).
   it('say that six arrows cannot tell a spread a fifth tighter', () => {
     const old = roundShots(7, 6, 0.02);

@@ -24,8 +24,9 @@ const LEAST = 2;
 const WAITING =
   'From two shots on: is it on the aim, how big is it, is there a flyer, is one arrow odd, did it drift, is it tighter than before, what would it score. Number the arrows and note the ends, and all of it can be asked.';
 
-/** Aim, flyer, odd arrow, drift, tighter, taller, one centre: 1 - 0.95⁷ = 0.30. */
-const BY_CHANCE = 'Seven of these are asked at 1 in 20 each: about three good groups in ten show one of them by chance alone.';
+/** Aim, flyer, odd arrow, drift, tighter, one centre, and the shape twice (height against width, then an oval that leans): 1 - 0.95⁸ = 0.34. */
+const BY_CHANCE =
+  'Seven of these are asked at 1 in 20 each, the shape twice: about one good group in three shows one of them by chance alone.';
 
 /** What a technician asks of one group: a list of short answers, each with a page behind it. */
 export function Questions({ bundle, first, second, entering, shaftRadius }: Props) {
