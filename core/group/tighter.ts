@@ -12,15 +12,16 @@ export type TighterVerdict = 'tighter' | 'looser' | 'cannot tell';
 export interface Tighter {
   /** Shots in the old and in the new group. */
   readonly n: readonly [old: number, fresh: number];
-  /** Spread of one axis, new over old; below 1 is tighter. */
+  /** Spread new over old, below 1 is tighter: by the mean Helmert lengths, of which the deciding test is one, so that it lies within the interval as far as that reaches. */
   readonly ratio: number;
   /** Of the true ratio by the deciding test, so that it leaves out 1 exactly when the verdict is not 'cannot tell'; null has no upper end. */
   readonly interval: readonly [low: number, high: number | null];
-  /** The interval by F, which trusts the shots to be round and normal: shown beside, never decides. */
+  /** The same of the standard deviations, by F, which trusts the shots to be round and normal: shown beside, never decides. */
+  readonly roundRatio: number;
   readonly roundInterval: readonly [low: number, high: number];
   readonly p: number;
   readonly verdict: TighterVerdict;
-  /** How often an unchanged bow would show a ratio this far from 1 on this side, round normal shots taken. */
+  /** How often an unchanged bow would show a round ratio this far from 1 on this side, round normal shots taken. */
   readonly chance: number;
   /** These shots find a true tightening to this ratio, or less, four times in five; a milder one usually escapes them; null where they do not find even a tenth so often. */
   readonly finds: number | null;
@@ -67,7 +68,7 @@ function ratiosKept(fresh: ReturnType<typeof summary>, old: ReturnType<typeof su
 /**
  * Whether the new group is really tighter than the old one.
  *
- * @equation ratio √(s²_new/s²_old); decided by Student's pooled t on the Helmert lengths of both groups, whose own interval of the ratio is given; beside it √(F/F_{1-α/2}) … √(F/F_{α/2})
+ * @equation ratio of the mean Helmert lengths, new over old; decided by Student's pooled t on them, whose own interval of the ratio is given; beside it √(F/F_{1-α/2}) … √(F/F_{α/2}) about √F = √(s²_new/s²_old)
  * @param old - places of the older group, in the order they were shot [m]
  * @param fresh - places of the newer group, in the order they were shot [m]
  * @param alpha - α, two-sided, 0.05 when left out [-]
@@ -84,8 +85,9 @@ export function tighterGroup(old: readonly Point[], fresh: readonly Point[], alp
   if (!(alpha > 0 && alpha < 0.5)) throw new RangeError('alpha must lie between 0 and 0.5.');
   const [n1, n2] = [fresh.length, old.length];
   const [df1, df2] = [2 * (n1 - 1), 2 * (n2 - 1)];
-  const ratio = Math.sqrt(axisVariance(momentsOf(fresh)) / axisVariance(momentsOf(old)));
+  const roundRatio = Math.sqrt(axisVariance(momentsOf(fresh)) / axisVariance(momentsOf(old)));
   const [a, b] = [summary(helmertRadii(fresh)), summary(helmertRadii(old))];
+  const ratio = a.mean / b.mean;
   const nu = a.n + b.n - 2;
   const perUnit = (1 / a.n + 1 / b.n) / nu;
   const error = Math.sqrt((a.squares + b.squares) * perUnit);
@@ -96,14 +98,15 @@ export function tighterGroup(old: readonly Point[], fresh: readonly Point[], alp
   return ok({
     n: [n2, n1],
     ratio,
+    roundRatio,
     interval: ratiosKept(a, b, tQuantile(1 - alpha / 2, nu) ** 2 * perUnit),
     roundInterval: [
-      ratio / Math.sqrt(fQuantileUpper(alpha / 2, df1, df2)),
-      ratio * Math.sqrt(fQuantileUpper(alpha / 2, df2, df1)),
+      roundRatio / Math.sqrt(fQuantileUpper(alpha / 2, df1, df2)),
+      roundRatio * Math.sqrt(fQuantileUpper(alpha / 2, df2, df1)),
     ],
     p,
     verdict,
-    chance: ratio <= 1 ? chanceOfRatio(ratio, n1, n2) : chanceOfRatio(1 / ratio, n2, n1),
+    chance: roundRatio <= 1 ? chanceOfRatio(roundRatio, n1, n2) : chanceOfRatio(1 / roundRatio, n2, n1),
     finds: ratioTold(n1, n2, POWER, alpha, 2),
     arrows: verdict === 'cannot tell' ? arrowsToSettle(ratio, alpha) : null,
   });

@@ -1,10 +1,10 @@
 import { groupMeasures, severalCentres, type SeveralCentres } from '../group/index.ts';
-import { dayText } from '../findings/index.ts';
 import { counted, type ShotGroup } from '../model/group.ts';
 import { refuse } from '../model/problem.ts';
 import { sources } from '../sources.ts';
 import { acrossText } from '../trials/words.ts';
 import type { Asked } from './asked.ts';
+import { groupNames } from './groupNames.ts';
 import type { Question, QuestionPage } from './question.ts';
 import { pText, tableOf, unanswered } from './texts.ts';
 
@@ -58,11 +58,12 @@ export function oneCentreQuestion({ group, history, shots, units }: Asked): Ques
 
 function centresPage(groups: readonly ShotGroup[], value: SeveralCentres, farthest: number, units: Asked['units']): QuestionPage {
   const settings = new Set(groups.map(({ context }) => JSON.stringify(context.settings)));
+  const names = groupNames(groups);
   const rows = groups.map((one, i) => {
     const measured = groupMeasures(counted(one));
     const centre = value.centres[i] ?? value.common;
     return {
-      name: i === groups.length - 1 ? 'this group' : dayText(one.context.shotAt),
+      name: i === groups.length - 1 ? 'this group' : (names.get(one.id) ?? ''),
       at: { x: centre.x - value.common.x, y: centre.y - value.common.y },
       radius: measured.ok ? measured.value.centreRadius : 0,
       shots: counted(one).length,

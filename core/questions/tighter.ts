@@ -1,9 +1,9 @@
 import { groupMeasures, inOneHole, sameDistance, tighterGroup, type Interval, type Tighter } from '../group/index.ts';
-import { dayText } from '../findings/index.ts';
 import { counted, type ShotGroup } from '../model/group.ts';
 import { refuse, type Result } from '../model/problem.ts';
 import { sources } from '../sources.ts';
 import { acrossText } from '../trials/words.ts';
+import { groupNames } from './groupNames.ts';
 import { againstUsual, type AgainstUsual } from './againstUsual.ts';
 import type { Asked } from './asked.ts';
 import type { PlotRow, Question, QuestionPage } from './question.ts';
@@ -34,8 +34,11 @@ const ofMany = (count: number, value: AgainstUsual): Compared => ({
   two: null,
 });
 
+/** Of all that may be spoken of: a day is no name where another group has it too. */
+const namesFor = ({ group, beside, others }: Asked) => groupNames([...others, ...(beside === null ? [] : [beside]), group]);
+
 /** Against the group beside it when that was shot at the same thing; else against the history, or the last group of it. */
-function compare({ group, beside, shots, history, usual }: Asked): Result<Compared> {
+function compare({ group, beside, shots, history, usual }: Asked, names: ReadonlyMap<string, string>): Result<Compared> {
   const alike = beside !== null && beside.fletching === group.fletching && sameDistance(beside, group);
   const last = history.at(-1);
   const map = (name: string, other: ShotGroup): Result<Compared> => {
@@ -48,7 +51,7 @@ function compare({ group, beside, shots, history, usual }: Asked): Result<Compar
     const found = againstUsual(shots, usual.value);
     return found.ok ? { ok: true, value: ofMany(history.length, found.value) } : found;
   }
-  if (last !== undefined) return map(`the group of ${dayText(last.context.shotAt)}`, last);
+  if (last !== undefined) return map(`the group of ${names.get(last.id) ?? ''}`, last);
   return refuse(
     'nothing-before',
     'There is no earlier group of these arrows, this form and this distance: put one beside it, or shoot on.',
@@ -66,13 +69,14 @@ function compare({ group, beside, shots, history, usual }: Asked): Result<Compar
  * @example tighterQuestion(asked({ group: exampleFletched, beside: null, others: [], bundle: exampleBundle, shaftRadius: 0.0029, units: defaultPreferences.units })).state // "cannot tell"
  */
 export function tighterQuestion(asked: Asked): Question {
-  const found = compare(asked);
+  const names = namesFor(asked);
+  const found = compare(asked, names);
   if (!found.ok) return unanswered('tighter', ASK, found.problem, TEXT);
   const value = found.value;
   const high = value.interval[1];
   const range = `${value.interval[0].toFixed(2)} to ${high === null ? 'any' : high.toFixed(2)}`;
   const times = `${value.ratio.toFixed(2)} times the spread of ${value.than} (${range})`;
-  const base = { id: 'tighter', ask: ASK, page: () => tighterPage(asked, value, range) } as const;
+  const base = { id: 'tighter', ask: ASK, page: () => tighterPage(asked, value, range, names) } as const;
   if (value.verdict === 'tighter')
     return { ...base, answer: `Tighter: ${times}.`, state: 'yes', standing: 'figure', tells: null };
   if (value.verdict === 'looser') return { ...base, answer: `Wider: ${times}.`, state: 'yes', standing: 'act', tells: null };
@@ -89,7 +93,7 @@ export function tighterQuestion(asked: Asked): Question {
   };
 }
 
-function tighterPage(asked: Asked, value: Compared, range: string): QuestionPage {
+function tighterPage(asked: Asked, value: Compared, range: string, names: ReadonlyMap<string, string>): QuestionPage {
   const { units, history, group, beside } = asked;
   const listed = [...history, ...(beside !== null && value.than === 'the group beside it' ? [beside] : []), group];
   const rows = [...new Map(listed.map((one) => [one.id, one])).values()].flatMap((one): (PlotRow & { shots: number })[] => {
@@ -97,7 +101,7 @@ function tighterPage(asked: Asked, value: Compared, range: string): QuestionPage
     const measured = inOneHole(shots) ? null : groupMeasures(shots);
     if (measured?.ok !== true) return [];
     const size = meanRadiusOfMany(measured.value);
-    const name = one.id === group.id ? 'this group' : one.id === beside?.id ? 'beside it' : dayText(one.context.shotAt);
+    const name = one.id === group.id ? 'this group' : one.id === beside?.id ? 'beside it' : (names.get(one.id) ?? '');
     return [{ name, value: size.value, interval: size.interval, strong: one.id === group.id, shots: shots.length }];
   });
   const usual = asked.usual.ok ? meanRadiusOf({ value: Math.sqrt(asked.usual.value.variance), interval: [0, 0] }).value : null;
@@ -119,7 +123,7 @@ function tighterPage(asked: Asked, value: Compared, range: string): QuestionPage
       ...(value.two === null
         ? []
         : [
-            `By F, which trusts the shots to be round and normal: ${ends(value.two.roundInterval)}. An unchanged bow shows a ratio this far off in ${Math.round(100 * value.two.chance)} of 100.`,
+            `By the standard deviations, which trust the shots to be round and normal: ${value.two.roundRatio.toFixed(2)} times, ${ends(value.two.roundInterval)}. An unchanged bow shows a ratio this far off in ${Math.round(100 * value.two.chance)} of 100.`,
           ]),
       ...(usual === null ? [] : [`The usual mean radius of the earlier groups is ${acrossText(usual, units)}.`]),
     ],

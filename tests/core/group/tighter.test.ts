@@ -36,7 +36,8 @@ describe('a tighter group', () => {
     const found = valueOf(tighterGroup(old, fresh));
     expect(found.n).toEqual([6, 5]);
     expect(found.verdict).toBe('tighter');
-    expect(found.ratio).toBeCloseTo(0.3505816438246363, 12);
+    expect(found.roundRatio).toBeCloseTo(0.3505816438246363, 12);
+    expect(found.ratio).toBeCloseTo(0.3158392593413425, 12);
     expect(found.p).toBeCloseTo(0.00021895737581495688, 12);
     expect(found.interval[0]).toBeCloseTo(0.12755467347481675, 9);
     expect(found.interval[1]).toBeCloseTo(0.5162681633323557, 9);
@@ -71,8 +72,22 @@ describe('a tighter group', () => {
         if (Math.abs(p - 0.05) < 1e-9) return;
         const [low, high] = interval;
         expect(low <= 1 && (high === null || high >= 1)).toBe(verdict === 'cannot tell');
-        expect(ratio).toBeGreaterThan(0);
+        expect(low <= ratio && (high === null || ratio <= high)).toBe(true);
         if (verdict !== 'cannot tell') expect(arrows).toBeNull();
+      }),
+    );
+  });
+
+  it('stands in the geometric middle of its interval where the two groups scatter alike', () => {
+    fc.assert(
+      fc.property(group(9), factor, (points, times) => {
+        const { ratio, interval } = valueOf(tighterGroup(points, scaled(points, times)));
+        const [low, high] = interval;
+        expect(ratio).toBeCloseTo(times, 9);
+        // Scaled shots scatter more or less by so much, which the pooled error shares out: only shots unscaled are just in the middle.
+        const same = valueOf(tighterGroup(points, points)).interval;
+        if (same[1] !== null) expect(same[0] * same[1]).toBeCloseTo(1, 9);
+        expect(low < ratio && (high === null || ratio < high)).toBe(true);
       }),
     );
   });

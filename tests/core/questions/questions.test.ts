@@ -102,6 +102,21 @@ describe('the questions of a group', () => {
     expect(question.tells).toMatch(/^6 shots show only 0\.\d\d times or less\. About \d+ arrows in each group/);
   });
 
+  it('name the group they hold this one against by its time, where two share a day, and by its day alone where not', () => {
+    const day = groupOn(90, roundShots(11, 6, 0.02));
+    const at = (id: string, hour: number): ShotGroup => ({
+      ...day,
+      id: `20000000-0000-4000-8000-0000000009${id}`,
+      context: { ...day.context, shotAt: { at: `2026-03-20T${hour}:05:00Z`, offsetMinutes: 60 } },
+    });
+    const [morning, noon, evening] = [at('01', 10), at('02', 12), at('03', 18)];
+    const answer = (others: readonly ShotGroup[], group = evening) => ask(inputOf(group, { others }), 'tighter').answer;
+    expect(answer([morning, noon, evening])).toContain('the spread of the group of 20 Mar 2026, 13:05 (');
+    expect(answer([morning], groupOn(95, roundShots(12, 6, 0.02)))).toContain('the spread of the group of 20 Mar 2026 (');
+    const twin = { ...noon, id: '20000000-0000-4000-8000-000000000904' };
+    expect(answer([noon, twin])).toContain('the group of 20 Mar 2026, 13:05 (no. 2 of that minute) (');
+  });
+
   it('leave shots out of every figure, and show them with and without', () => {
     const shots = roundShots(8, 12, 0.02).map((at, i) => ({ ...at, arrow: i + 1 }));
     const far = { x: 0.2, y: 0.2, arrow: 13, leftOut: 'a gust' };
