@@ -72,9 +72,7 @@ function restOf(known: readonly Known[], held: Held, speed: number, eyeHeight: n
 }
 
 interface Proposed {
-  readonly speed: number;
-  readonly eyeHeight: number;
-  readonly k: number;
+  readonly flight: Pick<DrawnTruth, 'speed' | 'eyeHeight' | 'k'>;
   readonly rest: Rest;
   readonly logWeight: number;
 }
@@ -87,7 +85,7 @@ function drawnAgain(found: readonly Proposed[], draws: number, wider: number, ra
   const drawn: DrawnTruth[] = [];
   let reached = random();
   let taken = 0;
-  found.forEach(({ rest, logWeight: _, ...truth }, i) => {
+  found.forEach(({ rest, flight }, i) => {
     reached += share * (weights[i] ?? 0);
     const times = Math.min(Math.floor(reached), draws) - taken;
     if (times < 1) return;
@@ -96,7 +94,7 @@ function drawnAgain(found: readonly Proposed[], draws: number, wider: number, ra
     const [first, second, third] = rest.root;
     const [zero, sightRadius] = rest.mean;
     drawn.push({
-      ...truth,
+      ...flight,
       zero: zero + wider * first * u,
       sightRadius: sightRadius + wider * (second * u + third * v),
       times,
@@ -139,7 +137,7 @@ export function drawTruths(fit: FittedMarks, draws: number, random: () => number
     if (rest === null) continue;
     const prior = values.reduce((sum, value, j) => sum + ((value - (held.means[j] ?? 0)) / (held.sds[j] ?? 1)) ** 2, 0);
     const logTarget = -0.5 * ((rest.squares + prior) / wider ** 2 + rest.sharpness);
-    found.push({ speed, eyeHeight, k, rest, logWeight: logTarget + 0.5 * (z[0] ** 2 + z[1] ** 2 + z[2] ** 2) });
+    found.push({ flight: { speed, eyeHeight, k }, rest, logWeight: logTarget + 0.5 * (z[0] ** 2 + z[1] ** 2 + z[2] ** 2) });
   }
   return drawnAgain(found, draws, wider, random);
 }

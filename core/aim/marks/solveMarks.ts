@@ -47,7 +47,9 @@ export function solveMarks(marks: readonly KnownMark[], scale: SightScale, prior
     const start = fromPriors(held, fast);
     const level = known.map(({ distance, place }) => place - pinPlace([...start, 0] as unknown as MarkParameters, distance));
     const zero = level.reduce((total, each) => total + each, 0) / known.length;
-    const found: SquaresFit | null = Number.isFinite(zero) ? leastSquares({ misses, start: [...start, zero], steps, settled: 1e-5 }) : null;
+    const found: SquaresFit | null = Number.isFinite(zero)
+      ? leastSquares({ misses, start: [...start, zero], steps, settled: 1e-5 })
+      : null;
     if (found !== null && isFive(found.parameters)) return { ...found, parameters: found.parameters };
   }
   return null;
