@@ -9,8 +9,9 @@ import { betweenText, pText, shotName, tableOf, unanswered } from './texts.ts';
 const ASK = 'Is there a flyer?';
 /** More rows than this say nothing. */
 const MOST_ROWS = 12;
+const MOST_NAMED = 3;
 const TEXT =
-  'Each shot’s distance from the centre, against the spread of the archer’s earlier groups shot alike; the group’s own few shots judge only where there are fewer than three of those, and then badly: two flyers together hide each other. A shot stands out when chance puts the farthest of so many that far out less than once in 20 groups. None is dropped: leaving one out takes a person and a reason.';
+  'Each shot’s distance from the centre, against the spread of the archer’s earlier groups shot alike; the group’s own few shots judge only where there are fewer than three of those, and then badly: two flyers together hide each other. A shot stands out when chance puts the farthest of so many that far out in fewer than 1 of 20 groups. None is dropped: leaving one out takes a person and a reason.';
 
 /**
  * Whether a shot stands out from the group.
@@ -22,48 +23,48 @@ const TEXT =
  * @source own derivation
  * @example flyerQuestion(asked({ group: exampleFletched, beside: null, others: [], bundle: exampleBundle, shaftRadius: 0.0029, units: defaultPreferences.units })).state // "no"
  */
-export function flyerQuestion({ shots, usual, history, units }: Asked): Question {
+export function flyerQuestion({ group, shots, usual, history, units }: Asked): Question {
   const found = flyersOf(shots, pastSpread(usual));
   if (!found.ok) return unanswered('flyer', ASK, found.problem, TEXT);
   const judged = found.value;
   const flyers = judged.shots.filter(({ flyer }) => flyer);
   const far = judged.shots.reduce((most, shot) => (shot.distance > most.distance ? shot : most));
-  const name = namesOf(shots);
-  const by =
-    judged.by === 'history' ? `by ${history.length} earlier groups` : 'by these shots alone, for want of three earlier groups';
+  const name = (index: number): string => {
+    const shot = shots[index];
+    return shot === undefined ? '' : shotName(shot, group.shots);
+  };
+  const by = judged.by === 'history' ? `by ${history.length} earlier groups` : 'by these shots alone';
   const page = (): QuestionPage => flyerPage(judged, name, by, units);
   const base = { id: 'flyer', ask: ASK, page } as const;
+  const at = `${acrossText(far.distance, units)} from the centre`;
   // Of n shots the farthest is this far out in about n p of the groups.
   const chance = Math.min(1, far.p * shots.length);
-  const often = chance > 0.5 ? 'as most groups have one' : `once in ${countText(1 / Math.max(chance, 1e-6))} groups`;
+  const often =
+    chance > 0.5
+      ? 'Most groups have one so far out'
+      : `Chance alone puts one so far out in about 1 of ${countText(1 / Math.max(chance, 1e-6))} such groups`;
   if (flyers.length > 0) {
-    const named = flyers.slice(0, 3).map(({ index }) => name(index));
-    const more = flyers.length > 3 ? ` and ${countText(flyers.length - 3)} more` : '';
+    const named = flyers.slice(0, MOST_NAMED).map(({ index }) => ({ shot: shots[index]?.id ?? 0, name: name(index) }));
+    const more = flyers.length > MOST_NAMED ? ` and ${countText(flyers.length - MOST_NAMED)} more` : '';
+    const farthest = flyers.length > 1 ? 'the farthest ' : '';
     return {
       ...base,
-      answer: `Yes, ${named.join(', ')}${more}: ${acrossText(far.distance, units)} out, ${often}, ${by}.`,
+      answer: `Yes, ${named.map((one) => one.name).join(', ')}${more}: ${farthest}${at}. ${often}, judged ${by}.`,
       state: 'yes',
       standing: 'act',
-      tells: 'It counts until somebody leaves it out with a reason; both figures are shown.',
+      tells: `${flyers.length > 1 ? 'They count' : 'It counts'} until somebody leaves ${flyers.length > 1 ? 'them' : 'it'} out with a reason; both figures are shown.`,
+      named,
     };
   }
   return {
     ...base,
-    answer: `None shown: ${name(far.index)} is farthest, ${acrossText(far.distance, units)} out, ${often}.`,
+    answer: `None shown: ${name(far.index)} is farthest, ${at}. ${often}.`,
     state: 'no',
     standing: 'clear',
-    tells: judged.by === 'history' ? null : 'Judged by these shots alone; three earlier groups shot alike would tell far more.',
-  };
-}
-
-/** Two shots of one arrow must not go by one name. */
-function namesOf(shots: Asked['shots']): (index: number) => string {
-  return (index) => {
-    const shot = shots[index];
-    if (shot === undefined) return '';
-    const name = shotName(shot, index);
-    const twin = (other: Asked['shots'][number]) => other !== shot && other.arrow === shot.arrow && other.end === shot.end;
-    return shot.arrow !== null && shots.some(twin) ? `${name} (shot ${index + 1})` : name;
+    tells:
+      judged.by === 'history'
+        ? null
+        : 'Judged by these shots alone, which tell little of it: three earlier groups of the same arrows and distance would tell far more.',
   };
 }
 
@@ -101,7 +102,9 @@ function flyerPage(judged: Flyers, name: (index: number) => string, by: string, 
     ],
     notes: [
       `Judged ${by}. A shot stands out below ${pText(0.05 / judged.shots.length)}.`,
-      ...(judged.without === null ? [] : ['Without them the spread reads too small: shots were chosen for lying far out.']),
+      ...(judged.without === null
+        ? []
+        : ['“Without” is what leaving them out for lying far out would show: a spread that reads too small.']),
     ],
     plot: null,
     why: {

@@ -42,6 +42,8 @@ export interface Question {
   readonly standing: Standing;
   /** How many more shots or ends would tell; null where nothing is open. */
   readonly tells: string | null;
+  /** Shots that the answer names, which a person may leave out with a reason of their own. */
+  readonly named?: readonly { readonly shot: number; readonly name: string }[];
   /** What opens behind it, worked out only then. */
   readonly page: () => QuestionPage;
 }

@@ -98,19 +98,21 @@ export function manyText(count: number, word: string): string {
 }
 
 /**
- * What a shot is called.
+ * What a shot is called, as on the face.
  *
- * @equation by its arrow's number and its end, else by its place in the list
+ * @equation by its arrow's number, else by its order in its end; then its end, and its place in the list where another shot has the same name
  * @param shot - the shot [record]
- * @param index - its place in the list, from 0 [-]
- * @returns for instance "arrow 3" [text]
- * @validity any shot
+ * @param shots - all shots of its group, those left out too [list]
+ * @returns for instance "arrow 3", "shot 3 of end 2" [text]
+ * @validity any shot of the list
  * @source own derivation
- * @example shotName(exampleFletched.shots[2], 2) // "arrow 3"
+ * @example shotName(exampleFletched.shots[2], exampleFletched.shots) // "arrow 3"
  */
-export function shotName(shot: Pick<Shot, 'arrow' | 'end'>, index: number): string {
-  if (shot.arrow === null) return `shot ${index + 1}`;
-  return shot.end === null ? `arrow ${shot.arrow}` : `arrow ${shot.arrow} of end ${shot.end}`;
+export function shotName(shot: Shot, shots: readonly Shot[]): string {
+  const inEnd = shots.filter(({ end }) => end === shot.end);
+  const own = shot.arrow === null ? `shot ${inEnd.indexOf(shot) + 1}` : `arrow ${shot.arrow}`;
+  const twin = shot.arrow !== null && inEnd.some((other) => other !== shot && other.arrow === shot.arrow);
+  return `${own}${shot.end === null ? '' : ` of end ${shot.end}`}${twin ? ` (shot ${inEnd.indexOf(shot) + 1})` : ''}`;
 }
 
 /**

@@ -65,7 +65,9 @@ describe('the questions of a group', () => {
     ]);
     const others = Array.from({ length: 10 }, (_, i) => groupOn(i + 1, roundShots(50 + i, 12, 0.02)));
     const question = ask(inputOf(three, { others }), 'flyer');
-    expect(question.answer).toMatch(/^Yes, .*arrow 3.*by 10 earlier groups\.$/);
+    expect(question.answer).toMatch(/^Yes, .*arrow 3.*judged by 10 earlier groups\.$/);
+    // The very shot that is named can be left out from here.
+    expect(question.named).toContainEqual({ shot: 2, name: 'arrow 3' });
     expect(ask(inputOf(three), 'flyer').state).toBe('no');
   });
 
@@ -128,6 +130,9 @@ describe('the questions of a group', () => {
     expect(answers(with13)).toEqual(answers(without));
     const question = ask(inputOf(with13), 'left out');
     expect(question.answer).toMatch(/^1 of 13 left out: mean radius of many \d+ mm without, \d+ mm with\.$/);
+    expect(question.tells).toMatch(/^Left out for “a gust”\. If it was left out for that alone, the figures without it hold/);
+    const flyer = groupOn(90, [...shots, { ...far, leftOut: 'a flyer' }]);
+    expect(ask(inputOf(flyer), 'left out').tells).toMatch(/^Left out for “a flyer”\. .* reads too small\.$/);
     expect(question.page().tables[1]?.rows[0]?.cells).toEqual(['arrow 13', 'a gust', '283 mm']);
     expect(groupQuestions(inputOf(without)).some(({ id }) => id === 'left out')).toBe(false);
   });

@@ -6,6 +6,8 @@ import { Fraction } from '../../../design/index.ts';
 import { groupsOfBow } from '../../../state/selectors.ts';
 import { useBench, useUnits } from '../../../state/useBench.ts';
 import type { OneGroup } from '../derive.ts';
+import { LeaveOut } from '../entry/LeaveOut.tsx';
+import { setEntry } from '../entry/store.ts';
 import { QuestionPage } from './QuestionPage.tsx';
 import { useQuestions } from './useQuestions.ts';
 import './questions.css';
@@ -69,10 +71,20 @@ export function Questions({ bundle, first, second, entering, shaftRadius }: Prop
                   <Fraction>{question.tells}</Fraction>
                 </span>
               )}
+              {question.named?.map(({ shot, name: shotName }) => (
+                <span key={shot}>
+                  {' '}
+                  <button type="button" className="link" onClick={() => setEntry(about.group.id, { leaving: shot })}>
+                    Leave {shotName} out
+                  </button>
+                </span>
+              ))}
             </p>
           </li>
         ))}
       </ul>
+      {/* The group that takes the next shot has this page beside its face. */}
+      {about !== entering && <LeaveOut group={about.group} />}
       {answered !== null && !few && <p className="tick-note">{BY_CHANCE}</p>}
       {answered !== null && page !== null && (
         <QuestionPage question={page} input={answered.input} onClose={() => setOpen(null)} />
