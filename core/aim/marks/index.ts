@@ -6,6 +6,7 @@ export { markError, usualShots } from './markModel.ts';
 export { type MarksChange, type MovedMark, movedMarks } from './movedMarks.ts';
 export { type NextMark, nextMark } from './nextMark.ts';
 export { type OnBar, onBar, readingAt } from './readingAt.ts';
+export { priorsOf, type SightTold } from './priorsOf.ts';
 export { strip, type StripRow } from './strip.ts';
 export { turningDistance } from './turningDistance.ts';
 export type {

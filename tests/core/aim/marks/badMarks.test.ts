@@ -5,10 +5,15 @@ import {
   examplePriors,
   exampleScale,
   fitMarks,
+  movedMarks,
+  nextMark,
+  readingAt,
+  strip,
   type KnownMark,
   type MarkPriors,
   type SightScale,
 } from '../../../../core/aim/index.ts';
+import { randomFrom } from '../../../../fixtures/random.ts';
 
 const refused = (marks: readonly KnownMark[], scale: SightScale = exampleScale, priors: MarkPriors = examplePriors) => {
   const found = fitMarks(marks, scale, priors);
@@ -117,6 +122,17 @@ describe('Marks that cannot be', () => {
             ...judged.flatMap(({ expected, p }) => [p, ...(expected === null ? [] : Object.values(expected))]),
           ];
           expect(numbers.every(Number.isFinite)).toBe(true);
+          const rows = strip(found.value, 5, 85, 20, 100, randomFrom(1));
+          const told = [
+            ...(rows.ok ? rows.value.flatMap(({ reading }) => Object.values(reading ?? {})) : [NaN]),
+            ...Object.values(readingAt(found.value, 40) ?? {}),
+            ...Object.values(nextMark(found.value, [20, 60], [30, 70]) ?? {}),
+            ...movedMarks(found.value, { speed: { value: 0.95, low: 0.9, high: 1 } }, [10, 60]).flatMap(({ moved, after }) => [
+              after,
+              ...Object.values(moved),
+            ]),
+          ];
+          expect(told.every(Number.isFinite)).toBe(true);
           for (const { sentence } of notes) expect(sentence).not.toMatch(/NaN|Infinity|undefined/);
         },
       ),
