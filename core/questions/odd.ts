@@ -26,7 +26,10 @@ const TEXT =
 export function oddQuestion({ shots, units }: Asked): Question {
   const missing = missingOf(shots);
   if (missing !== null) return unanswered('odd', ASK, missing, TEXT);
-  const all = endShots(shots);
+  // A shot without a number is no evidence for or against any arrow.
+  const numbered = shots.filter(({ arrow }) => arrow !== null);
+  const unnumbered = shots.length - numbered.length;
+  const all = endShots(numbered);
   const known = lastEnds(all);
   const found = oddArrows(known);
   if (!found.ok) return unanswered('odd', ASK, found.problem, TEXT);
@@ -34,7 +37,7 @@ export function oddQuestion({ shots, units }: Asked): Question {
   const scatter = looseArrows(known);
   const loose = scatter.ok ? scatter.value : null;
   const last = known.length < all.length;
-  const page = (): QuestionPage => oddPage(value, loose, last, units);
+  const page = (): QuestionPage => oddPage(value, loose, { last, unnumbered }, units);
   const base = { id: 'odd', ask: ASK, page } as const;
   const slack = loose?.loose ?? null;
   const apart = value.odd.map(({ arrow, offset }) => {
@@ -61,19 +64,23 @@ export function oddQuestion({ shots, units }: Asked): Question {
   const twice = loose?.endsForTwice ?? null;
   return {
     ...base,
-    answer: `None shown in ${manyText(value.ends, 'end')} of ${manyText(value.arrows, 'arrow')}${seen}.`,
+    answer: `None shown in ${manyText(value.ends, 'end')} of ${value.arrows} numbered arrows${seen}.`,
     state: 'cannot tell',
     standing: 'open',
-    tells: `${more}${twice === null ? '' : `A loose one, twice as wide, shows in ${manyText(twice, 'end')}.`}`.trim() || null,
+    tells:
+      `${more}${twice === null ? '' : `A loose one, twice as wide, shows in ${manyText(twice, 'end')}. `}${unnumbered === 0 ? '' : `${withoutText(unnumbered)}: write it on the arrow and note it.`}`.trim() ||
+      null,
   };
 }
+
+const withoutText = (count: number): string => `${manyText(count, 'shot')} ${count === 1 ? 'has' : 'have'} no number`;
 
 function missingOf(shots: Asked['shots']): Problem | null {
   const say = (code: string, sentence: string): Problem => refuse(code, sentence).problem;
   if (shots.every(({ arrow }) => arrow === null))
     return say('no-numbers', 'Write a number on each arrow, note it with its hole, and shoot the set in six ends or more.');
-  return shots.every(({ end }) => end === null)
-    ? say('no-ends', 'Note which end each shot belongs to: with two ends or more of the same arrows it can be asked.')
+  return shots.every(({ arrow, end }) => arrow === null || end === null)
+    ? say('no-ends', 'Note which end each numbered shot belongs to: with two ends or more of the same arrows it can be asked.')
     : null;
 }
 
@@ -92,7 +99,12 @@ function lastEnds(shots: readonly EndShot[]): readonly EndShot[] {
   return shots.filter(({ end }) => kept.has(end));
 }
 
-function oddPage(value: OddArrows, loose: LooseArrows | null, last: boolean, units: Asked['units']): QuestionPage {
+function oddPage(
+  value: OddArrows,
+  loose: LooseArrows | null,
+  { last, unnumbered }: { last: boolean; unnumbered: number },
+  units: Asked['units'],
+): QuestionPage {
   const ratios = new Map((loose?.arrows ?? []).map((arrow) => [arrow.arrow, arrow]));
   const odd = new Set([...value.odd.map(({ arrow }) => arrow), ...(loose?.loose == null ? [] : [loose.loose.arrow])]);
   const offsets = [...value.offsets].sort((a, b) => a.arrow - b.arrow);
@@ -120,7 +132,7 @@ function oddPage(value: OddArrows, loose: LooseArrows | null, last: boolean, uni
     notes: [
       `Whether the arrows differ at all: p ${pText(value.differ.p)}. Scatter is that of each arrow over that of the others.`,
       ...(last ? [`The last ${manyText(value.ends, 'end')} are taken; what was long before may be another arrow by now.`] : []),
-      ...(value.unnumbered > 0 ? [`${manyText(value.unnumbered, 'shot')} without a number say nothing here.`] : []),
+      ...(unnumbered > 0 ? [`${withoutText(unnumbered)}: ${unnumbered === 1 ? 'it says' : 'they say'} nothing here.`] : []),
     ],
     plot: {
       kind: 'places',

@@ -37,6 +37,26 @@ describe('the questions of a group', () => {
     expect(question.tells).toMatch(/more ends? would show arrow \d/);
   });
 
+  it('take shots without a number for no evidence, neither alone nor among numbered ones', () => {
+    const group = numbered(1, (arrow) => (arrow === 4 ? { x: 0.06, y: 0 } : still));
+    const bare = { ...group, shots: group.shots.map((shot) => ({ ...shot, arrow: null })) };
+    expect(ask(inputOf(bare), 'odd').tells).toMatch(/^Write a number on each arrow/);
+    const far = Array.from({ length: 10 }, (_, i) => ({
+      ...group.shots[0]!,
+      id: 100 + i,
+      x: -0.3,
+      y: 0.2,
+      arrow: null,
+      end: i + 1,
+    }));
+    const mixed = ask(inputOf({ ...group, shots: [...group.shots, ...far] }), 'odd');
+    expect(mixed.answer).toBe(ask(inputOf(group), 'odd').answer);
+    expect(mixed.page().notes).toContain('10 shots have no number: they say nothing here.');
+    // A number without an end is none either, whatever the unnumbered shots have.
+    const noEnds = { ...group, shots: [...group.shots.map((shot) => ({ ...shot, end: null })), ...far] };
+    expect(ask(inputOf(noEnds), 'odd').tells).toMatch(/^Note which end each numbered shot belongs to/);
+  });
+
   it('find a planted drift, and none where there is none', () => {
     const drifting = ask(inputOf(numbered(3, (_arrow, end) => ({ x: 0, y: -0.006 * end }))), 'drift');
     expect(drifting.answer).toMatch(/^Yes: the last of 10 ends lies \d+ mm lower than the first end, \d+ mm either way\.$/);
