@@ -24,7 +24,8 @@ export function Dialog({ title, onClose, children, foot, size }: Props) {
     if (dialog !== null && !dialog.open) dialog.showModal();
     return () => {
       dialog?.close();
-      if (opener instanceof HTMLElement && opener.isConnected) opener.focus();
+      // The face is drawn, and takes the focus all the same.
+      if ((opener instanceof HTMLElement || opener instanceof SVGElement) && opener.isConnected) opener.focus();
     };
   }, []);
   // Out of the place that opened it: no style of that place may reach in here.

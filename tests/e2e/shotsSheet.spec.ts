@@ -28,20 +28,24 @@ test('ends follow one another, a shot is left out for a reason and never without
   await expect(page.getByRole('button', { name: 'New end' })).toBeDisabled();
   // Nothing was dropped, and with no reason nothing is left out.
   await page.keyboard.press('l');
-  const sheet = page.getByRole('dialog', { name: 'Leave arrow 1 of end 2 out' });
+  const sheet = page.getByRole('dialog', { name: 'Leave shot 1 of end 2 out' });
   await sheet.getByRole('button', { name: 'Leave it out' }).click();
   await expect(sheet.getByRole('alert')).toContainText('A reason was expected');
-  await sheet.getByLabel('reason').fill('slipped off the rest');
+  // What is wanted has the focus.
+  await expect(sheet.getByLabel('reason')).toBeFocused();
+  await page.keyboard.type('slipped off the rest');
   await page.keyboard.press('Enter');
   await expect(sheet).toBeHidden();
+  await expect(face(page)).toBeFocused();
   const out = page.locator('.left-out').getByRole('listitem');
-  await expect(out).toHaveText(/^arrow 1 of end 2: “slipped off the rest”\./);
+  await expect(out).toHaveText(/^shot 1 of end 2: “slipped off the rest”\./);
   await expect(face(page)).toHaveAttribute('aria-label', / 3 shots in /);
   await bench.restart();
   await page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name: 'Groups', exact: true }).click();
   await expect(out).toBeVisible();
   await out.getByRole('button', { name: /^Count it again/ }).click();
   await expect(out).toHaveCount(0);
+  await expect(face(page)).toBeFocused();
   // A shot that is pulled and brought back was pulled: no other is set where it stands.
   await face(page).scrollIntoViewIfNeeded();
   const box = await face(page).locator('.frame-line').boundingBox();

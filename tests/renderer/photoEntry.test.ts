@@ -6,7 +6,7 @@ import { toPicture, type FaceFit, type Homography } from '../../core/photo/index
 import { defaultPreferences } from '../../core/model/index.ts';
 import { lengthText } from '../../renderer/features/groups/photo/fineText.ts';
 import { movedTo, wholeOf, zoomed } from '../../renderer/features/groups/photo/flatView.ts';
-import { placed, shotsOf } from '../../renderer/features/groups/photo/holes.ts';
+import { placed, shotsOf, type Hole } from '../../renderer/features/groups/photo/holes.ts';
 import { loupeCorner, SIDE } from '../../renderer/features/groups/photo/loupeCorner.ts';
 import { changed, nextId, without } from '../../renderer/features/groups/photo/points.ts';
 import { fitOf, isFarOff, radiusOf, shortOf, toolOf, toolsFor } from '../../renderer/features/groups/photo/ringMarks.ts';
@@ -22,15 +22,24 @@ describe('Holes marked in a photo', () => {
     { x: -0.05, y: 0.1 },
     { x: 0.123_44, y: -0.08 },
   ];
-  const holes = at.map((place, i) => ({ id: i + 1, picture: toPicture(homography, place), arrow: i === 1 ? 9 : null }));
+  const holes: readonly Hole[] = at.map((place, i) => ({
+    id: i + 1,
+    picture: toPicture(homography, place),
+    arrow: i === 1 ? 9 : null,
+  }));
 
-  it('become shots where they lie on the face, to a tenth of a millimetre, each with the next number unless it has its own', () => {
+  it('become shots where they lie on the face, to a tenth of a millimetre, numbered from the first that a person numbered', () => {
     const shots = shotsOf([], placed(holes, fit), none);
     expect(shots).toEqual([
-      { id: 1, x: 0.01, y: 0.02, arrow: 1, end: 1, leftOut: null },
+      { id: 1, x: 0.01, y: 0.02, arrow: null, end: 1, leftOut: null },
       { id: 2, x: -0.05, y: 0.1, arrow: 9, end: 1, leftOut: null },
       { id: 3, x: 0.1234, y: -0.08, arrow: 10, end: 1, leftOut: null },
     ]);
+  });
+
+  it('stop counting at one whose number was taken off', () => {
+    const off = changed(holes, 3, { arrow: 'none' as const });
+    expect(shotsOf([], placed(off, fit), none).map(({ arrow }) => arrow)).toEqual([null, 9, null]);
   });
 
   it('go on after the shots that are there: ids, numbers, and the next end when one is full', () => {

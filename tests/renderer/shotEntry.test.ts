@@ -6,10 +6,18 @@ import { readShots } from '../../core/tables/index.ts';
 import { writeCsv } from '../../renderer/export/csv.ts';
 import { aloneSentence } from '../../renderer/features/groups/alone.ts';
 import { oneGroup } from '../../renderer/features/groups/derive.ts';
-import { endInHand, endOfNext, endText, newEnd, nextArrow, shotName } from '../../renderer/features/groups/entry/ends.ts';
+import {
+  endInHand,
+  endOfNext,
+  endText,
+  newEnd,
+  nextArrow,
+  nextText,
+  shotName,
+} from '../../renderer/features/groups/entry/ends.ts';
 import { blankShot, shotRows, shotsOf } from '../../renderer/features/groups/entry/shotRows.ts';
 import { shotsTable } from '../../renderer/features/groups/entry/shotsCsv.ts';
-import { isWholePlace, typedPlace } from '../../renderer/features/groups/entry/typedPlace.ts';
+import { isWholePlace, numberedPlace, typedPlace } from '../../renderer/features/groups/entry/typedPlace.ts';
 import { faceDots } from '../../renderer/plots/face/faceDots.ts';
 
 const { units } = defaultPreferences;
@@ -66,11 +74,32 @@ describe('the ends of a group', () => {
     expect(endText(old, none)).toBe('ends not noted');
   });
 
-  it('each number their arrows from one', () => {
+  it('number no arrow by itself: an order of shooting is no number', () => {
+    const bare = [shot(1, { end: 1 }), shot(2, { end: 1 })];
+    expect([nextArrow([], 1), nextArrow(bare, 1), nextArrow(bare, 2)]).toEqual([null, null, null]);
+    expect([nextText([], 1), nextText(bare, 1), nextText(bare, 2)]).toEqual(['shot 1 next', 'shot 3 next', 'shot 1 next']);
+  });
+
+  it('count on from the number that a person gave, each end from the lowest of the group, past those the end has', () => {
+    const four = [shot(1, { end: 1 }), shot(2, { end: 1, arrow: 4 })];
+    expect([nextArrow(four, 1), nextArrow(four, 2)]).toEqual([5, 4]);
+    expect(nextText(four, 1)).toBe('arrow 5 next');
     const two = [...first, shot(4, { arrow: 2, end: 2 })];
     expect([nextArrow(two, 1), nextArrow(two, 2), nextArrow(two, 3)]).toEqual([4, 3, 1]);
-    expect(shotName(shot(1, { arrow: 3, end: 2 }))).toBe('arrow 3 of end 2');
-    expect(shotName(shot(1))).toBe('a shot without a number');
+    const crossed = [shot(1, { end: 1, arrow: 6 }), shot(2, { end: 1, arrow: 5 })];
+    expect(nextArrow(crossed, 1)).toBe(7);
+    expect(nextArrow([shot(1, { end: 1, arrow: 999 })], 1)).toBeNull();
+  });
+
+  it('stop counting once the last shot has its number taken off', () => {
+    const stopped = [...first, shot(4, { end: 1 })];
+    expect([nextArrow(stopped, 1), nextArrow(stopped, 2)]).toEqual([null, null]);
+  });
+
+  it('name a shot by its arrow, or by its order in its end', () => {
+    expect(shotName(shot(1, { arrow: 3, end: 2 }), [])).toBe('arrow 3 of end 2');
+    const some = [shot(1, { end: 1 }), shot(2, { end: 2 }), shot(5, { end: 2 }), shot(6)];
+    expect(some.map((one) => shotName(one, some))).toEqual(['shot 1 of end 1', 'shot 1 of end 2', 'shot 2 of end 2', 'shot 1']);
   });
 });
 
@@ -101,6 +130,13 @@ describe('a place that is typed', () => {
   it('is in the person’s own unit, and refused in a sentence when it is none', () => {
     expect(mm('1 -2', inUnit('cm'))).toEqual([10, -20]);
     for (const text of ['12', '12 8 4', 'left a bit', '12r 8l', '12 gr 4', '4000 0']) expect(mm(text)).toMatch(/^[A-Z].*\.$/);
+  });
+
+  it('may have the arrow’s number before it', () => {
+    expect(numberedPlace('3: 12 -8')).toEqual({ arrow: 3, place: ' 12 -8' });
+    expect(numberedPlace('12:12r8d')).toEqual({ arrow: 12, place: '12r8d' });
+    for (const text of ['12 -8', '0: 12 -8', '1234: 1 2', ': 1 2', 'a: 1 2'])
+      expect(numberedPlace(text)).toEqual({ arrow: null, place: text });
   });
 
   it('is whole without Enter when both figures have their sides, and not before', () => {

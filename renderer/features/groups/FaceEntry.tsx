@@ -3,15 +3,15 @@ import type { ShotGroup } from '../../../core/model/group.ts';
 import { together } from '../../../core/model/sentence.ts';
 import { textQuantity } from '../../../core/units/index.ts';
 import { Exportable } from '../../export/index.ts';
-import { closeIn, scaleOf, toPixel, wholeFace, type FaceView } from '../../plots/face/geometry.ts';
+import { scaleOf, toPixel, type FaceView } from '../../plots/face/geometry.ts';
 import { FacePlot } from '../../plots/face/FacePlot.tsx';
 import { MOST_DRAWN } from '../../plots/dots.ts';
-import type { DrawnGroup } from '../../plots/face/marks.ts';
+import { shotRadius, type DrawnGroup } from '../../plots/face/marks.ts';
 import { shotsTable } from '../../plots/face/table.ts';
 import { Margins } from '../../plots/margins/Margins.tsx';
 import { useUnits } from '../../state/useBench.ts';
 import { nameOfGroup, type OneGroup } from './derive.ts';
-import { endInHand, endOfNext, nextArrow, shotName } from './entry/ends.ts';
+import { endInHand, endOfNext, nextText, shotName } from './entry/ends.ts';
 import { PulledShot } from './entry/PulledShot.tsx';
 import { useEntry } from './entry/store.ts';
 import { Loupe } from './Loupe.tsx';
@@ -21,7 +21,8 @@ interface Props {
   first: OneGroup;
   second: OneGroup | null;
   entering: ShotGroup;
-  whole: boolean;
+  /** Half the side of what is seen of the face [m]. */
+  half: number;
   shaftRadius: number;
   size: number;
   /** What the groups are called where fletched and bare do not tell them apart. */
@@ -32,14 +33,10 @@ const nameIn = (one: OneGroup, other: OneGroup | null, place: string) =>
   other !== null && one.group.fletching === other.group.fletching ? place : nameOfGroup(one.group);
 
 /** The face that takes the shots: one click or one Enter each, with the loupe at the pointer and the figures in the margins. */
-export const FaceEntry = memo(function FaceEntry({ first, second, entering, whole, shaftRadius, size, names }: Props) {
+export const FaceEntry = memo(function FaceEntry({ first, second, entering, half, shaftRadius, size, names }: Props) {
   const units = useUnits();
   const both = useMemo(() => (second === null ? [first] : [first, second]), [first, second]);
-  const radius = first.face.rings[0]?.radius ?? 0.2;
-  const view: FaceView = useMemo(() => {
-    const shots = both.flatMap((one) => one.group.shots);
-    return { ...(whole || shots.length < 3 ? wholeFace(radius, shots) : closeIn(shots, radius)), size };
-  }, [both, radius, whole, size]);
+  const view: FaceView = useMemo(() => ({ middle: { x: 0, y: 0 }, half, size }), [half, size]);
   const ends = useEntry(entering.id);
   const end = endInHand(entering.shots, ends);
   const nextEnd = endOfNext(entering.shots, ends);
@@ -56,13 +53,19 @@ export const FaceEntry = memo(function FaceEntry({ first, second, entering, whol
   );
   // The loupe keeps off the shots; a hundred of each say where they lie.
   const few = useMemo(() => drawn.flatMap((group) => group.shots.slice(0, 100)), [drawn]);
-  const entry = useFaceEntry(view, entering);
+  const dot = shotRadius(
+    view,
+    both.map(({ group }) => group.shots.length),
+    shaftRadius,
+  );
+  const entry = useFaceEntry(view, entering, dot);
+  const over = entering.shots.find(({ id }) => id === entry.over);
   const at = entry.cross ?? entry.pointer;
   const place = (value: number) => textQuantity(value, 'setting', units, { signed: true });
   const chosenShot = entering.shots.find((shot) => shot.id === entry.chosen);
   const said =
     chosenShot !== undefined
-      ? `In hand: ${shotName(chosenShot)}, at ${place(chosenShot.x)} across, ${place(chosenShot.y)} up`
+      ? `In hand: ${shotName(chosenShot, entering.shots)}, at ${place(chosenShot.x)} across, ${place(chosenShot.y)} up`
       : entry.cross !== null
         ? `Cross at ${place(entry.cross.x)} across, ${place(entry.cross.y)} up`
         : '';
@@ -79,11 +82,12 @@ export const FaceEntry = memo(function FaceEntry({ first, second, entering, whol
       >
         <svg width={size + 46} height={size + 56 + both.length * 20 - 16} className="face-sheet">
           <g
-            className="face-target"
+            className={over === undefined ? 'face-target' : 'face-target on-dot'}
             role="application"
-            aria-label={`${first.face.name} face. ${entering.shots.length} shots in the ${nameOfGroup(entering)} group that is being entered. Arrow keys move the cross, Enter sets a shot, Backspace takes the last one back, N begins the next end, L leaves a shot out.`}
+            aria-label={`${first.face.name} face. ${entering.shots.length} shots in the ${nameOfGroup(entering)} group that is being entered. Arrow keys move the cross, Enter sets a shot, digits number it, Backspace removes it, N begins the next end, L leaves a shot out.`}
             tabIndex={0}
             data-half={view.half}
+            data-taken={entry.taken ?? undefined}
             {...entry.handlers}
           >
             <FacePlot
@@ -126,7 +130,8 @@ export const FaceEntry = memo(function FaceEntry({ first, second, entering, whol
                     view={view}
                     at={at}
                     shaftRadius={shaftRadius}
-                    next={`${nextEnd !== null && nextEnd !== end ? `end ${nextEnd}, ` : ''}arrow ${nextArrow(entering.shots, nextEnd)} next`}
+                    next={`${nextEnd !== null && nextEnd !== end ? `end ${nextEnd}, ` : ''}${nextText(entering.shots, nextEnd)}`}
+                    takes={over === undefined ? null : shotName(over, entering.shots).replace(/ of end .*/, '')}
                     units={units}
                     shots={few}
                   />

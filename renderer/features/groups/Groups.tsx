@@ -7,8 +7,7 @@ import { groupsOf } from '../../state/selectors.ts';
 import { useBench, useBundle, useUnits } from '../../state/useBench.ts';
 import { aloneSentence } from './alone.ts';
 import { oneGroup, pairOf, usualShaft } from './derive.ts';
-import { FaceEntry } from './FaceEntry.tsx';
-import { FaceTools } from './FaceTools.tsx';
+import { FaceWork } from './FaceWork.tsx';
 import { GroupDetails } from './GroupDetails.tsx';
 import { GroupsAway } from './GroupsAway.tsx';
 import { NewGroup } from './NewGroup.tsx';
@@ -96,19 +95,7 @@ function GroupsPage({ bundle }: { bundle: Bundle }) {
             ref={column}
             style={{ width: size + 46, top: Math.min(6, (room?.height ?? 0) - (tall?.height ?? 0) - 8) }}
           >
-            <FaceTools bundle={bundle} first={first} second={second} entering={entering.group} whole={page.whole} />
-            <FaceEntry
-              first={first}
-              second={second}
-              entering={entering.group}
-              whole={page.whole}
-              shaftRadius={shaftRadius}
-              size={size}
-            />
-            <p className="tick-note">
-              A click sets a shot. Digits number it, arrow keys nudge it 1 mm, Backspace takes it back; N begins the next end, L
-              leaves one out. Pull a shot to move it, rest on it to take it in hand.
-            </p>
+            <FaceWork bundle={bundle} first={first} second={second} entering={entering} shaftRadius={shaftRadius} size={size} />
           </div>
         )}
         {ready && (

@@ -11,8 +11,10 @@ interface Props {
   view: FaceView;
   at: Point;
   shaftRadius: number;
-  /** What the next shot will be: "arrow 4 next". */
+  /** What the next shot will be: "shot 4 next". */
   next: string;
+  /** The shot that a click here takes in hand instead. */
+  takes: string | null;
   units: UnitChoice;
   shots: readonly Point[];
 }
@@ -25,7 +27,8 @@ const legend = 50;
 
 /** The corner for the loupe: never over the pointer, over as few shots as can be, and of those the nearest. The upper left is the whole-face key's. */
 function corner(view: FaceView, pointer: Point, radius: number, shots: readonly Point[]): Point {
-  const [low, high] = [radius + 14, view.size - radius - 14];
+  const inset = Math.max(radius + 14, 66);
+  const [low, high] = [inset, view.size - inset];
   const corners = [
     { x: high, y: low },
     { x: high, y: high - legend },
@@ -41,7 +44,7 @@ function corner(view: FaceView, pointer: Point, radius: number, shots: readonly 
 }
 
 /** A magnified look at where the shot would go, in the corner away from it, with its place and its ring. */
-export function Loupe({ face, view, at, shaftRadius, next, units, shots }: Props) {
+export function Loupe({ face, view, at, shaftRadius, next, takes, units, shots }: Props) {
   const clip = useId();
   const here = toPixel(view, at);
   const radius = Math.max(42, view.size * 0.125);
@@ -76,12 +79,14 @@ export function Loupe({ face, view, at, shaftRadius, next, units, shots }: Props
         <path className="loupe-line" d={cross} />
         <circle className="loupe-shaft" r={Math.max(3, shaftRadius * scaleOf(view) * power)} />
         <circle className="loupe-line" r={radius} />
-        <rect className="loupe-ground" x={-58} y={radius + 7} width={116} height={37} />
+        <rect className="loupe-ground" x={-62} y={radius + 7} width={124} height={37} />
         <text className="strong" y={radius + 22} textAnchor="middle">
           {place(at.x)}, {place(at.y)} {units.setting}
         </text>
         <text className="tick" y={radius + 38} textAnchor="middle">
-          {score.points === 0 ? 'off the rings' : `ring ${score.points}`}; {next}
+          {takes === null
+            ? `${score.points === 0 ? 'off the rings' : `ring ${score.points}`}; ${next}`
+            : `takes ${takes} in hand`}
         </text>
       </g>
     </g>

@@ -17,11 +17,12 @@ const nextId = (shots: readonly Shot[]): number => shots.reduce((most, shot) => 
 
 const round = (metres: number): number => Math.round(metres * 1e4) / 1e4 + 0;
 
-/** One shot more, in the end in hand, with the next number of that end. */
-export function addShot(bench: Bench, groupId: Id, at: { x: number; y: number }): Promise<boolean> {
+/** One shot more, in the end in hand, with the arrow's number where one is given or counted on. */
+export function addShot(bench: Bench, groupId: Id, at: { x: number; y: number; arrow?: number | null }): Promise<boolean> {
   return bench.getState().changeShots('A shot set', groupId, ({ shots }) => {
     const end = endOfNext(shots, entryOf(groupId));
-    const shot = { ...unmeasured.shot, id: nextId(shots), x: round(at.x), y: round(at.y), arrow: nextArrow(shots, end), end };
+    const arrow = at.arrow ?? nextArrow(shots, end);
+    const shot = { ...unmeasured.shot, id: nextId(shots), x: round(at.x), y: round(at.y), arrow, end };
     return { put: [shot] };
   });
 }
@@ -46,19 +47,21 @@ export function moveShot(
   });
 }
 
-export function numberShot(bench: Bench, groupId: Id, shotId: number, arrow: number): Promise<boolean> {
-  return rewriteShot(bench, groupId, shotId, `Arrow ${arrow} numbered`, (shot) => ({ ...shot, arrow }));
+/** Gives a shot its arrow's number, or takes it off. */
+export function numberShot(bench: Bench, groupId: Id, shotId: number, arrow: number | null): Promise<boolean> {
+  const label = arrow === null ? 'A number taken off' : `Arrow ${arrow} numbered`;
+  return rewriteShot(bench, groupId, shotId, label, (shot) => ({ ...shot, arrow }));
 }
 
 /** Leaves a shot out of the figures for a reason, or counts it again. It stays on record and on the face either way. */
-export function leaveOut(bench: Bench, groupId: Id, shot: Shot, reason: string | null): Promise<boolean> {
-  const label = reason === null ? `Counted again: ${shotName(shot)}` : `Left out: ${shotName(shot)}`;
-  return rewriteShot(bench, groupId, shot.id, label, (now) => ({ ...now, leftOut: reason }));
+export function leaveOut(bench: Bench, group: ShotGroup, shot: Shot, reason: string | null): Promise<boolean> {
+  const label = `${reason === null ? 'Counted again' : 'Left out'}: ${shotName(shot, group.shots)}`;
+  return rewriteShot(bench, group.id, shot.id, label, (now) => ({ ...now, leftOut: reason }));
 }
 
 /** Takes a shot off the face; without an id, the last one set. */
-export function takeBack(bench: Bench, groupId: Id, shotId: number | null): Promise<boolean> {
-  return bench.getState().changeShots('A shot taken back', groupId, ({ shots }) => {
+export function removeShot(bench: Bench, groupId: Id, shotId: number | null): Promise<boolean> {
+  return bench.getState().changeShots('A shot removed', groupId, ({ shots }) => {
     const shot = shotId === null ? shots.at(-1) : shots.find(({ id }) => id === shotId);
     return shot === undefined ? null : { out: [shot.id] };
   });

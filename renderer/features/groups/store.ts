@@ -2,7 +2,7 @@ import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 import type { Id } from '../../../core/model/common.ts';
 
-/** What a set-up's page shows: which two groups, which of them takes the next shot, and how much of the face. */
+/** What a set-up's page shows: which two groups, which of them takes the next shot, and whether the whole face was asked for. */
 export interface GroupsPage {
   readonly firstId: Id | null;
   readonly secondId: Id | null;

@@ -1,9 +1,10 @@
 import { useState, type KeyboardEvent } from 'react';
 import type { Point } from '../../../core/group/index.ts';
 import type { ShotGroup } from '../../../core/model/group.ts';
+import { MOST_DRAWN } from '../../plots/dots.ts';
 import { toFace, toPixel, type FaceView } from '../../plots/face/geometry.ts';
 import { useBenchApi } from '../../state/useBench.ts';
-import { addShot, moveShot, newestIn, numberShot, takeBack } from './edits.ts';
+import { addShot, moveShot, newestIn, numberShot, removeShot } from './edits.ts';
 import { beginEnd } from './entry/beginEnd.ts';
 import { directions, neighbour, useDigits } from './entry/keys.ts';
 import { setEntry, useEntry } from './entry/store.ts';
@@ -14,7 +15,7 @@ const coarse = 0.005;
 const fine = 0.001;
 
 /** Everything pointer and keys do on the face. One click or one Enter is one shot. */
-export function useFaceEntry(view: FaceView, group: ShotGroup) {
+export function useFaceEntry(view: FaceView, group: ShotGroup, shotRadius: number) {
   const bench = useBenchApi();
   const { shotInHand } = useEntry(group.id);
   const [pointer, setPointer] = useState<Point | null>(null);
@@ -27,6 +28,8 @@ export function useFaceEntry(view: FaceView, group: ShotGroup) {
 
   const press = usePress({
     marks: group.shots,
+    radius: shotRadius,
+    inHand: chosen,
     toPlane: (pixel) => toFace(view, pixel),
     toPixel: (point) => toPixel(view, point),
     onPoint: (at) => {
@@ -42,6 +45,10 @@ export function useFaceEntry(view: FaceView, group: ShotGroup) {
       setChosen(shot);
       // It stays where it was let go until the notebook has it there.
       if (at !== null) void moveShot(bench, group.id, shot, () => at).finally(() => setPulled(null));
+    },
+    onAside: (shot) => {
+      setChosen(shot);
+      setEntry(group.id, { leaving: shot });
     },
     onGiveUp: () => setPulled(null),
   });
@@ -76,7 +83,7 @@ export function useFaceEntry(view: FaceView, group: ShotGroup) {
       setChosen(null);
       void addShot(bench, group.id, cross ?? { x: 0, y: 0 });
     } else if (event.key === 'Backspace' || event.key === 'Delete') {
-      void takeBack(bench, group.id, chosen);
+      void removeShot(bench, group.id, chosen);
       setChosen(null);
     } else if (event.key === 'PageDown' || event.key === 'PageUp') {
       step(event.key === 'PageDown' ? 1 : -1);
@@ -91,7 +98,7 @@ export function useFaceEntry(view: FaceView, group: ShotGroup) {
     } else if (/^\d$/.test(event.key)) {
       const shot = inHand();
       const number = numberIn(event, shot);
-      if (shot !== null && number !== null) void numberShot(bench, group.id, shot, number);
+      if (shot !== null) void numberShot(bench, group.id, shot, number);
     } else return;
     event.preventDefault();
   };
@@ -101,6 +108,9 @@ export function useFaceEntry(view: FaceView, group: ShotGroup) {
     cross,
     chosen,
     pulled,
-    handlers: { ...press, onPointerLeave: () => setPointer(null), onKeyDown },
+    /** The shot that a click here would take in hand, and the one that a click just did. */
+    over: pointer === null || group.shots.length > MOST_DRAWN ? null : press.takenAt(pointer),
+    taken: press.taken,
+    handlers: { ...press.handlers, onPointerLeave: () => setPointer(null), onKeyDown },
   };
 }

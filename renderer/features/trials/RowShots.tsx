@@ -2,17 +2,21 @@ import { useEffect, useMemo, useState, type KeyboardEvent } from 'react';
 import type { ShotGroup } from '../../../core/model/group.ts';
 import type { Trial } from '../../../core/model/trial.ts';
 import type { TrialRow } from '../../../core/trials/index.ts';
+import { Mark } from '../../design/index.ts';
 import { useBenchApi } from '../../state/useBench.ts';
 import { oneGroup, usualShaft } from '../groups/derive.ts';
-import { takeBack } from '../groups/edits.ts';
+import { FaceHint } from '../groups/entry/FaceHint.tsx';
+import { FrameButton } from '../groups/entry/FrameButton.tsx';
 import { LeaveOut } from '../groups/entry/LeaveOut.tsx';
+import { ShotTools } from '../groups/entry/ShotTools.tsx';
 import { ShotsSheet } from '../groups/entry/ShotsSheet.tsx';
-import { setEntry, useEntry } from '../groups/entry/store.ts';
+import { setEntry } from '../groups/entry/store.ts';
 import { TypedShot } from '../groups/entry/TypedShot.tsx';
+import { useFrame } from '../groups/entry/useFrame.ts';
 import { FaceEntry } from '../groups/FaceEntry.tsx';
 import { FromPhoto } from '../groups/photo/FromPhoto.tsx';
-import { countOf, placeOf } from './derive.ts';
-import { takeUp } from './edits.ts';
+import { placeOf } from './derive.ts';
+import { isBarred, takeUp } from './edits.ts';
 import { faceFor } from './faceFor.ts';
 import { goOn } from './goOn.ts';
 import { RowHead } from './RowHead.tsx';
@@ -28,6 +32,16 @@ interface Props extends PartProps {
 export function RowShots({ input, trial, rows, row, stopped, size }: Props) {
   const bench = useBenchApi();
   const group = row.group === null ? undefined : input.groups.get(row.group);
+  // What was shot there may still be corrected; nothing more is begun.
+  if (isBarred(trial, input.bundle, row) && (group === undefined || group.shots.length === 0))
+    return (
+      <>
+        <RowHead row={row} count={null} />
+        <p className="note stop-text">
+          <Mark level="stop" /> Outside the bow’s range: this height is not shot. Take it out of the plan.
+        </p>
+      </>
+    );
   if (group !== undefined) return <OnFace input={input} rows={rows} row={row} group={group} trial={trial} size={size} />;
   return (
     <>
@@ -49,7 +63,6 @@ function OnFace({ input, trial, rows, row, group, size }: OnFaceProps) {
   const bench = useBenchApi();
   const [sheet, setSheet] = useState(false);
   const [whole, setWhole] = useState(false);
-  const { shotInHand } = useEntry(group.id);
   const shaftRadius = (input.bundle.arrowSet.diameter ?? usualShaft) / 2;
   const at = placeOf(trial, row);
   const otherId = row.which === 'first' ? at?.second : at?.first;
@@ -63,8 +76,8 @@ function OnFace({ input, trial, rows, row, group, size }: OnFaceProps) {
     setEntry(group.id, { pinned: row.end, shotInHand: null });
     return () => setEntry(group.id, { pinned: null });
   }, [group.id, row.end]);
-  const count = countOf(row, input);
-  const shot = group.shots.find(({ id }) => id === shotInHand) ?? group.shots.findLast(({ end }) => end === row.end);
+  const count = row.shot;
+  const frame = useFrame([a ?? null, b ?? null], group, whole, setWhole);
   const onKeyDown = (event: KeyboardEvent) => {
     const { target } = event;
     const typing = target instanceof HTMLInputElement && target.value !== '';
@@ -79,26 +92,7 @@ function OnFace({ input, trial, rows, row, group, size }: OnFaceProps) {
       <RowHead row={row} count={count} />
       <div className="face-tools">
         <TypedShot entering={group} />
-        <button type="button" className="link" onClick={() => setWhole(!whole)}>
-          {whole ? 'Close in' : 'Whole face'}
-        </button>
-        <button
-          type="button"
-          className="link"
-          disabled={shot === undefined}
-          onClick={() => shot !== undefined && void takeBack(bench, group.id, shot.id)}
-        >
-          Take back
-        </button>
-        <button
-          type="button"
-          className="link"
-          aria-keyshortcuts="L"
-          disabled={shot === undefined}
-          onClick={() => setEntry(group.id, { leaving: shot?.id ?? null })}
-        >
-          Leave out
-        </button>
+        <FrameButton frame={frame} />
         <button type="button" className="link" onClick={() => setSheet(true)}>
           Table
         </button>
@@ -108,12 +102,14 @@ function OnFace({ input, trial, rows, row, group, size }: OnFaceProps) {
         first={a}
         second={b ?? null}
         entering={group}
-        whole={whole}
+        half={frame.half}
         shaftRadius={shaftRadius}
         size={size}
         {...named(trial, a.group === group && row.which === 'second')}
       />
+      <ShotTools group={group} />
       <LeaveOut group={group} />
+      <FaceHint />
       {sheet && <ShotsSheet group={group} onClose={() => setSheet(false)} />}
     </div>
   );

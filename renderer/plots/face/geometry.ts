@@ -21,7 +21,8 @@ export function toFace(view: FaceView, pixel: Point): Point {
   return { x: view.middle.x + (pixel.x - view.size / 2) / k, y: view.middle.y - (pixel.y - view.size / 2) / k };
 }
 
-const reachOf = (points: readonly Point[]): number =>
+/** How far from the centre the farthest lies, across or up [m]. */
+export const reachOf = (points: readonly Point[]): number =>
   points.reduce((most, { x, y }) => Math.max(most, Math.abs(x), Math.abs(y)), 0);
 
 /** The whole face with a little butt around it, and as much more as the misses need: no shot that counts may be out of sight. */

@@ -64,6 +64,10 @@ export interface GroupMarks {
 /** Beyond this many shots a number beside each could not be read [count]. */
 const MOST_NAMED = 40;
 
+/** A shot true to the shaft, but large enough to be seen: very many together are smaller [px]. */
+export const shotRadius = (view: FaceView, counts: readonly number[], shaftRadius: number): number =>
+  Math.max(counts.some((count) => count > MOST_DRAWN) ? 1.5 : 5, shaftRadius * scaleOf(view));
+
 /**
  * What stands on the face, in pixels: rings, shots true to the shaft but never under 5 px, circles of the centres, the shift, and labels
  * that touch nothing.
@@ -76,12 +80,16 @@ export function faceMarks(
   showShift: boolean,
 ): FaceMarks {
   const k = scaleOf(view);
-  const shotRadius = Math.max(groups.some((group) => group.shots.length > MOST_DRAWN) ? 1.5 : 5, shaftRadius * k);
+  const radius = shotRadius(
+    view,
+    groups.map((group) => group.shots.length),
+    shaftRadius,
+  );
   const bounds: Box = { left: 2, top: 2, right: view.size - 2, bottom: view.size - 2 };
   const obstacles: Box[] = [];
   for (const group of groups) {
     if (group.shots.length <= MOST_NAMED) {
-      for (const shot of group.shots) obstacles.push(boxAround(toPixel(view, shot), shotRadius + 2, shotRadius + 2));
+      for (const shot of group.shots) obstacles.push(boxAround(toPixel(view, shot), radius + 2, radius + 2));
     }
     if (group.measures !== null) {
       const at = toPixel(view, group.measures.centre);
@@ -101,7 +109,7 @@ export function faceMarks(
   }
   // The names of the groups matter most, so they choose first.
   const names = groups.map((group) => nameOf(group, view, obstacles, bounds));
-  const drawn = groups.map((group, i) => groupMarks(group, view, shotRadius, obstacles, bounds, names[i] ?? null));
+  const drawn = groups.map((group, i) => groupMarks(group, view, radius, obstacles, bounds, names[i] ?? null));
   return {
     figures: figuresOf(face, view, obstacles, bounds),
     rings: face.rings.map((ring) => ({
@@ -112,7 +120,7 @@ export function faceMarks(
     })),
     innerTen: face.innerTen * k,
     centre: toPixel(view, { x: 0, y: 0 }),
-    shotRadius,
+    shotRadius: radius,
     groups: drawn,
     shift,
   };
@@ -158,7 +166,7 @@ function nameOf(group: DrawnGroup, view: FaceView, obstacles: Box[], bounds: Box
 function groupMarks(
   group: DrawnGroup,
   view: FaceView,
-  shotRadius: number,
+  radius: number,
   obstacles: Box[],
   bounds: Box,
   nameAt: Point | null,
@@ -183,15 +191,7 @@ function groupMarks(
     // The word goes before the number: that it is out matters more than which it was.
     const texts = out ? [number === null ? OUT : `${number} ${OUT}`, OUT, 'out'] : number === null ? [] : [number];
     for (const text of texts) {
-      const placed = placeLabel(
-        at,
-        middle,
-        labelWidth(text),
-        14,
-        [shotRadius + 9, shotRadius + 13, shotRadius + 19],
-        obstacles,
-        bounds,
-      );
+      const placed = placeLabel(at, middle, labelWidth(text), 14, [radius + 9, radius + 13, radius + 19], obstacles, bounds);
       if (placed === null) continue;
       obstacles.push(placed.box);
       return { id: shot.id, at, out, earlier, label: { at: placed.at, text } };

@@ -1,4 +1,4 @@
-import { useId, useState } from 'react';
+import { useId, useRef, useState } from 'react';
 import type { Shot, ShotGroup } from '../../../../core/model/group.ts';
 import { Dialog } from '../../../design/index.ts';
 import { useBenchApi } from '../../../state/useBench.ts';
@@ -20,12 +20,16 @@ function Reason({ group, shot }: { group: ShotGroup; shot: Shot }) {
   const [reason, setReason] = useState(shot.leftOut ?? '');
   const [wrong, setWrong] = useState(false);
   const id = useId();
+  const field = useRef<HTMLInputElement>(null);
   const close = () => setEntry(group.id, { leaving: null });
   const keep = async (why: string | null) => {
-    if (why === '') return setWrong(true);
-    if (await leaveOut(bench, group.id, shot, why)) close();
+    if (why === '') {
+      setWrong(true);
+      return field.current?.focus();
+    }
+    if (await leaveOut(bench, group, shot, why)) close();
   };
-  const name = shotName(shot);
+  const name = shotName(shot, group.shots);
   return (
     <Dialog
       title={shot.leftOut === null ? `Leave ${name} out` : `Left out: ${name}`}
@@ -54,6 +58,7 @@ function Reason({ group, shot }: { group: ShotGroup; shot: Shot }) {
         <label htmlFor={id}>reason</label>
         <div className="row-value">
           <input
+            ref={field}
             id={id}
             className="words"
             value={reason}

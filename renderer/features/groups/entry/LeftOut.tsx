@@ -2,6 +2,7 @@ import type { ShotGroup } from '../../../../core/model/group.ts';
 import { useBenchApi } from '../../../state/useBench.ts';
 import { leaveOut } from '../edits.ts';
 import { shotName } from './ends.ts';
+import { focusEntry } from './focusEntry.ts';
 
 /** As many as are read through; the table of shots has them all. */
 const MOST_NAMED = 12;
@@ -17,9 +18,13 @@ export function LeftOut({ group }: { group: ShotGroup }) {
       <ul className="left-out">
         {out.slice(0, MOST_NAMED).map((shot) => (
           <li key={shot.id}>
-            {shotName(shot)}: “{shot.leftOut}”.{' '}
-            <button type="button" className="link" onClick={() => void leaveOut(bench, group.id, shot, null)}>
-              Count it again<span className="heard">: {shotName(shot)}</span>
+            {shotName(shot, group.shots)}: “{shot.leftOut}”.{' '}
+            <button
+              type="button"
+              className="link"
+              onClick={() => void leaveOut(bench, group, shot, null).then(() => focusEntry('face'))}
+            >
+              Count it again<span className="heard">: {shotName(shot, group.shots)}</span>
             </button>
           </li>
         ))}

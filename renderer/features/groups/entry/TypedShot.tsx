@@ -2,12 +2,12 @@ import { useId, useState, type KeyboardEvent } from 'react';
 import type { ShotGroup } from '../../../../core/model/group.ts';
 import { textQuantity } from '../../../../core/units/index.ts';
 import { useBenchApi, useUnits } from '../../../state/useBench.ts';
-import { addShot, takeBack } from '../edits.ts';
+import { addShot, removeShot } from '../edits.ts';
 import { beginEnd } from './beginEnd.ts';
 import { setEntry } from './store.ts';
-import { isWholePlace, typedPlace } from './typedPlace.ts';
+import { isWholePlace, numberedPlace, typedPlace } from './typedPlace.ts';
 
-/** For those who read the places off a rule: "12 −8" and Enter, or "12r 8d" without. */
+/** For those who read the places off a rule: "12 −8" and Enter, or "12r 8d" without; "3: 12 −8" numbers the arrow. */
 export function TypedShot({ entering }: { entering: ShotGroup }) {
   const units = useUnits();
   const bench = useBenchApi();
@@ -18,20 +18,21 @@ export function TypedShot({ entering }: { entering: ShotGroup }) {
 
   const keep = (typed: string) => {
     if (typed.trim() === '') return;
-    const place = typedPlace(typed, units);
+    const { arrow, place: where } = numberedPlace(typed);
+    const place = typedPlace(where, units);
     setWrong(place.ok ? null : place.problem.sentence);
     if (!place.ok) return;
     setText('');
     setEntry(entering.id, { shotInHand: null });
     const { x, y } = place.value;
-    void addShot(bench, entering.id, place.value).then((done) => {
+    void addShot(bench, entering.id, { x, y, arrow }).then((done) => {
       const told = (value: number) => textQuantity(value, 'setting', units, { signed: true });
       if (done) setSaid(`Shot set at ${told(x)} across, ${told(y)} up`);
     });
   };
   const onType = (typed: string) => {
     setText(typed);
-    if (isWholePlace(typed)) keep(typed);
+    if (isWholePlace(numberedPlace(typed).place)) keep(typed);
   };
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === 'Enter') keep(text);
@@ -39,7 +40,7 @@ export function TypedShot({ entering }: { entering: ShotGroup }) {
       setText('');
       setWrong(null);
     } else if (text === '' && event.key === 'Backspace' && !event.repeat) {
-      void takeBack(bench, entering.id, null);
+      void removeShot(bench, entering.id, null);
     } else if (text === '' && event.key.toLowerCase() === 'n' && !event.ctrlKey && !event.metaKey && !event.altKey) {
       beginEnd(entering);
     } else return;

@@ -37,9 +37,27 @@ export function newEnd(shots: readonly Shot[], ends: EndsBegun): number | null {
   return inEnd(shots, end).length === 0 || end === MOST_ENDS ? null : (end ?? 0) + 1;
 }
 
-/** The number the next arrow carries: one more than the highest so far of its end. */
-export const nextArrow = (shots: readonly Shot[], end: number | null): number =>
-  Math.min(MOST_ARROWS, inEnd(shots, end).reduce((most, { arrow }) => Math.max(most, arrow ?? 0), 0) + 1);
+/**
+ * The number that the next arrow carries, where somebody numbers them; null else, as an order of shooting is no arrow's number. It counts on
+ * from the shot before in the same end, past the numbers which that end has; another end begins again at the lowest of the group. A last shot
+ * without a number ends the counting.
+ */
+export function nextArrow(shots: readonly Shot[], end: number | null): number | null {
+  const own = inEnd(shots, end);
+  const before = (own.length === 0 ? shots : own).at(-1)?.arrow ?? null;
+  if (before === null) return null;
+  if (own.length === 0) return shots.reduce((least, { arrow }) => Math.min(least, arrow ?? MOST_ARROWS), before);
+  const used = new Set(own.map(({ arrow }) => arrow));
+  let next = before + 1;
+  while (used.has(next)) next += 1;
+  return next > MOST_ARROWS ? null : next;
+}
+
+/** What the next shot will be: "arrow 4 next", or "shot 4 next" where nobody numbers them. */
+export function nextText(shots: readonly Shot[], end: number | null): string {
+  const arrow = nextArrow(shots, end);
+  return arrow === null ? `shot ${inEnd(shots, end).length + 1} next` : `arrow ${arrow} next`;
+}
 
 /** "end 2, 3 of 6"; what is said where nobody noted ends. */
 export function endText(shots: readonly Shot[], ends: EndsBegun): string {
@@ -49,6 +67,8 @@ export function endText(shots: readonly Shot[], ends: EndsBegun): string {
   return ends.size === null ? `end ${end}, ${count} ${count === 1 ? 'shot' : 'shots'}` : `end ${end}, ${count} of ${ends.size}`;
 }
 
-/** "arrow 3 of end 2", as it is spoken of. */
-export const shotName = ({ arrow, end }: Pick<Shot, 'arrow' | 'end'>): string =>
-  `${arrow === null ? 'a shot without a number' : `arrow ${arrow}`}${end === null ? '' : ` of end ${end}`}`;
+/** "arrow 3 of end 2", as it is spoken of; without a number by its order: "shot 3 of end 2". */
+export function shotName({ id, arrow, end }: Pick<Shot, 'id' | 'arrow' | 'end'>, shots: readonly Shot[]): string {
+  const order = () => inEnd(shots, end).findIndex((shot) => shot.id === id) + 1;
+  return `${arrow === null ? `shot ${order()}` : `arrow ${arrow}`}${end === null ? '' : ` of end ${end}`}`;
+}

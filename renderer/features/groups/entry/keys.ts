@@ -19,7 +19,7 @@ export function neighbour(marks: readonly { readonly id: number }[], inHand: num
 /** Digits this close together make one number [ms]. */
 const TOGETHER = 1200;
 
-/** Reads the number that digits make for a mark, key by key; null until it is one. */
+/** Reads the number that digits make for a mark, key by key; a 0 alone says that it has none. */
 export function useDigits(): (event: KeyboardEvent, mark: number | null) => number | null {
   const typed = useRef<{ mark: number | null; digits: string; at: number }>({ mark: null, digits: '', at: 0 });
   return ({ key, timeStamp }, mark) => {

@@ -24,7 +24,7 @@ export function originsOn(face: Face, shots: readonly Shot[]): readonly Origin[]
     { value: 'upper', text: 'the upper left corner of the face', at: { x: -half, y: half }, yGrows: 'down' },
     ...shots.slice(-MOST_SHOTS).map((shot): Origin => ({
       value: `shot ${shot.id}`,
-      text: `the hole of ${shotName(shot)}`,
+      text: `the hole of ${shotName(shot, shots)}`,
       at: { x: shot.x, y: shot.y },
       yGrows: 'up',
     })),

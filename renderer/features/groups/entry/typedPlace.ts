@@ -24,6 +24,15 @@ function sidesOf(text: string): readonly [string, string] | null {
 /** Whether what was typed is whole without Enter: the second side says that nothing more comes. */
 export const isWholePlace = (text: string): boolean => sidesOf(text) !== null;
 
+/** "3: 12 -8": the arrow's number before its place, where somebody notes it. */
+const NUMBERED = /^\s*([1-9]\d{0,2})\s*:(.*)$/s;
+
+/** What was typed, parted into the arrow's number and its place. */
+export function numberedPlace(text: string): { readonly arrow: number | null; readonly place: string } {
+  const [, arrow, place] = NUMBERED.exec(text) ?? [];
+  return arrow === undefined || place === undefined ? { arrow: null, place: text } : { arrow: Number(arrow), place };
+}
+
 /** The figures of "12 -8", "12-8", "1,2; 3", "1 1/2 in -3/4 in": parted by a blank, a semicolon or the second one's sign. */
 const figuresOf = (text: string): readonly string[] =>
   text

@@ -1,4 +1,4 @@
-import { useRef, type PointerEvent } from 'react';
+import { useRef, useState, type MouseEvent, type PointerEvent } from 'react';
 import type { Point } from '../../../../core/group/index.ts';
 
 export interface Marked extends Point {
@@ -8,15 +8,20 @@ export interface Marked extends Point {
 interface Options {
   /** In the plane's own unit; the last one lies on top. */
   readonly marks: readonly Marked[];
+  /** How large a mark is drawn [px]. */
+  readonly radius: number;
+  readonly inHand: number | null;
   toPlane(pixel: Point): Point;
   toPixel(point: Point): Point;
   onPoint(at: Point): void;
-  /** A quick press, also where a mark stands already: arrows touch. */
+  /** A quick press beside the marks, or once more on the one that was taken in hand: arrows strike the same hole. */
   onSet(at: Point): void;
   /** A mark goes along with the pointer. */
   onPull(id: number, at: Point): void;
-  /** It is let go where it was pulled to; null where it was only rested on, which takes it in hand. */
+  /** It is let go where it was pulled to; null where it was only clicked or rested on, which takes it in hand. */
   onLetGo(id: number, at: Point | null): void;
+  /** The other button, on a mark. */
+  onAside?(id: number): void;
   /** The browser took the pointer away. */
   onGiveUp?(): void;
 }
@@ -33,29 +38,58 @@ interface Press {
   readonly pulling: boolean;
 }
 
-/** What a pointer does to marks on a plane, be it a face or a photo: a click sets one, pulling moves it, resting takes it in hand. */
-export function usePress({ marks, toPlane, toPixel, onPoint, onSet, onPull, onLetGo, onGiveUp }: Options) {
+/**
+ * What a pointer does to marks on a plane, be it a face or a photo: a click sets one, a click on one takes it in hand, pulling moves it. A
+ * finger covers more than one mark: it sets with a tap and takes in hand by resting.
+ */
+export function usePress({
+  marks,
+  radius,
+  inHand,
+  toPlane,
+  toPixel,
+  onPoint,
+  onSet,
+  onPull,
+  onLetGo,
+  onAside,
+  onGiveUp,
+}: Options) {
   const press = useRef<Press | null>(null);
+  /** The mark that the last click took in hand. */
+  const [clicked, setClicked] = useState<number | null>(null);
+  const taken = clicked === inHand ? clicked : null;
 
   // The sheet's corner, not a group's: what is clipped away (rings beyond the window) still counts into a group's box.
-  const place = (event: PointerEvent<SVGElement>): Point => {
+  const place = (event: MouseEvent<SVGElement>): Point => {
     const corner = (event.currentTarget.ownerSVGElement ?? event.currentTarget).getBoundingClientRect();
     return toPlane({ x: event.clientX - corner.left, y: event.clientY - corner.top });
   };
-  const markNear = (at: Point): number | null => {
+  const markNear = (at: Point, within: number): number | null => {
     const here = toPixel(at);
-    const near = marks.findLast((mark) => {
+    let [nearest, least]: [number | null, number] = [null, within];
+    for (const mark of marks) {
       const there = toPixel(mark);
-      return Math.hypot(there.x - here.x, there.y - here.y) <= GRASP;
-    });
-    return near?.id ?? null;
+      const distance = Math.hypot(there.x - here.x, there.y - here.y);
+      if (distance <= least) [nearest, least] = [mark.id, distance];
+    }
+    return nearest;
+  };
+  /** The mark that a click there would take in hand; null where it would set one. */
+  const takenAt = (at: Point): number | null => {
+    const mark = markNear(at, radius);
+    return mark === taken ? null : mark;
+  };
+  const letGo = (mark: number, at: Point | null) => {
+    setClicked(at === null ? mark : null);
+    onLetGo(mark, at);
   };
 
-  return {
+  const handlers = {
     onPointerDown: (event: PointerEvent<SVGElement>) => {
       if (event.button !== 0) return;
       const at = { x: event.clientX, y: event.clientY };
-      press.current = { mark: markNear(place(event)), at, since: event.timeStamp, pulling: false };
+      press.current = { mark: markNear(place(event), Math.max(GRASP, radius)), at, since: event.timeStamp, pulling: false };
       event.currentTarget.setPointerCapture(event.pointerId);
     },
     onPointerMove: (event: PointerEvent<SVGElement>) => {
@@ -71,16 +105,28 @@ export function usePress({ marks, toPlane, toPixel, onPoint, onSet, onPull, onLe
       const began = press.current;
       press.current = null;
       if (event.button !== 0 || began === null) return;
-      const pulled = began.pulling || isPull(began.at, event);
-      if (began.mark !== null && pulled) onLetGo(began.mark, place(event));
-      else if (began.mark !== null && event.timeStamp - began.since > REST) onLetGo(began.mark, null);
-      else onSet(place(event));
+      const at = place(event);
+      const mark = event.pointerType === 'mouse' ? takenAt(at) : null;
+      if (began.mark !== null && (began.pulling || isPull(began.at, event))) letGo(began.mark, at);
+      else if (began.mark !== null && event.timeStamp - began.since > REST) letGo(began.mark, null);
+      else if (mark !== null) letGo(mark, null);
+      else {
+        setClicked(null);
+        onSet(at);
+      }
     },
     onPointerCancel: () => {
       press.current = null;
       onGiveUp?.();
     },
+    onContextMenu: (event: MouseEvent<SVGElement>) => {
+      if (onAside === undefined) return;
+      event.preventDefault();
+      const mark = markNear(place(event), Math.max(GRASP, radius));
+      if (mark !== null) onAside(mark);
+    },
   };
+  return { handlers, taken, takenAt };
 }
 
 const isPull = (from: Point, { clientX, clientY }: PointerEvent): boolean =>

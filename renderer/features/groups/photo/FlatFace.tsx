@@ -18,14 +18,14 @@ interface Props {
   /** On the face [m], each with the number it will carry. */
   holes: readonly { readonly id: number; readonly place: Point; readonly arrow: number | null }[];
   shaftRadius: number;
-  /** What the next click is: "arrow 4 next". */
+  /** What the next click is: "shot 4 next". */
   next: string;
   units: UnitChoice;
   flat(ask: PhotoWork['flat']['ask']): Promise<ImageBitmap | null>;
   onAdd(at: Point): number | null;
   onMove(id: number, at: Point): void;
   onTake(id: number | null): void;
-  onNumber(id: number, arrow: number): void;
+  onNumber(id: number, arrow: number | null): void;
 }
 
 /** As on the face of the screen itself [m]. */
@@ -37,6 +37,8 @@ export function FlatFace({ face, homography, size, holes, shaftRadius, next, uni
   const whole = useMemo(() => wholeOf(face.rings[0]?.radius ?? 0.2, size), [face, size]);
   const [window, setWindow] = useState<Pick<FaceView, 'middle' | 'half'>>(whole);
   const view = useMemo(() => ({ ...window, size }), [window, size]);
+  const k = scaleOf(view);
+  const radius = Math.max(6, shaftRadius * k);
   const { bitmap, at } = useFlat(homography, view, flat);
   const held = ({ x, y }: Point): Point => ({
     x: Math.max(-whole.half, Math.min(whole.half, x)),
@@ -44,6 +46,7 @@ export function FlatFace({ face, homography, size, holes, shaftRadius, next, uni
   });
   const entry = usePointEntry({
     marks: holes.map(({ id, place }) => ({ id, x: place.x, y: place.y })),
+    radius,
     toPlane: (pixel) => toFace(view, pixel),
     toPixel: (point) => toPixel(view, point),
     coarse: COARSE,
@@ -60,7 +63,6 @@ export function FlatFace({ face, homography, size, holes, shaftRadius, next, uni
     setWindow(zoomed(view, whole, factor, entry.cross ?? chosen?.place ?? { x: 0, y: 0 }));
   };
   const centre = toPixel(view, { x: 0, y: 0 });
-  const k = scaleOf(view);
   const looking = entry.at === null ? null : toPixel(view, entry.at);
   const figure = (value: number) => showQuantity(value, 'setting', units, { signed: true }).figure;
   const score = entry.at === null ? null : scoreShot(entry.at, shaftRadius, face);
@@ -94,7 +96,7 @@ export function FlatFace({ face, homography, size, holes, shaftRadius, next, uni
         }
         marks={drawn.map((hole) => hole.at)}
         onZoom={(factor, pixel) => setWindow(zoomed(view, whole, factor, toFace(view, pixel)))}
-        aria-label={`The straightened face. ${holes.length} holes are marked. Arrow keys move the cross, Enter marks a hole, digits number it, Backspace takes it out, plus and minus look closer and wider.`}
+        aria-label={`The straightened face. ${holes.length} holes are marked. Arrow keys move the cross, Enter marks a hole, digits number it and 0 takes the number off, Backspace takes it out, plus and minus look closer and wider.`}
         data={{
           'data-half': view.half,
           'data-middle': `${view.middle.x} ${view.middle.y}`,
@@ -107,7 +109,7 @@ export function FlatFace({ face, homography, size, holes, shaftRadius, next, uni
             <circle cx={centre.x} cy={centre.y} r={radius * k} />
           </g>
         ))}
-        <HoleMarks holes={drawn} radius={Math.max(6, shaftRadius * k)} width={size} height={size} chosen={entry.chosen} />
+        <HoleMarks holes={drawn} radius={radius} width={size} height={size} chosen={entry.chosen} />
       </Stage>
       <p className="heard" role="status">
         {entry.cross !== null ? `Cross at ${said(entry.cross)}` : ''}

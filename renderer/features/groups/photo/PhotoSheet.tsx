@@ -6,7 +6,7 @@ import { toPicture, upright } from '../../../../core/photo/index.ts';
 import { EntrySheet } from '../../../design/entry/index.ts';
 import { useBenchApi, useBundle, useUnits } from '../../../state/useBench.ts';
 import { usualShaft } from '../derive.ts';
-import { nextArrow, endOfNext } from '../entry/ends.ts';
+import { endOfNext, nextText, shotName } from '../entry/ends.ts';
 import { useEntry } from '../entry/store.ts';
 import { ChoosePicture } from './ChoosePicture.tsx';
 import { cropOf, homographyIn } from './crop.ts';
@@ -53,11 +53,11 @@ export function PhotoSheet({ group, onClose }: { group: ShotGroup; onClose(): vo
   const isFlat = fit !== null && (side ?? (found === null ? 'photo' : 'flat')) === 'flat';
   const places = useMemo(() => (fit === null ? [] : placed(holes, fit)), [holes, fit]);
   const shots = useMemo(() => shotsOf(group.shots, places, ends), [group.shots, places, ends]);
+  const all = [...group.shots, ...shots];
   const read = holes.flatMap(({ id }, i) => {
     const shot = shots[i];
-    return shot === undefined ? [] : [{ id, place: { x: shot.x, y: shot.y }, arrow: shot.arrow }];
+    return shot === undefined ? [] : [{ id, place: { x: shot.x, y: shot.y }, arrow: shot.arrow, name: shotName(shot, all) }];
   });
-  const all = [...group.shots, ...shots];
 
   const begin = async (file: Blob): Promise<void> => {
     setTold(null);
@@ -67,6 +67,7 @@ export function PhotoSheet({ group, onClose }: { group: ShotGroup; onClose(): vo
     setSide(null);
     await find(null);
   };
+  const number = (id: number, arrow: number | null) => setHoles(changed(holes, id, { arrow: arrow ?? 'none' }));
   const addMark = (at: PicturePoint): number | null => {
     const radius = radiusOf(tool);
     if (radius !== null) {
@@ -127,7 +128,7 @@ export function PhotoSheet({ group, onClose }: { group: ShotGroup; onClose(): vo
               size={size}
               holes={read}
               shaftRadius={shaftRadius}
-              next={`arrow ${nextArrow(all, endOfNext(all, ends))} next`}
+              next={nextText(all, endOfNext(all, ends))}
               units={units}
               flat={flat}
               onAdd={(at) => {
@@ -137,7 +138,7 @@ export function PhotoSheet({ group, onClose }: { group: ShotGroup; onClose(): vo
               }}
               onMove={(id, at) => setHoles(changed(holes, id, { picture: toPicture(fit.homography, at) }))}
               onTake={(id) => setHoles(without(holes, id))}
-              onNumber={(id, arrow) => setHoles(changed(holes, id, { arrow }))}
+              onNumber={number}
             />
           )}
           {photo !== null && !isFlat && (
@@ -180,7 +181,7 @@ export function PhotoSheet({ group, onClose }: { group: ShotGroup; onClose(): vo
               )}
               {isFlat ? (
                 <>
-                  <HoleList holes={read} units={units} onTake={(id) => setHoles(without(holes, id))} />
+                  <HoleList holes={read} units={units} onNumber={number} onTake={(id) => setHoles(without(holes, id))} />
                   <div className="acts">
                     <button type="button" className="link" onClick={() => setSide('photo')}>
                       Mark the rings or the way up

@@ -30,6 +30,7 @@ export function RawPhoto({ face, photo, homography, size, marks, up, tool, ...on
   const most = photo.height / photo.width;
   const entry = usePointEntry({
     marks: marks.map(({ id, picture }) => ({ id, x: picture.x, y: picture.y })),
+    radius: 5,
     toPlane: ({ x, y }) => ({ x: x / width, y: y / width }),
     toPixel,
     coarse: 0.01,

@@ -9,14 +9,14 @@ import { endOfNext, nextArrow, type EndsBegun } from '../entry/ends.ts';
 export interface Hole {
   readonly id: number;
   readonly picture: PicturePoint;
-  /** The arrow's number, where somebody gave it one. */
-  readonly arrow: number | null;
+  /** The arrow's number where somebody gave it one, "none" where somebody took it off; null where it counts on from the hole before. */
+  readonly arrow: number | 'none' | null;
 }
 
 /** What a hole comes to on the face. */
 export interface PlacedHole {
   readonly place: Point;
-  readonly arrow: number | null;
+  readonly arrow: Hole['arrow'];
 }
 
 export const placed = (holes: readonly Hole[], fit: FaceFit): readonly PlacedHole[] =>
@@ -25,7 +25,7 @@ export const placed = (holes: readonly Hole[], fit: FaceFit): readonly PlacedHol
 /** A tenth of a millimetre, as a click on the face is kept. */
 const round = (metres: number): number => Math.round(metres * 1e4) / 1e4 + 0;
 
-/** The shots that holes make of themselves in a group: the end in hand, or the next when it is full, and its next numbers. */
+/** The shots that holes make of themselves in a group: the end in hand, or the next when it is full, and numbers where somebody numbers them. */
 export function shotsOf(shots: readonly Shot[], holes: readonly PlacedHole[], ends: EndsBegun): readonly Shot[] {
   const all = [...shots];
   let id = shots.reduce((most, shot) => Math.max(most, shot.id), 0);
@@ -36,7 +36,7 @@ export function shotsOf(shots: readonly Shot[], holes: readonly PlacedHole[], en
       id: ++id,
       x: round(place.x),
       y: round(place.y),
-      arrow: arrow ?? nextArrow(all, end),
+      arrow: arrow === 'none' ? null : (arrow ?? nextArrow(all, end)),
       end,
     });
   }

@@ -6,6 +6,8 @@ import { usePress, type Marked } from '../entry/usePress.ts';
 interface Options {
   /** In the plane's own unit. */
   readonly marks: readonly Marked[];
+  /** How large they are drawn [px]. */
+  readonly radius: number;
   toPlane(pixel: Point): Point;
   toPixel(point: Point): Point;
   /** A step of the cross, and with Shift; a mark in hand is nudged by the fine one. */
@@ -21,14 +23,15 @@ interface Options {
   onMove(id: number, at: Point): void;
   /** Null for the last one. */
   onTake(id: number | null): void;
-  onNumber?(id: number, number: number): void;
+  onNumber?(id: number, number: number | null): void;
   onCross?(at: Point): void;
   onZoom?(factor: number, about: Point): void;
 }
 
-/** Points set on a picture by pointer and keys, as shots are on the face: one click or one Enter is one point; pulling moves it, resting takes it in hand. */
+/** Points set on a picture by pointer and keys, as shots are on the face: one click or one Enter is one point; a click on it takes it in hand, pulling moves it. */
 export function usePointEntry(options: Options) {
-  const { marks, toPlane, toPixel, coarse, fine, up, start, held, onAdd, onMove, onTake, onNumber, onCross, onZoom } = options;
+  const { marks, radius, toPlane, toPixel, coarse, fine, up, start, held, onAdd, onMove, onTake, onNumber, onCross, onZoom } =
+    options;
   const [pointer, setPointer] = useState<Point | null>(null);
   const [cross, setCross] = useState<Point | null>(null);
   const [inHand, setInHand] = useState<number | null>(null);
@@ -37,6 +40,8 @@ export function usePointEntry(options: Options) {
 
   const press = usePress({
     marks,
+    radius,
+    inHand: chosen?.id ?? null,
     toPlane,
     toPixel,
     onPoint: (at) => {
@@ -82,7 +87,7 @@ export function usePointEntry(options: Options) {
     else if (onNumber !== undefined && /^\d$/.test(event.key)) {
       const mark = chosen?.id ?? marks.at(-1)?.id ?? null;
       const number = numberIn(event, mark);
-      if (mark !== null && number !== null) onNumber(mark, number);
+      if (mark !== null) onNumber(mark, number);
     } else return;
     event.preventDefault();
     event.stopPropagation();
@@ -93,6 +98,6 @@ export function usePointEntry(options: Options) {
     at: pointer ?? chosen ?? cross,
     cross,
     chosen: chosen?.id ?? null,
-    handlers: { ...press, onPointerLeave: () => setPointer(null), onKeyDown },
+    handlers: { ...press.handlers, onPointerLeave: () => setPointer(null), onKeyDown },
   };
 }
