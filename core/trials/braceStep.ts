@@ -1,5 +1,5 @@
 import { braceStanding } from '../findings/braceHeight.ts';
-import { capital, rangeText } from '../findings/parts.ts';
+import { capital, goTo, rangeText } from '../findings/parts.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { textQuantity } from '../units/index.ts';
@@ -51,6 +51,7 @@ export function braceStep(bundle: Bundle, units: UnitChoice, then: string): Next
   if (value === null || target === null)
     return stepOf('measure', 'Measure the brace height first', `It comes before every other change; ${whose} is ${ends}.`, {
       then: 'String to the low point of the grip, square to the string.',
+      go: goTo('Go to brace height', 'bow', 'settings.braceHeight'),
       rule: ORDER,
     });
   if (bundle.bow.bowKind === 'compound')

@@ -1,5 +1,5 @@
 import { nockingPractice, squareText } from '../findings/nockingPoint.ts';
-import { HAIR, rangeText, standing } from '../findings/parts.ts';
+import { goTo, HAIR, rangeText, standing } from '../findings/parts.ts';
 import { limits } from '../model/limits.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
@@ -83,7 +83,7 @@ export function nockingStep(
       'measure',
       'Measure the nocking point again',
       `It is on record as ${squareText(now, units)}, already ${high ? 'below' : 'above'} the ${usual} at which common practice starts, and ${shower.what} ${shower.reads} ${high ? 'high' : 'low'} still. ${otherwise}`,
-      { then, rule: RULE },
+      { then, rule: RULE, go: goTo('Go to the nocking point', 'bow', 'settings.nockingPoint') },
     );
   const cautions = [
     otherwise,

@@ -1,4 +1,4 @@
-import type { Why } from '../findings/finding.ts';
+import type { FindingAction, Why } from '../findings/finding.ts';
 import type { Shift } from '../group/index.ts';
 import type { Problem } from '../model/problem.ts';
 import type { Settings } from '../model/setup.ts';
@@ -16,6 +16,8 @@ export interface NextStep {
   /** `common practice`, `from memory`, or a citation. */
   readonly mark: string;
   readonly why: Why;
+  /** The field in which what is measured goes on record; null where there is none. */
+  readonly go: FindingAction | null;
 }
 
 export interface Cause {

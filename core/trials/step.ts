@@ -10,11 +10,11 @@ const FEWEST = { fletched: 6, bare: 4 } as const;
 /**
  * One step with everything that it does not say left empty.
  *
- * @equation patch and caution null, mark `common practice` unless given; Why repeats the rule with its mark
+ * @equation patch, caution and go null, mark `common practice` unless given; Why repeats the rule with its mark
  * @param kind - what sort of step [choice]
  * @param title - what to do [text]
  * @param text - why, and what it should do: a direction, never an invented size [text]
- * @param rest - then, patch, caution, mark and rule where they differ [record]
+ * @param rest - then, patch, caution, mark, go and rule where they differ [record]
  * @returns the step [record]
  * @validity any texts
  * @source own derivation
@@ -24,10 +24,10 @@ export function stepOf(
   kind: NextStep['kind'],
   title: string,
   text: string,
-  rest: Partial<Pick<NextStep, 'then' | 'patch' | 'caution' | 'mark'>> & { readonly rule?: string },
+  rest: Partial<Pick<NextStep, 'then' | 'patch' | 'caution' | 'mark' | 'go'>> & { readonly rule?: string },
 ): NextStep {
-  const { then = '', patch = null, caution = null, mark = 'common practice', rule = text } = rest;
-  return { kind, title, text, then, patch, caution, mark, why: whyRule(title, rule, [], mark) };
+  const { then = '', patch = null, caution = null, mark = 'common practice', go = null, rule = text } = rest;
+  return { kind, title, text, then, patch, caution, mark, why: whyRule(title, rule, [], mark), go };
 }
 
 /**

@@ -1,10 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { exampleBare, exampleFletched } from '../../core/model/example.ts';
+import type { ShotGroup } from '../../core/model/group.ts';
+import { unmeasured } from '../../core/model/unmeasured.ts';
 import { defaultPreferences } from '../../core/model/preferences.ts';
 import type { TrialKind } from '../../core/model/trial.ts';
 import { brief, exampleTrial, exampleTrialInput, readTrial, sheet, type TrialInput } from '../../core/trials/index.ts';
-import { actNow, onlyChecked } from '../../renderer/features/trials/actNow.ts';
-import { besideRow, countOf, rowAfter, rowInHand, shotText, stateText } from '../../renderer/features/trials/derive.ts';
+import { actNow } from '../../renderer/features/trials/actNow.ts';
+import { againOf } from '../../renderer/features/trials/again.ts';
+import { onlyChecked, wasChanged } from '../../renderer/features/trials/changed.ts';
+import { besideRow, rowAfter, rowInHand, shotText, stateText } from '../../renderer/features/trials/derive.ts';
 import { listText, readList } from '../../renderer/features/trials/figureList.ts';
 import { headOf } from '../../renderer/features/trials/headOf.ts';
 import { kindsInOrder } from '../../renderer/features/trials/kinds.ts';
@@ -85,15 +89,13 @@ describe('the sheet of a trial', () => {
   });
 
   it('counts the shots of a row’s own end, and of a group without ends what is left for it', () => {
-    const [row] = sheet(exampleTrialInput).rows;
-    if (row === undefined) throw new Error('no row');
     const ends = exampleFletched.shots.map((shot, i) => ({ ...shot, end: i < 2 ? 1 : 2 }));
     const groups = new Map([
       [exampleFletched.id, { ...exampleFletched, shots: ends }],
       [exampleBare.id, exampleBare],
     ]);
-    expect(countOf(row, { ...exampleTrialInput, groups })).toBe(2);
-    expect(countOf(row, exampleTrialInput)).toBe(3);
+    expect(sheet({ ...exampleTrialInput, groups }).rows[0]?.shot).toBe(2);
+    expect(sheet(exampleTrialInput).rows[0]?.shot).toBe(3);
   });
 });
 
@@ -114,7 +116,7 @@ describe('what is said of a trial', () => {
   it('is one word or two on the shelf', () => {
     const rows = sheet(inputOf('clearance'));
     const { trial } = inputOf('clearance');
-    expect(shotText(rows)).toBe('not begun');
+    expect(shotText(rows)).toBe('nothing shot yet');
     expect(stateText({ ...trial, cautionsRead: null }, rows)).toBe('planned');
     expect(stateText({ ...trial, ended: trial.born }, rows)).toBe('ended');
   });
@@ -158,7 +160,7 @@ describe('what is done now', () => {
   const none = { ...rows, next: null };
 
   it('is to note a change or a check, to end what is left, and nothing where a stop stands', () => {
-    const of = (kind: typeof read.next.kind) => actNow(trial, { next: step(kind), others: [] }, none);
+    const of = (kind: typeof read.next.kind) => actNow(trial, { next: step(kind), others: [], verdict: 'read' }, none);
     expect(['change', 'measure', 'leave', 'stop', 'shoot', 'again'].map((kind) => of(kind as typeof read.next.kind))).toEqual([
       'note',
       'note',
@@ -167,15 +169,114 @@ describe('what is done now', () => {
       'plan',
       'again',
     ]);
-    expect(actNow(trial, { next: step('shoot'), others: [] }, { ...rows, next: 'any' })).toBe('shoot');
+    expect(actNow(trial, { next: step('shoot'), others: [], verdict: 'read' }, { ...rows, next: 'any' })).toBe('shoot');
   });
 
   it('is to shoot again after a change, but not after a check that turned nothing', () => {
-    const change = { next: step('change', 'Soften the button'), others: [] };
-    expect(actNow(noted, change, none)).toBe('again');
+    const change = { next: step('change', 'Soften the button'), others: [], verdict: 'read' as const };
+    const turned = { ...trial, changes: [{ at: trial.born, title: 'Soften the button', patch: null }] };
+    expect(actNow(turned, change, none)).toBe('again');
     const checked = { ...change, others: [step('measure')] };
     expect(onlyChecked(noted, checked)).toBe(true);
     expect(actNow(noted, checked, none)).toBe('note');
     expect(actNow({ ...noted, ended: trial.born }, checked, none)).toBeNull();
+  });
+});
+
+/** A brace-height sweep of which so many arrows of each row, in order, were shot. */
+function sweep(counts: readonly number[], changes: TrialInput['trial']['changes'] = []): TrialInput {
+  const input = inputOf('brace height');
+  const rows = sheet(input).rows.filter(({ which }) => which === 'first');
+  const groups = new Map<string, ShotGroup>();
+  const places = input.trial.plan.steps.map((step, i) => ({
+    distance: 18,
+    step,
+    first: `60000000-0000-4000-8000-00000000000${i}`,
+    second: null,
+    speeds: [],
+  }));
+  for (const { step, first } of places) {
+    const shots = rows.flatMap((row, k) =>
+      row.place?.step === step
+        ? Array.from({ length: counts[k] ?? 0 }, (_, i) => ({
+            ...unmeasured.shot,
+            id: 10 * k + i + 1,
+            x: 0.01 * Math.cos(i + k),
+            y: 0.01 * Math.sin(2 * i + k),
+            end: row.end,
+          }))
+        : [],
+    );
+    if (shots.length > 0) groups.set(first, { ...exampleFletched, id: first, shots });
+  }
+  return { ...input, groups, trial: { ...input.trial, groups: places, changes } };
+}
+const headOfInput = (input: TrialInput) => headOf(input.trial, brief(input), sheet(input), readTrial(input));
+
+describe('a trial that was left half shot', () => {
+  it('stands at the end that was broken off, and says how many arrows of it are left', () => {
+    const input = sweep([6, 2]);
+    const rows = sheet(input);
+    const row = rows.rows.find(({ key }) => key === rows.next);
+    expect([row?.shot, row?.arrows, row?.end]).toEqual([2, 6, 1]);
+    expect(headOfInput(input).headline).toBe('Next: brace height 8 3/8 in, end 1 of 2, 4 arrows left');
+    expect(shotText(rows)).toBe('1 of 10 ends shot');
+  });
+
+  it('goes on to the next row once the broken one was passed over', () => {
+    const rows = sheet(sweep([6, 2, 1]));
+    expect(rows.rows.find(({ key }) => key === rows.next)?.place?.step).toBeCloseTo(0.2159, 6);
+  });
+
+  it('gives no verdict of a sweep in its headline while heights are unshot, and asks for the arrows instead', () => {
+    const input = sweep([6, 6, 6]);
+    const reading = readTrial(input);
+    expect(['read', 'nothing shown']).toContain(reading.verdict);
+    expect(headOfInput(input).headline).toBe('Next: brace height 8 5/8 in, end 1 of 2, 6 arrows');
+    expect(actNow(input.trial, reading, sheet(input))).toBe('shoot');
+    const whole = sweep(Array.from({ length: 10 }, () => 6));
+    expect(headOfInput(whole).headline).toBe(readTrial(whole).headline);
+  });
+});
+
+describe('a trial on which a change was noted', () => {
+  const changes = [{ at: exampleTrialInput.now, title: 'Firm the button half a turn', patch: { buttonTurns: 3.5 } }];
+
+  it('asks to be shot again, whatever of its plan is left', () => {
+    const input = sweep([6, 6, 6], changes);
+    const reading = readTrial(input);
+    expect(wasChanged(input.trial, reading)).toBe(true);
+    expect(actNow(input.trial, reading, sheet(input))).toBe('again');
+    expect(headOfInput(input).headline).not.toMatch(/^Next/);
+    expect(headOfInput(input).subline).toContain('Noted: Firm the button half a turn.');
+  });
+
+  it('is none of those on which something was only measured', () => {
+    const measured = [{ at: exampleTrialInput.now, title: 'Measure the brace height first', patch: null }];
+    expect(wasChanged({ ...exampleTrialInput.trial, changes: measured }, { others: [] })).toBe(false);
+  });
+});
+
+describe('bare shafts whose verdict stands before all ends are shot', () => {
+  const trial = { ...exampleTrialInput.trial, plan: { ...exampleTrialInput.trial.plan, distances: [18, 30] } };
+  const input = { ...exampleTrialInput, trial };
+  const rows = sheet(input);
+
+  it('are read, and need no more arrows', () => {
+    expect(rows.next).not.toBeNull();
+    const head = headOfInput(input);
+    expect(head.headline).toBe(readTrial(exampleTrialInput).headline);
+    expect(head.subline).toContain('the 10 arrows left of the plan need not be shot');
+  });
+
+  it('are shot again where they were shot and as many, as the advice says', () => {
+    const again = againOf(input, rows);
+    expect(again.words).toBe('Shoot it again at 18 m: 6 and 4');
+    expect(again.plan).toMatchObject({ distances: [18], ends: 2, arrows: 3, others: 2 });
+    expect(readTrial(input).next.then).toContain('6 fletched and 4 bare again at 18 m');
+    expect(againOf(exampleTrialInput, sheet(exampleTrialInput))).toEqual({
+      plan: exampleTrialInput.trial.plan,
+      words: 'Shoot it again',
+    });
   });
 });

@@ -4,6 +4,7 @@ import { planShows } from './power.ts';
 import { procedureOf } from './procedure.ts';
 import { plannedRows } from './rows.ts';
 import { spreadOrGuess } from './archerSpread.ts';
+import { trialAsks } from './asks.ts';
 import { trialStops } from './stops.ts';
 import type { TrialBrief, TrialInput } from './types.ts';
 
@@ -32,6 +33,7 @@ export function brief(input: TrialInput): TrialBrief {
       rows.some(({ fletching }) => fletching === 'bare'),
       units,
     ),
+    asks: trialAsks(input),
     stops: trialStops(input),
     canShow: shows.can,
     cannotShow: fingers && bundle.bow.bowKind === 'compound' ? [COMPOUND, ...shows.cannot] : shows.cannot,

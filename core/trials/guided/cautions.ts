@@ -32,7 +32,8 @@ const own: Readonly<Record<TrialKind, readonly string[]>> = {
     'Paper and frame stand clear of the arrow\u2019s way to the butt; nobody holds them.',
   ],
   'walk-back': [
-    'With one sight setting the arrows strike far above or below the mark: try the farthest distance on a tall butt first, and leave out what misses it.',
+    'With the sight set for the nearest distance the arrows strike lower at each farther one: shoot the nearest first, and stop as soon as arrows strike near the foot or an edge of the butt.',
+    'Never shoot from a distance that may miss the butt: leave it out of the plan.',
     'Never aim above the target to reach it.',
   ],
   'brace height': [

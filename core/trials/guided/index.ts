@@ -13,6 +13,7 @@ export type {
 export type { SettingPoint, ShiftPoint, Spanned, TrialPlot } from './plot.ts';
 export { newTrialPlan } from './plan.ts';
 export { archerSpread } from './archerSpread.ts';
+export { braceOutside } from './braceLimits.ts';
 export { brief } from './brief.ts';
 export { sheet } from './sheet.ts';
 export { readTrial } from './readTrial.ts';

@@ -6,12 +6,26 @@ import type { UnitChoice } from '../../model/preferences.ts';
 import type { TrialKind, TrialPlan } from '../../model/trial.ts';
 import { inch } from '../../units/exact.ts';
 
-/** More heights than this are spread over the range in wider steps: each costs a dozen arrows. */
-const MOST_STEPS = 7;
+/** Each costs a dozen arrows; odd, so that one stands in the middle. */
+const MOST_STEPS = 5;
 /** The trade moves a nocking point by a sixteenth of an inch [m]. */
 const NOCKING = 0.0016;
 /** Where a nocking point commonly starts from a rest [m]. */
 const USUAL_NOCKING = 0.006;
+
+/**
+ * The step from one brace height of a plan to the next.
+ *
+ * @equation 1/8 in where lengths are in inches, else 3 mm: three to six twists
+ * @param units - the person's choice of units [record]
+ * @returns the step [m]
+ * @validity every choice of units
+ * @source common practice
+ * @example braceStepSize({ ...defaultPreferences.units, length: 'cm' }) // 0.003
+ */
+export function braceStepSize(units: UnitChoice): number {
+  return units.length === 'in' ? inch / 8 : 0.003;
+}
 
 const at = (distances: readonly number[], ends: number, arrows: number, others: number): TrialPlan => ({
   distances: [...distances],
@@ -35,12 +49,12 @@ const plans: Readonly<Record<TrialKind, TrialPlan>> = {
 /**
  * The usual plan of a trial, to be altered by whoever shoots.
  *
- * @equation bare shaft 10 and 18 m, four ends of 3 and 2; paper 2, 3 and 4 m, 3 each; walk-back 5 to 30 m, 3 each; brace height from the low end of its range by 3 mm or 1/8 in, at most 7 heights, two ends of 6; nocking point three places 1.6 mm apart, three ends of 3 and 2; clearance 3; A against B six ends of 3 and 3
+ * @equation bare shaft 10 and 18 m, four ends of 3 and 2; paper 2, 3 and 4 m, 3 each; walk-back 5 to 30 m, 3 each; brace height about where it stands by 3 mm or 1/8 in, at most 5 heights, all inside its range, two ends of 6; nocking point three places 1.6 mm apart, three ends of 3 and 2; clearance 3; A against B six ends of 3 and 3
  * @param kind - which trial [choice]
  * @param bundle - the set-up with its records [record]
  * @param units - the person's choice of units, for the steps of the brace height [record]
  * @returns the plan [record]
- * @validity a brace height without a range is tried about where it stands, or about 8 1/2 in
+ * @validity a brace height that was not measured is tried about the middle of its range; without a range about where it stands, or about 8 1/2 in
  * @source common practice
  * @example newTrialPlan('paper tear', exampleBundle, defaultPreferences.units).distances // [2, 3, 4]
  */
@@ -50,13 +64,19 @@ export function newTrialPlan(kind: TrialKind, bundle: Bundle, units: UnitChoice)
   return { ...plan, distances: [...plan.distances], steps };
 }
 
+/** Today's height in the middle, or as near to it as the range allows. */
 function braceSteps(bundle: Bundle, units: UnitChoice): number[] {
-  const by = units.length === 'in' ? inch / 8 : 0.003;
-  const now = bundle.setup.settings.braceHeight ?? 8.5 * inch;
-  const { low, high } = braceHeightRange(bundle.bow) ?? { low: now - 2 * by, high: now + 2 * by };
-  const fits = Math.floor((high - low) / by + 1e-6);
-  const wide = Math.max(1, Math.ceil(fits / (MOST_STEPS - 1)));
-  return Array.from({ length: Math.floor(fits / wide) + 1 }, (_, i) => rounded(low + i * wide * by));
+  const by = braceStepSize(units);
+  const today = bundle.setup.settings.braceHeight;
+  const range = braceHeightRange(bundle.bow);
+  const middle = range === null ? 8.5 * inch : (range.low + range.high) / 2;
+  const { low, high } = range ?? { low: -Infinity, high: Infinity };
+  const from = Math.min(high, Math.max(low, today ?? middle));
+  const [down, up] = [Math.floor((from - low) / by + 1e-6), Math.floor((high - from) / by + 1e-6)];
+  const each = Math.floor(MOST_STEPS / 2);
+  const first = -Math.min(down, Math.max(each, MOST_STEPS - 1 - up));
+  const last = Math.min(up, Math.max(each, MOST_STEPS - 1 - down));
+  return Array.from({ length: last - first + 1 }, (_, i) => rounded(from + (first + i) * by));
 }
 
 function nockingPlaces(bundle: Bundle): number[] {

@@ -1,6 +1,7 @@
 import type { UnitChoice } from '../../model/preferences.ts';
 import type { Trial, TrialKind, TrialPlan } from '../../model/trial.ts';
-import { textQuantity } from '../../units/index.ts';
+import { showQuantity, textQuantity, unitOf } from '../../units/index.ts';
+import { braceStepSize } from './plan.ts';
 
 interface Procedure {
   readonly title: string;
@@ -30,6 +31,12 @@ const list = (plan: TrialPlan, units: UnitChoice): string => {
 const arrows = (count: number, kind: string): string => `${count} ${kind === '' ? (count === 1 ? 'arrow' : 'arrows') : kind}`;
 const ends = (count: number): string => (count === 1 ? 'One end' : `${count} ends`);
 
+/** Three to six twists to a step, as the trade counts them: half a millimetre to one for each. */
+const twistsText = (units: UnitChoice): string => {
+  const [one, two] = [0.0005, 0.002].map((si) => showQuantity(si, 'length', units, { digits: 2 }).figure);
+  return `${textQuantity(braceStepSize(units), 'length', units)} takes about 3 to 6 twists; one or two move it ${one} to ${two} ${unitOf('length', units)}.`;
+};
+
 const SAME = 'Straight arrows of one build, warm, no wind, one form throughout; note weather, light and kit with the groups.';
 const MARK = 'Mark every hole where it struck, whatever it looks like; a shot is left out only with a reason on record.';
 
@@ -58,9 +65,9 @@ const procedures: Readonly<Record<TrialKind, (plan: TrialPlan, units: UnitChoice
     title: 'Walk-back',
     purpose: 'One mark and one sight setting at several distances show whether the arrows leave along the line of sight.',
     steps: [
-      'Calm air. Hang a plumb line through the mark at the top of a tall butt; set the sight for the nearest distance and leave it.',
+      'Calm air. Hang a plumb line through the mark high on a tall butt; set the sight for the nearest distance, with which arrows drop as you walk back, and leave it.',
       `Shoot ${arrows(plan.arrows * plan.ends, '')} at the mark from each of ${list(plan, units)}, the bow upright.`,
-      'Walk out, and for further ends back again, so that neither tiring nor the light falls on one distance alone.',
+      'Nearest first, and for further ends back again. Stop as soon as arrows strike near the foot or an edge of the butt, and read the distances that were shot.',
       'Mark how far right or left of the plumb line each arrow struck; the height does not count.',
     ],
   }),
@@ -68,7 +75,7 @@ const procedures: Readonly<Record<TrialKind, (plan: TrialPlan, units: UnitChoice
     title: 'Brace height',
     purpose: 'Groups and arrow speed at several brace heights show whether one of them is better than the others, or none.',
     steps: [
-      `From the lowest of ${plan.steps.length} heights to the highest, then back down for the further ends. 3 mm take about 3 to 6 twists.`,
+      `From the lowest of ${plan.steps.length} heights to the highest, then back down for the further ends. ${twistsText(units)}`,
       'At each height measure it, bring the nocking point back to where it was, and shoot in the arrow that was not shot before.',
       `${ends(plan.ends)} of ${arrows(plan.arrows, '')} at ${list(plan, units)} at each height, with the arrow\u2019s speed where a chronograph stands.`,
       'Listen too: the quietest height with the least shock in the hand is worth as much as a group.',

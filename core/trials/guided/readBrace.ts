@@ -7,6 +7,7 @@ import { stepOf } from '../step.ts';
 import { contextCauses, findingCauses } from './findingCauses.ts';
 import { outcome, voided } from './outcome.ts';
 import { placesShot } from './places.ts';
+import { braceStepSize } from './plan.ts';
 import { readSizes, type SizesTold } from './readSizes.ts';
 import { speedAlong, type SpeedLine } from './speedLine.ts';
 import { sameThroughout } from './throughout.ts';
@@ -92,7 +93,7 @@ function nextOf({ bundle, units }: TrialInput, { best, compared }: SizesTold): N
 }
 
 /** Told for the step of a tape: 3 mm or 1/8 in. */
-const perStep = ({ units }: TrialInput): number => (units.length === 'in' ? inch / 8 : 0.003);
+const perStep = ({ units }: TrialInput): number => braceStepSize(units);
 
 function speedFigures({ slope }: SpeedLine, input: TrialInput): readonly TrialFigure[] {
   if (slope === null) return [];

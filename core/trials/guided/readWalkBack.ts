@@ -48,7 +48,8 @@ export function readWalkBack(input: TrialInput): TrialReading {
       ...gated(input, shoot, [], AGAIN),
       plot,
       more: few ? walkBackMore(readings) : null,
-      ifNot: 'If arrows miss the butt at the far distances, leave those out and read the rest.',
+      ifNot:
+        'If arrows come near the foot or an edge of the butt, go no farther: take those distances out of the plan and read the rest.',
       waste: 'Moving the rest or the button before the line is shot.',
     });
   }

@@ -8,7 +8,7 @@ import type { TrialInput, TrialRow, TrialSheet } from './types.ts';
 /**
  * Which data a trial still wants, in shooting order.
  *
- * @equation the rows of the plan; an end is done when a shot of its group names it, or when the group holds the arrows of so many ends; tears and powder marks by their count
+ * @equation the rows of the plan; an end is done when a shot of its group names it, or when the group holds the arrows of so many ends; tears and powder marks by their count; the end shot last is not done while it wants arrows; next is the first that is not done
  * @param input - the trial with its records [record]
  * @returns the rows with what is done, and the key of the next one [record]
  * @validity any trial; left-out shots were shot, so they count here
@@ -21,10 +21,25 @@ export function sheet(input: Pick<TrialInput, 'trial' | 'groups' | 'units'>): Tr
     const at = placeOf(trial, row);
     const id = at === undefined ? null : row.which === 'second' ? at.second : row.which === 'first' ? at.first : null;
     const group = id === null ? undefined : input.groups.get(id);
-    return { ...row, text: textOf(row, input), done: isDone(row, trial, at, group), group: group === undefined ? null : id };
+    const shot = shotIn(row, trial, at, group);
+    const whole = (group?.shots.length ?? 0) >= row.arrows * row.end;
+    const done = onFace(row) ? group !== undefined && (whole || group.shots.some(({ end }) => end === row.end)) : shot > 0;
+    return { ...row, text: textOf(row, input), shot, done, group: group === undefined ? null : id };
   });
-  return { rows, next: rows.find(({ done, optional }) => !done && !optional)?.key ?? null };
+  const next = nextOf(rows);
+  return { rows: rows.map((row) => (row === next ? { ...row, done: false } : row)), next: next?.key ?? null };
 }
+
+/** The first row that is not shot yet; an end that was broken off right before it is shot to its end first. */
+function nextOf(rows: readonly TrialRow[]): TrialRow | undefined {
+  const wanted = rows.filter(({ optional }) => !optional);
+  const open = wanted.findIndex(({ done }) => !done);
+  const last = wanted.at(open === -1 ? -1 : open - 1);
+  const broken = open !== 0 && last !== undefined && last.shot > 0 && last.shot < last.arrows;
+  return broken ? last : wanted[open];
+}
+
+const onFace = ({ which }: PlannedRow): boolean => which === 'first' || which === 'second';
 
 function placeOf(trial: Trial, { place }: PlannedRow): TrialGroups | undefined {
   return place === null
@@ -32,21 +47,24 @@ function placeOf(trial: Trial, { place }: PlannedRow): TrialGroups | undefined {
     : trial.groups.find(({ distance, step }) => distance === place.distance && step === place.step);
 }
 
-function isDone(row: PlannedRow, trial: Trial, at: TrialGroups | undefined, group: ShotGroup | undefined): boolean {
-  switch (row.which) {
-    case 'tear':
-      return (
-        trial.tears.filter(({ distance, fletching }) => distance === row.place?.distance && fletching === row.fletching).length >=
-        row.end
-      );
+/** How many arrows of a row are there: shots of its end, or of a group whose ends nobody noted what is left for it. */
+function shotIn(row: PlannedRow, trial: Trial, at: TrialGroups | undefined, group: ShotGroup | undefined): number {
+  const { which, end, arrows, place, fletching } = row;
+  switch (which) {
+    case 'tear': {
+      const tears = trial.tears.filter((tear) => tear.distance === place?.distance && tear.fletching === fletching);
+      return tears.length >= end ? 1 : 0;
+    }
     case 'clearance':
-      return trial.clearance.length >= row.end;
+      return trial.clearance.length >= end ? 1 : 0;
     case 'speeds':
-      return (at?.speeds.length ?? 0) > 0;
-    default:
-      return (
-        group !== undefined && (group.shots.some(({ end }) => end === row.end) || group.shots.length >= row.arrows * row.end)
-      );
+      return at?.speeds.length ?? 0;
+    default: {
+      const shots = group?.shots ?? [];
+      const own = shots.filter((shot) => shot.end === end).length;
+      const loose = shots.filter((shot) => shot.end === null).length;
+      return own + Math.max(0, Math.min(arrows, loose - arrows * (end - 1)));
+    }
   }
 }
 

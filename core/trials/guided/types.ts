@@ -1,4 +1,4 @@
-import type { Finding, Why } from '../../findings/finding.ts';
+import type { Finding, FindingAction, Why } from '../../findings/finding.ts';
 import type { Bundle } from '../../model/bundle.ts';
 import type { Id, Stamp } from '../../model/common.ts';
 import type { ShotGroup } from '../../model/group.ts';
@@ -36,6 +36,8 @@ export interface TrialBrief {
   readonly steps: readonly string[];
   /** Acknowledged before the first arrow. */
   readonly cautions: readonly string[];
+  /** What is not on record and would make the plan a better one, each with the way to its field. */
+  readonly asks: readonly { readonly text: string; readonly action: FindingAction }[];
   /** While one of these stands nothing is shot. */
   readonly stops: readonly Finding[];
   readonly canShow: readonly string[];
@@ -52,6 +54,8 @@ export interface TrialRow {
   readonly key: string;
   readonly text: string;
   readonly done: boolean;
+  /** How many of its arrows are there. */
+  readonly shot: number;
   /** May be left out: nothing waits for it. */
   readonly optional: boolean;
   readonly place: { readonly distance: number; readonly step: number | null } | null;

@@ -1,14 +1,14 @@
 import type { TrialInput, TrialRow, TrialSheet } from '../../../core/trials/index.ts';
 import { Fraction } from '../../design/index.ts';
 import { useBenchApi, useUnits } from '../../state/useBench.ts';
-import { countOf } from './derive.ts';
 import { takeRow } from './goOn.ts';
 import { linesOf } from './sheetLines.ts';
 
 interface Props {
   input: TrialInput;
   rows: TrialSheet;
-  inHand: string;
+  /** Key of the row in hand; null where the trial takes no more and its boxes only tell. */
+  inHand: string | null;
 }
 
 /** The sheet of the trial: a line for each place and kind of arrow, a box for each end. A box takes its row in hand. */
@@ -17,9 +17,22 @@ export function DataSheet({ input, rows, inHand }: Props) {
   const units = useUnits();
   const { heads, lines } = linesOf(rows, input.trial.trial, units);
   const box = (row: TrialRow) => {
-    const count = countOf(row, input);
-    const said = row.done ? `${count} noted` : row.key === rows.next ? 'next' : 'not shot';
+    const count = row.shot;
+    const said = row.done
+      ? `${count} noted`
+      : count > 0
+        ? `${count} of ${row.arrows}, next`
+        : row.key === rows.next
+          ? 'next'
+          : 'not shot';
     const state = row.done ? 'done' : row.key === rows.next ? 'wanted' : '';
+    if (inHand === null)
+      return (
+        <span className={`sheet-box closed ${count > 0 ? 'done' : ''}`}>
+          <span aria-hidden="true">{boxText(row, count, false, false)}</span>
+          <span className="heard">{`${row.text}: ${count > 0 ? said.replace(', next', '') : 'not shot'}`}</span>
+        </span>
+      );
     return (
       <button
         type="button"

@@ -1,6 +1,8 @@
-import { useId, useState } from 'react';
+import { useId, useState, type ChangeEvent, type FocusEvent, type KeyboardEvent } from 'react';
 import type { Result } from '../../../core/model/problem.ts';
 import { FigureNotes } from '../../design/index.ts';
+
+type Typed = HTMLInputElement | HTMLTextAreaElement;
 
 interface Props<T> {
   name: string;
@@ -36,12 +38,15 @@ export function PlanField<T>({ name, kind, value, show, read, same, still, stepp
     const next = stepped?.(by);
     if (next !== undefined && !same(next, value)) keep(show(next));
   };
+  // A list may take more lines than one; Enter keeps it all the same.
+  const Field = kind === 'list' ? 'textarea' : 'input';
   return (
     <div className="row">
       <label htmlFor={id}>{name}</label>
       <div className="row-value">
-        <input
+        <Field
           id={id}
+          {...(kind === 'list' ? { rows: 1 } : {})}
           className={`figure ${kind}`}
           inputMode={kind === 'count' ? 'numeric' : undefined}
           autoComplete="off"
@@ -50,10 +55,10 @@ export function PlanField<T>({ name, kind, value, show, read, same, still, stepp
           data-typing={draft === null ? 'no' : 'yes'}
           aria-invalid={wrong !== null}
           aria-describedby={wrong === null ? undefined : `${id}-wrong`}
-          onChange={(event) => setDraft(event.currentTarget.value)}
-          onFocus={(event) => event.currentTarget.select()}
+          onChange={(event: ChangeEvent<Typed>) => setDraft(event.currentTarget.value)}
+          onFocus={(event: FocusEvent<Typed>) => event.currentTarget.select()}
           onBlur={() => keep(draft)}
-          onKeyDown={(event) => {
+          onKeyDown={(event: KeyboardEvent) => {
             if (event.key === 'Enter') keep(draft);
             else if (event.key === 'ArrowUp' && stepped !== undefined) step(1);
             else if (event.key === 'ArrowDown' && stepped !== undefined) step(-1);

@@ -2,6 +2,7 @@ import { Fraction, Mark } from '../../design/index.ts';
 import { now } from '../../state/clock.ts';
 import { useBenchApi } from '../../state/useBench.ts';
 import { answer } from '../frame/goTo.ts';
+import { wasChanged } from './changed.ts';
 import { setTrial } from './edits.ts';
 import { takeRow } from './goOn.ts';
 import { PlanForm } from './PlanForm.tsx';
@@ -10,7 +11,7 @@ import { standIn } from './store.ts';
 import { withUnit } from './words.ts';
 
 /** What is to be shot, beside what so many arrows can and cannot show; how it is shot, beside what must be seen to first. */
-export function PlanPart({ input, trial, told, rows }: PartProps) {
+export function PlanPart({ input, trial, told, rows, reading }: PartProps) {
   const bench = useBenchApi();
   const begin = async () => {
     const done = await setTrial(bench, trial.id, `${trial.name}: cautions read`, { cautionsRead: now() });
@@ -26,6 +27,14 @@ export function PlanPart({ input, trial, told, rows }: PartProps) {
         <p className="plan-sum">
           <b>{told.arrows}</b> {told.arrows === 1 ? 'arrow' : 'arrows'} in all
         </p>
+        {told.asks.map(({ text, action }) => (
+          <p key={text} className="note">
+            <Fraction>{withUnit(text)}</Fraction>{' '}
+            <button type="button" className="link" onClick={() => answer(bench, action)}>
+              {action.label}
+            </button>
+          </p>
+        ))}
       </div>
       <div className="plan-shows">
         <h3 className="name">So many arrows can show</h3>
@@ -76,7 +85,11 @@ export function PlanPart({ input, trial, told, rows }: PartProps) {
         )}
         {trial.cautionsRead !== null && (
           <button type="button" className="btn" onClick={() => standIn(trial.id, { part: 'shoot', row: null })}>
-            {rows.next === null ? 'See what was shot' : told.stops.length > 0 ? 'Note what was shot' : 'Go on shooting'}
+            {rows.next === null || wasChanged(trial, reading)
+              ? 'See what was shot'
+              : told.stops.length > 0
+                ? 'Note what was shot'
+                : 'Go on shooting'}
           </button>
         )}
       </div>

@@ -2,6 +2,8 @@ import { Fraction, WhyLink } from '../../design/index.ts';
 import { Causes } from './Causes.tsx';
 import { headOf } from './headOf.ts';
 import type { PartProps } from './shared.ts';
+import { wasChanged } from './changed.ts';
+import { soFar } from './standing.ts';
 import { standIn } from './store.ts';
 import { TrialPicture } from './TrialPicture.tsx';
 import { drawsNothing } from './pictureWords.ts';
@@ -13,12 +15,16 @@ export function ReadPart({ input, trial, told, reading, rows }: PartProps) {
   // What the page's headline says already is not said twice.
   const headed = headOf(trial, told, rows, reading).headline !== reading.headline;
   const adds = more !== null && !/ more of each/.test(reading.subline) ? more.text : '';
-  const toChange = rows.next === null || reading.verdict === 'read' || reading.verdict === 'stopped';
+  const early = soFar(trial, rows, reading);
+  const changed = wasChanged(trial, reading);
+  const toChange = changed || (!early && (rows.next === null || reading.verdict === 'read' || reading.verdict === 'stopped'));
   return (
     <div className="read-part">
       {(headed || adds !== '') && (
         <p className="read-line">
-          {headed && <Fraction>{`${reading.headline}. ${reading.subline} `}</Fraction>}
+          {headed && (
+            <Fraction>{`${early ? 'So far, and no verdict yet: ' : ''}${reading.headline}. ${reading.subline} `}</Fraction>
+          )}
           <Fraction>{adds}</Fraction>
         </p>
       )}

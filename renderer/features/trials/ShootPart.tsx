@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 import { DataSheet } from './DataSheet.tsx';
-import { countOf, rowInHand } from './derive.ts';
+import { rowInHand } from './derive.ts';
 import { FaceChoice } from './FaceChoice.tsx';
 import { GoOn } from './GoOn.tsx';
 import { NotedTears, NotedTouches } from './Noted.tsx';
@@ -8,6 +8,10 @@ import { RowClearance } from './RowClearance.tsx';
 import { RowPaper } from './RowPaper.tsx';
 import { RowShots } from './RowShots.tsx';
 import { RowSpeeds } from './RowSpeeds.tsx';
+import { useBenchApi } from '../../state/useBench.ts';
+import { wasChanged } from './changed.ts';
+import { leaveRow } from './edits.ts';
+import { standsEarly } from './standing.ts';
 import type { PartProps } from './shared.ts';
 import { standIn, useTrialPlace } from './store.ts';
 
@@ -18,7 +22,8 @@ interface Props extends PartProps {
 
 /** The row in hand beside the sheet of all of them. */
 export function ShootPart({ width, height, ...shared }: Props) {
-  const { input, trial, rows, told } = shared;
+  const { input, trial, rows, told, reading } = shared;
+  const bench = useBenchApi();
   const { row: key } = useTrialPlace(trial.id);
   const row = rowInHand(rows, key);
   const onFace = row?.which === 'first' || row?.which === 'second';
@@ -26,6 +31,7 @@ export function ShootPart({ width, height, ...shared }: Props) {
   useEffect(() => {
     if (key === null && onFace) standIn(trial.id, { row: row.key });
   }, [key, onFace, row, trial.id]);
+  useEffect(() => () => leaveRow(bench, trial.id), [bench, trial.id]);
   if (row === null) return null;
   if (trial.cautionsRead === null)
     return (
@@ -35,6 +41,18 @@ export function ShootPart({ width, height, ...shared }: Props) {
           Go to the plan
         </button>
       </p>
+    );
+  if (wasChanged(trial, reading))
+    return (
+      <>
+        <p className="note">
+          A change was noted, so this trial takes no more arrows: those from before it are never mixed with those after.{' '}
+          <button type="button" className="link" onClick={() => standIn(trial.id, { part: 'change' })}>
+            Shoot it again, or take the note off
+          </button>
+        </p>
+        <DataSheet input={input} rows={rows} inHand={null} />
+      </>
     );
   const group = row.group === null ? undefined : input.groups.get(row.group);
   const given = { ...shared, row };
@@ -53,7 +71,13 @@ export function ShootPart({ width, height, ...shared }: Props) {
         <DataSheet input={input} rows={rows} inHand={row.key} />
         <div className="row-foot">
           {(onFace || row.which === 'speeds' || rows.next === null) && (
-            <GoOn input={input} rows={rows} row={row} full={rows.next === null || countOf(row, input) >= row.arrows} />
+            <GoOn
+              input={input}
+              rows={rows}
+              row={row}
+              full={rows.next === null || row.shot >= row.arrows}
+              settled={standsEarly(trial, rows, reading)}
+            />
           )}
           {group !== undefined && <FaceChoice group={group} />}
         </div>

@@ -6,7 +6,7 @@ import { Fraction, Mark, useSize } from '../../design/index.ts';
 import { now } from '../../state/clock.ts';
 import { useBench, useBenchApi, useUnits } from '../../state/useBench.ts';
 import { answer } from '../frame/goTo.ts';
-import { wasChanged } from './actNow.ts';
+import { wasChanged } from './changed.ts';
 import { ChangePart } from './ChangePart.tsx';
 import { shotText, trialInput } from './derive.ts';
 import { headOf } from './headOf.ts';
@@ -15,6 +15,7 @@ import { PlanPart } from './PlanPart.tsx';
 import { planText } from './planText.ts';
 import { ReadPart } from './ReadPart.tsx';
 import { ShootPart } from './ShootPart.tsx';
+import { soFar } from './standing.ts';
 import { useTrialPlace, type PartName } from './store.ts';
 
 /** One trial as a numbered page: plan, shoot, read, change. The part that the trial has come to is open, the others are a line each. */
@@ -30,7 +31,8 @@ export function TrialPage({ bundle, trial }: { bundle: Bundle; trial: Trial }) {
   const reading = useMemo(() => readTrial(input), [input]);
   const [stop] = told.stops;
   const head = headOf(trial, told, rows, reading);
-  const open = place.part ?? reached(trial, rows.next);
+  const changed = wasChanged(trial, reading);
+  const open = place.part ?? reached(trial, rows.next, changed);
   const shared = { input, trial, told, rows, reading };
   const part = (name: PartName) => ({ trialId: trial.id, name, open: open === name });
 
@@ -58,13 +60,28 @@ export function TrialPage({ bundle, trial }: { bundle: Bundle; trial: Trial }) {
         <Part {...part('plan')} number={1} title="Plan" line={`${planText(trial, units)}: ${told.arrows} arrows`}>
           <PlanPart {...shared} />
         </Part>
-        <Part {...part('shoot')} number={2} title="Shoot" line={shotText(rows)}>
+        <Part
+          {...part('shoot')}
+          number={2}
+          title="Shoot"
+          line={changed ? `${shotText(rows)}; closed since the change was noted` : shotText(rows)}
+        >
           {room !== null && <ShootPart {...shared} width={room.width} height={room.height} />}
         </Part>
-        <Part {...part('read')} number={3} title="Read" line={reading.headline}>
+        <Part
+          {...part('read')}
+          number={3}
+          title="Read"
+          line={soFar(trial, rows, reading) ? `so far: ${reading.headline}` : reading.headline}
+        >
           <ReadPart {...shared} />
         </Part>
-        <Part {...part('change')} number={4} title="Change" line={changeLine(trial, reading)}>
+        <Part
+          {...part('change')}
+          number={4}
+          title="Change"
+          line={soFar(trial, rows, reading) ? 'once the plan is shot' : changeLine(trial, reading)}
+        >
           <ChangePart {...shared} bundle={bundle} />
         </Part>
       </div>
@@ -76,8 +93,8 @@ export function TrialPage({ bundle, trial }: { bundle: Bundle; trial: Trial }) {
 const stoppedText = (headline: string, title: string): string =>
   `${headline.toLowerCase().includes(title.toLowerCase()) ? '' : `${title}. `}What was shot may be noted; no arrow is shot until this is mended.`;
 
-function reached(trial: Trial, next: string | null): PartName {
-  if (trial.ended !== null) return 'change';
+function reached(trial: Trial, next: string | null, changed: boolean): PartName {
+  if (trial.ended !== null || changed) return 'change';
   if (trial.cautionsRead === null) return 'plan';
   return next === null ? 'read' : 'shoot';
 }

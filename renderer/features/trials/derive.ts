@@ -33,12 +33,15 @@ export function trialInput(records: Records, bundle: Bundle, trial: Trial, units
 export const sheetOf = (records: Records, trial: Trial, units: UnitChoice): TrialSheet =>
   sheet({ trial, groups: groupsOfTrial(records, trial), units });
 
-/** "2 of 8 ends shot": rows that may be left out are counted in neither. */
-export function shotText({ rows }: TrialSheet): string {
+/** "2 of 8 ends shot": rows that may be left out are counted in neither, nor is an end that was broken off. */
+export function shotText({ rows, next }: TrialSheet): string {
   const wanted = rows.filter(({ optional }) => !optional);
+  const broken = wanted.find(({ key, shot, done }) => key === next && shot > 0 && !done);
   const done = wanted.filter((row) => row.done).length;
   const what = wanted.some(({ which }) => which === 'first') ? ' ends' : '';
-  return done === 0 ? 'not begun' : done === wanted.length ? 'all shot' : `${done} of ${wanted.length}${what} shot`;
+  if (done === 0)
+    return broken === undefined ? 'nothing shot yet' : `${broken.shot} ${broken.shot === 1 ? 'arrow' : 'arrows'} shot`;
+  return done === wanted.length ? 'all shot' : `${done} of ${wanted.length}${what} shot`;
 }
 
 /** One word or two on how a trial stands, for the shelf. */
@@ -71,16 +74,6 @@ export function rowAfter(sheetOfTrial: TrialSheet, key: string): TrialRow | null
 export function besideRow({ rows }: TrialSheet, key: string): TrialRow | null {
   const row = rows[rows.findIndex((one) => one.key === key) + 1];
   return row !== undefined && row.optional && !row.done ? row : null;
-}
-
-/** How many arrows a row has: shots of its end, or of a group whose ends nobody noted. */
-export function countOf(row: TrialRow, input: Pick<TrialInput, 'trial' | 'groups'>): number {
-  if (row.which === 'speeds') return placeOf(input.trial, row)?.speeds.length ?? 0;
-  if (row.which === 'tear' || row.which === 'clearance') return row.done ? 1 : 0;
-  const shots = (row.group === null ? undefined : input.groups.get(row.group))?.shots ?? [];
-  const own = shots.filter(({ end }) => end === row.end).length;
-  const loose = shots.filter(({ end }) => end === null).length;
-  return own + Math.max(0, Math.min(row.arrows, loose - row.arrows * (row.end - 1)));
 }
 
 export const placeOf = (trial: Trial, row: Pick<TrialRow, 'place'>) =>

@@ -2,11 +2,11 @@ import type { Bundle } from '../../../core/model/bundle.ts';
 import type { Id } from '../../../core/model/common.ts';
 import type { FaceId, ShotGroup } from '../../../core/model/group.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
+import type { BenchRecord } from '../../../core/model/records.ts';
 import type { ClearanceShot, Tear, Trial, TrialGroups, TrialKind, TrialPlan } from '../../../core/model/trial.ts';
-import { newTrialPlan, type NextStep, type TrialRow } from '../../../core/trials/index.ts';
+import { braceOutside, newTrialPlan, type TrialRow } from '../../../core/trials/index.ts';
 import { born, edited, type Bench } from '../../state/bench.ts';
 import { newGroup, newTrial } from '../../state/births.ts';
-import { now } from '../../state/clock.ts';
 import { bundleOf } from '../../state/selectors.ts';
 import { placeOf, tearsOf } from './derive.ts';
 import { kindNames } from './kinds.ts';
@@ -26,7 +26,7 @@ export async function beginTrial(
   bundle: Bundle,
   kind: TrialKind,
   units: UnitChoice,
-  again: Trial | null = null,
+  again: Pick<Trial, 'plan' | 'between'> | null = null,
 ): Promise<Id | null> {
   const trial = newTrial(bundle.setup.id, kind, kindNames[kind], again?.plan ?? newTrialPlan(kind, bundle, units));
   const done = await bench.getState().change(`${trial.name} planned`, () => [born({ ...trial, between: again?.between ?? '' })]);
@@ -52,21 +52,62 @@ function shotWith(trial: Trial, step: number | null): Partial<ShotGroup['context
   return trial.trial === 'nocking point' ? { nockingPoint: step } : { braceHeight: step };
 }
 
+/** A brace height outside the bow's range is not shot at, whatever the plan says. */
+export const isBarred = (
+  trial: Pick<Trial, 'trial'>,
+  { bow }: Pick<Bundle, 'bow'>,
+  { place }: Pick<TrialRow, 'place'>,
+): boolean => trial.trial === 'brace height' && place !== null && place.step !== null && braceOutside(place.step, bow) !== null;
+
 /** Puts the group of a row on the face: one that was put away is taken out again, else it is begun. One Change, with the trial that points to it. */
 export function takeUp(bench: Bench, trialId: Id, row: TrialRow, face: FaceId): Promise<boolean> {
   const { place, which } = row;
   if (place === null || (which !== 'first' && which !== 'second')) return Promise.resolve(true);
-  return bench.getState().change(`Begun: ${row.text}`, (records) => {
+  return bench.getState().change(`${BEGUN}${row.text}`, (records) => {
     const trial = records.get(trialId);
     const bundle = trial?.kind === 'trial' ? bundleOf(records, trial.setupId) : null;
-    if (trial?.kind !== 'trial' || bundle === null) return [];
+    if (trial?.kind !== 'trial' || bundle === null || isBarred(trial, bundle, row)) return [];
     const known = records.get(placeOf(trial, row)?.[which] ?? '');
     if (known?.kind === 'group') return known.archivedAt === null ? [] : [edited(known, { archivedAt: null })];
     const fresh = newGroup(bundle, row.fletching, { distance: place.distance, face });
     const settings = { ...fresh.context.settings, ...shotWith(trial, place.step) };
     const group: ShotGroup = { ...fresh, context: { ...fresh.context, settings } };
-    return [born(group), edited(trial, { groups: [...withPlace(trial, row, { [which]: group.id })] })];
+    // A row that was begun and left without a shot leaves no empty group behind: its sheet is taken for this one.
+    const empty = emptyGroup(records, trial);
+    if (empty === null) return [born(group), edited(trial, { groups: [...withPlace(trial, row, { [which]: group.id })] })];
+    const left = { ...trial, groups: trial.groups.map((at) => without(at, empty.id)).filter(holds) };
+    const { fletching, context, setupId } = group;
+    return [
+      edited(empty, { fletching, context, setupId }),
+      edited(trial, { groups: [...withPlace(left, row, { [which]: empty.id })] }),
+    ];
   });
+}
+
+/** A group of this trial on which no shot was ever set. */
+function emptyGroup(records: ReadonlyMap<Id, BenchRecord>, trial: Trial): ShotGroup | null {
+  for (const id of trial.groups.flatMap(({ first, second }) => [first, second])) {
+    const group = id === null ? undefined : records.get(id);
+    if (group?.kind === 'group' && group.archivedAt === null && group.shots.length === 0) return group;
+  }
+  return null;
+}
+
+const without = (at: TrialGroups, id: Id): TrialGroups => ({
+  ...at,
+  first: at.first === id ? null : at.first,
+  second: at.second === id ? null : at.second,
+});
+const holds = ({ first, second, speeds }: TrialGroups): boolean => first !== null || second !== null || speeds.length > 0;
+
+const BEGUN = 'Begun: ';
+
+/** A row that was begun last and is left without a shot is taken off again, so that Groups holds nothing of it. */
+export function leaveRow(bench: Bench, trialId: Id): void {
+  const { records, pending, undoState } = bench.getState();
+  const trial = records.get(trialId);
+  if (pending > 0 || trial?.kind !== 'trial' || emptyGroup(records, trial) === null) return;
+  if (undoState.undo?.label.startsWith(BEGUN) === true) void bench.getState().undo();
 }
 
 /** The tear of a row: in place of the one it has, else as the next of its kind. */
@@ -92,15 +133,3 @@ export const dropClearance = (bench: Bench, trialId: Id, index: number) =>
 
 export const setSpeeds = (bench: Bench, trialId: Id, row: TrialRow, label: string, speeds: readonly number[]) =>
   rewrite(bench, trialId, label, (trial) => ({ groups: [...withPlace(trial, row, { speeds: [...speeds] })] }));
-
-/** The next change as done: what it sets on the set-up, and the line on the trial that says so, in one Change. */
-export function noteDone(bench: Bench, trialId: Id, step: NextStep): Promise<boolean> {
-  return bench.getState().change(step.title, (records) => {
-    const trial = records.get(trialId);
-    const setup = trial?.kind === 'trial' ? records.get(trial.setupId) : undefined;
-    if (trial?.kind !== 'trial' || setup?.kind !== 'setup') return [];
-    const change = { at: now(), title: step.title.slice(0, 200), patch: step.patch };
-    const edits = [edited(trial, { changes: [...trial.changes, change] })];
-    return step.patch === null ? edits : [...edits, edited(setup, { settings: { ...setup.settings, ...step.patch } })];
-  });
-}

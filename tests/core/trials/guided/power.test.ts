@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { smallestShiftFound } from '../../../../core/group/index.ts';
 import { exampleFletched } from '../../../../core/model/index.ts';
-import { archerSpread, brief, type SpreadAt } from '../../../../core/trials/index.ts';
+import { archerSpread, brief, newTrialPlan, type SpreadAt } from '../../../../core/trials/index.ts';
 import { errorsFound } from '../../../../core/trials/guided/foundBy.ts';
 import { walkBackFinds } from '../../../../core/trials/guided/walkBackFinds.ts';
 import { setUp, withContext } from '../build.ts';
@@ -126,15 +126,72 @@ describe('what forbids a trial', () => {
     expect(brief(input).stops.map(({ id }) => id)).toEqual(['dryFired']);
   });
 
+  const sweepOf = (steps: readonly number[], bow: NonNullable<Parameters<typeof setUp>[0]>['bow'] = {}) =>
+    brief(
+      trialOf('brace height', [], {
+        bundle: setUp({ bow }),
+        trial: { plan: { distances: [18], ends: 2, arrows: 6, others: 0, steps: [...steps] } },
+      }),
+    ).stops;
+
   it('is a brace height outside the maker\u2019s own range in the plan, and any on a compound (common practice)', () => {
-    const steps = [0.2096, 0.2159, 0.25];
-    const sweep = { distances: [18], ends: 2, arrows: 6, others: 0, steps };
-    expect(brief(trialOf('brace height', [], { trial: { plan: sweep } })).stops[0]?.title).toBe(
-      'The plan leaves the maker\u2019s range at 9.84 in',
+    expect(sweepOf([0.2096, 0.2159, 0.25])).toMatchObject([
+      { id: 'bracePlan', level: 'stop', title: '9.84 in is not tried: too high for this bow', action: null },
+    ]);
+    expect(sweepOf([0.2096, 0.2159, 0.25])[0]?.detail).toMatch(
+      /^The bow maker allows 8 1\/4 to 9 1\/4 in\. Too high, .* only the bow maker can allow it\./,
     );
-    const own = setUp({ bow: { braceLow: null, braceHigh: null } });
-    expect(brief(trialOf('brace height', [], { bundle: own, trial: { plan: sweep } })).stops).toEqual([]);
+    expect(sweepOf([0.2096, 0.2159])).toEqual([]);
     const compound = setUp({ bow: { bowKind: 'compound' } });
     expect(brief(trialOf('brace height', [], { bundle: compound })).stops.map(({ id }) => id)).toEqual(['compoundBrace']);
+  });
+
+  it('is a brace height outside common practice for that kind and length where the maker\u2019s range is not on record (recurves of 66 to 68 in: 8 to 9 in, common practice)', () => {
+    const inches = [5, 8.5, 13].map((height) => height * 0.0254);
+    const [stop, ...more] = sweepOf(inches, { braceLow: null, braceHigh: null });
+    expect(more).toEqual([]);
+    expect(stop).toMatchObject({ id: 'bracePlan', level: 'stop', action: { label: 'Enter the maker\u2019s range' } });
+    expect(stop?.title).toBe('5 in and 13 in are not tried: too low and too high for this bow');
+    expect(stop?.detail).toContain('common practice for recurves of 66 to 68 in is 8 to 9 in');
+    expect(stop?.detail).toContain('slaps the wrist');
+    expect(stop?.detail).toContain('only the bow maker can allow it');
+    expect(sweepOf([8.5 * 0.0254], { braceLow: null, braceHigh: null })).toEqual([]);
+    // Longbows 6 to 7 in (common practice): what suits a recurve does not suit one.
+    expect(sweepOf([8.5 * 0.0254], { bowKind: 'longbow', braceLow: null, braceHigh: null })[0]?.detail).toContain(
+      'longbows is 6 to 7 in',
+    );
+  });
+});
+
+describe('the usual brace heights', () => {
+  const stepsOf = (parts: NonNullable<Parameters<typeof setUp>[0]>, length: 'in' | 'cm' = 'in') =>
+    newTrialPlan('brace height', setUp(parts), { ...units, length }).steps.map((si) => Math.round((si / 0.0254) * 1000) / 1000);
+  const common = { braceLow: null, braceHigh: null };
+
+  it('stand about today\u2019s, an eighth apart and five at most (common practice: 3 mm, three to six twists)', () => {
+    expect(stepsOf({ bow: common })).toEqual([8.25, 8.375, 8.5, 8.625, 8.75]);
+    expect(stepsOf({ bow: common }, 'cm')[1]).toBeCloseTo(8.5 - 3 / 25.4, 3);
+  });
+
+  it('move over as far as the range asks, and never leave it', () => {
+    // Recurves of 66 to 68 in: 8 to 9 in (common practice); longbows 6 to 7 in.
+    expect(stepsOf({ bow: common, settings: { braceHeight: 8.1 * 0.0254 } })).toEqual([8.1, 8.225, 8.35, 8.475, 8.6]);
+    expect(stepsOf({ bow: common, settings: { braceHeight: 9 * 0.0254 } })).toEqual([8.5, 8.625, 8.75, 8.875, 9]);
+    expect(stepsOf({ bow: { ...common, bowKind: 'self bow' }, settings: { braceHeight: 6 * 0.0254 } })).toEqual([
+      5.75, 5.875, 6, 6.125, 6.25,
+    ]);
+    expect(stepsOf({ bow: { braceLow: 8.4 * 0.0254, braceHigh: 8.6 * 0.0254 } })).toEqual([8.5]);
+    expect(stepsOf({ bow: common, settings: { braceHeight: 7 * 0.0254 } })).toEqual([8, 8.125, 8.25, 8.375, 8.5]);
+  });
+
+  it('ask for the length of a recurve that has none on record, and for today\u2019s height', () => {
+    const asks = (parts: NonNullable<Parameters<typeof setUp>[0]>) =>
+      brief(trialOf('brace height', [], { bundle: setUp(parts) })).asks.map(({ action }) => action.label);
+    expect(asks({ bow: { ...common, length: null }, settings: { braceHeight: null } })).toEqual([
+      'Enter the brace height',
+      'Enter the length',
+    ]);
+    expect(asks({ bow: { length: null } })).toEqual([]);
+    expect(asks({ bow: { ...common, bowKind: 'longbow', length: null } })).toEqual([]);
   });
 });

@@ -1,0 +1,23 @@
+import type { Trial } from '../../../core/model/trial.ts';
+import type { TrialReading, TrialSheet } from '../../../core/trials/index.ts';
+import { wasChanged } from './changed.ts';
+
+/** Shots that are wanted and of which there is none yet. */
+export const unshot = ({ rows }: TrialSheet): boolean =>
+  rows.some(({ done, shot, optional }) => !done && shot === 0 && !optional);
+
+/** How many arrows of the plan are left. */
+export const arrowsLeft = ({ rows }: TrialSheet): number =>
+  rows.reduce((sum, { arrows, shot, optional }) => sum + (optional ? 0 : Math.max(0, arrows - shot)), 0);
+
+/** Its verdict stands though part of the plan was not shot: what is shown of bare shafts stays shown. */
+export const standsEarly = (trial: Trial, rows: TrialSheet, reading: Pick<TrialReading, 'verdict'>): boolean =>
+  trial.trial === 'bare shaft' && unshot(rows) && reading.verdict === 'read';
+
+/** What was shot so far is no verdict: a sweep is read once all of it was shot, lest the first that looks well is taken. */
+export const soFar = (trial: Trial, rows: TrialSheet, reading: Pick<TrialReading, 'verdict' | 'others'>): boolean =>
+  trial.ended === null &&
+  unshot(rows) &&
+  !wasChanged(trial, reading) &&
+  !standsEarly(trial, rows, reading) &&
+  (reading.verdict === 'read' || reading.verdict === 'nothing shown');
