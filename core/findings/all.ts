@@ -38,8 +38,10 @@ export interface FindingOptions {
   readonly units: UnitChoice;
   /** The present instant: core has no clock. */
   readonly now: Stamp;
-  /** Where the list is shown: groups add the caution for bare shafts, aim the reach. */
+  /** Where the list is shown: groups and trials add the caution for bare shafts, aim the reach. */
   readonly screen?: Screen;
+  /** Whether bare shafts are in hand, as bareInHand has it; the caution is left off only where somebody knows that none are. */
+  readonly bare?: boolean;
   /** For aim: the greatest distance at any angle [m], null while it is not known. */
   readonly reach?: Band | null;
   /** For aim: the farthest target [m]. */
@@ -82,7 +84,7 @@ function checksOf(bundle: Bundle, options: FindingOptions, known: Known): readon
       strandsFinding(bundle, units, known),
       boltsFinding(bundle, units),
       compoundPassFinding(bundle),
-      screen === 'groups' || screen === 'trials' ? rangeCautionFinding(units) : null,
+      (screen === 'groups' || screen === 'trials') && options.bare !== false ? rangeCautionFinding(units) : null,
       screen === 'aim' ? overshootFinding(options.reach ?? null, options.farthest ?? 0, units) : null,
       braceHeightFinding(bundle, units),
       abilityFinding(bundle, units, known),

@@ -4,6 +4,7 @@ export { abilityFinding } from './ability.ts';
 export { arrowFlawsFinding } from './arrowFlaws.ts';
 export { arrowMassFinding } from './arrowMass.ts';
 export { arrowsMatchFinding } from './arrowsMatch.ts';
+export { bareInHand, type OnTheBench } from './bareInHand.ts';
 export { boltsFinding } from './bolts.ts';
 export { braceHeightFinding, braceStanding, type BraceStanding } from './braceHeight.ts';
 export { centreShotFinding, centreShotPractice } from './centreShot.ts';

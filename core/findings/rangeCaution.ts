@@ -9,7 +9,7 @@ const BEGIN_AT = 10;
 /**
  * The caution before any bare shaft is shot.
  *
- * @equation always a caution where groups are shot, with the distance to begin at: 10 m
+ * @equation always a caution where bare shafts are shot, with the distance to begin at: 10 m
  * @param units - the person's choice of units [record]
  * @returns the finding [record]
  * @validity every bow

@@ -1,10 +1,15 @@
 import { useMemo } from 'react';
 import type { Finding } from '../../../core/findings/finding.ts';
-import { allFindings, type FindingOptions } from '../../../core/findings/index.ts';
+import { allFindings, bareInHand, type FindingOptions } from '../../../core/findings/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
+import type { Id } from '../../../core/model/common.ts';
 import { now } from '../../state/clock.ts';
+import { groupsOf, trialsOf } from '../../state/selectors.ts';
 import { useBench, useBundle, useUnits } from '../../state/useBench.ts';
 import { useRange } from '../aim/useRange.ts';
+import { pairOf } from '../groups/derive.ts';
+import { usePage } from '../groups/store.ts';
+import { useChosenTrial } from '../trials/store.ts';
 
 const known = new WeakMap<Bundle, { readonly asked: string; readonly findings: readonly Finding[] }>();
 
@@ -24,8 +29,21 @@ export function useFindings(): readonly Finding[] {
   const units = useUnits();
   const screen = useBench((state) => state.screen);
   const range = useRange(screen === 'aim' ? bundle : null);
+  const bare = useBareInHand(bundle?.setup.id ?? '', screen === 'trials');
   return useMemo(
-    () => (bundle === null ? [] : findingsOf(bundle, { units, now: now(), screen, ...range })),
-    [bundle, units, screen, range],
+    () => (bundle === null ? [] : findingsOf(bundle, { units, now: now(), screen, bare, ...range })),
+    [bundle, units, screen, bare, range],
   );
+}
+
+/** Whether bare shafts are in hand or planned: on the page of trials by the trial that is open there, else by the groups. */
+function useBareInHand(setupId: Id, ofTrials: boolean): boolean {
+  const groups = useBench(({ records }) => groupsOf(records, setupId));
+  const trials = useBench(({ records }) => trialsOf(records, setupId, false));
+  const page = usePage(setupId);
+  const chosenId = useChosenTrial(setupId);
+  const { first, second } = pairOf(groups, page);
+  const shown = ofTrials ? [] : [first, second].filter((group) => group !== null);
+  const chosen = ofTrials ? (trials.find(({ id }) => id === chosenId) ?? null) : null;
+  return bareInHand({ groups, shown, trials, chosen }, now());
 }

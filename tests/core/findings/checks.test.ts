@@ -1,13 +1,22 @@
 import { describe, expect, it } from 'vitest';
 import {
   allFindings,
+  bareInHand,
   centreShotFinding,
   lookOverFinding,
   nockingPointFinding,
   overshootFinding,
   tillerFinding,
 } from '../../../core/findings/index.ts';
-import { defaultPreferences, exampleNow, type Stamp } from '../../../core/model/index.ts';
+import {
+  defaultPreferences,
+  exampleBare,
+  exampleFletched,
+  exampleNow,
+  type Stamp,
+  type Trial,
+} from '../../../core/model/index.ts';
+import { exampleTrial } from '../../../core/trials/index.ts';
 import { setUp } from '../trials/build.ts';
 
 const { units } = defaultPreferences;
@@ -102,6 +111,45 @@ describe('the ground beyond the target', () => {
 
   it('waits while the speed is not known', () => {
     expect(overshootFinding(null, 50, units).level).toBe('waiting');
+  });
+});
+
+describe('the caution for bare shafts', () => {
+  const warned = (bare?: boolean) =>
+    list(setUp(), { screen: 'groups', ...(bare === undefined ? {} : { bare }) }).some(({ id }) => id === 'range');
+  const none = { groups: [], shown: [], trials: [], chosen: null };
+  const long = { ...exampleNow, at: new Date(Date.parse(exampleNow.at) + 90 * 24 * 3_600_000).toISOString() };
+  const trial = (kind: Trial['trial'], patch: Partial<Trial> = {}): Trial => ({
+    ...exampleTrial(kind).trial,
+    ended: null,
+    ...patch,
+  });
+
+  it('stands at the head, and only where somebody knows of none is it left off', () => {
+    expect([warned(), warned(true), warned(false)]).toEqual([true, true, false]);
+    expect(list(setUp(), { screen: 'trials', bare: true }).find(({ level }) => level === 'caution')?.id).toBe('range');
+  });
+
+  it('is due wherever bare shafts are planned, begun, shot or looked at', () => {
+    const today = { ...exampleBare, context: { ...exampleBare.context, shotAt: exampleNow } };
+    expect(bareInHand({ ...none, groups: [today] }, exampleNow)).toBe(true);
+    expect(bareInHand({ ...none, groups: [today], chosen: trial('walk-back') }, exampleNow)).toBe(true);
+    expect(bareInHand({ ...none, groups: [exampleBare], shown: [exampleFletched, exampleBare] }, long)).toBe(true);
+    for (const kind of ['bare shaft', 'nocking point'] as const) {
+      expect(bareInHand({ ...none, trials: [trial(kind)] }, long), kind).toBe(true);
+      expect(bareInHand({ ...none, chosen: trial(kind, { ended: exampleNow }) }, long), kind).toBe(true);
+    }
+    expect(bareInHand({ ...none, chosen: trial('paper tear', { plan: { ...trial('paper tear').plan, others: 2 } }) }, long)).toBe(
+      true,
+    );
+  });
+
+  it('is not due while fletched arrows alone are shot', () => {
+    expect(bareInHand({ ...none, groups: [exampleFletched], shown: [exampleFletched] }, exampleNow)).toBe(false);
+    expect(bareInHand({ ...none, groups: [exampleBare] }, long)).toBe(false);
+    for (const kind of ['walk-back', 'brace height', 'a against b'] as const)
+      expect(bareInHand({ ...none, trials: [trial('bare shaft')], chosen: trial(kind) }, long), kind).toBe(false);
+    expect(bareInHand({ ...none, trials: [trial('bare shaft', { ended: exampleNow })] }, long)).toBe(false);
   });
 });
 
