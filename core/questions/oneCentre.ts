@@ -24,10 +24,12 @@ const TEXT =
  * @source brown-forsythe-1974
  * @example oneCentreQuestion(asked({ group: exampleFletched, beside: null, others: [], bundle: exampleBundle, shaftRadius: 0.0029, units: defaultPreferences.units })).state // "cannot tell"
  */
-export function oneCentreQuestion({ group, history, shots, units }: Asked): Question {
+export function oneCentreQuestion({ group, history, shots, units, walkBack }: Asked): Question {
   const measured = groupMeasures(shots);
   if (!measured.ok) return unanswered('one centre', ASK, measured.problem, TEXT);
-  const groups = [...history.slice(1 - MOST_GROUPS), group];
+  // A walk-back keeps one sight setting at all distances: its centres are of another aim.
+  const before = history.filter(({ id }) => walkBack?.has(id) !== true);
+  const groups = [...before.slice(1 - MOST_GROUPS), group];
   if (groups.length < 2)
     return unanswered(
       'one centre',

@@ -1,6 +1,7 @@
 import type { Why } from '../findings/finding.ts';
 import type { Ellipse, Interval, Point } from '../group/index.ts';
 import type { Bundle } from '../model/bundle.ts';
+import type { Id } from '../model/common.ts';
 import type { ShotGroup } from '../model/group.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 
@@ -24,6 +25,8 @@ export interface QuestionInput {
   readonly beside: ShotGroup | null;
   /** Other groups of this archer and bow; those that were not shot alike are left aside. */
   readonly others: readonly ShotGroup[];
+  /** Groups that were shot for a walk-back, at one mark with one sight setting for all distances: where they lie is asked of the trial. */
+  readonly walkBack?: ReadonlySet<Id>;
   readonly bundle: Bundle;
   /** Half the shaft's diameter [m]. */
   readonly shaftRadius: number;

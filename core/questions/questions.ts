@@ -26,6 +26,9 @@ const steps: readonly ((input: Asked) => Question | null)[] = [
   oneCentreQuestion,
 ];
 
+/** What rests on where the group lies from the middle of the face. */
+const ofThePlace: ReadonlySet<(input: Asked) => Question | null> = new Set([aimQuestion, scoreQuestion, oneCentreQuestion]);
+
 const rank: Readonly<Record<Standing, number>> = { act: 0, figure: 1, open: 2, clear: 3 };
 
 /**
@@ -45,7 +48,7 @@ export function inOrder(questions: readonly Question[]): readonly Question[] {
 /**
  * The questions of a group one by one, each answered only when it is called: a page can draw between two of them.
  *
- * @equation one function a question; null for one that does not arise
+ * @equation one function a question; null for one that does not arise; none of where a group lies for one of a walk-back, whose one aim was for all distances
  * @param input - group, groups beside and before it, set-up and units [record]
  * @returns the functions [list]
  * @validity any groups
@@ -54,7 +57,8 @@ export function inOrder(questions: readonly Question[]): readonly Question[] {
  */
 export function questionSteps(input: QuestionInput): readonly (() => Question | null)[] {
   const ready = asked(input);
-  return steps.map((step) => () => step(ready));
+  const fit = input.walkBack?.has(input.group.id) === true ? steps.filter((step) => !ofThePlace.has(step)) : steps;
+  return fit.map((step) => () => step(ready));
 }
 
 /**

@@ -86,6 +86,16 @@ const everyTrialOf = perRecords((records: Records, setupId: Id | null): readonly
   return found.sort((a, b) => b.born.at.localeCompare(a.born.at));
 });
 
+/** Every group that was shot for a walk-back, of any set-up and on the shelf or not. */
+export const walkBackGroups = perRecords((records: Records): ReadonlySet<Id> => {
+  const found = new Set<Id>();
+  for (const record of records.values()) {
+    if (record.kind !== 'trial' || record.trial !== 'walk-back') continue;
+    for (const { first, second } of record.groups) for (const id of [first, second]) if (id !== null) found.add(id);
+  }
+  return found;
+});
+
 /** The trials of one set-up, newest first: on the shelf, or put away. */
 export const trialsOf = perRecords((records: Records, setupId: Id | null, away: boolean): readonly Trial[] =>
   everyTrialOf(records, setupId).filter((trial) => (trial.archivedAt !== null) === away),

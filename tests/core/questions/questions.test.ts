@@ -139,6 +139,24 @@ describe('the questions of a group', () => {
     expect(answer([noon, twin])).toContain('the group of 20 Mar 2026, 13:05 (no. 2 of that minute) (');
   });
 
+  it('ask nothing of where a walk-back’s group lies, nor hold another group against its centre', () => {
+    const group = groupOn(
+      90,
+      roundShots(13, 6, 0.02).map(({ x, y }) => ({ x, y: y - 0.25 })),
+    );
+    const before = groupOn(80, roundShots(14, 6, 0.02));
+    const asked = (walkBack: readonly string[], of = group, others = [before]) =>
+      groupQuestions(inputOf(of, { others, walkBack: new Set(walkBack) })).map(({ id, answer }) => ({ id, answer }));
+    const ids = asked([group.id]).map(({ id }) => id);
+    for (const id of ['aim', 'score', 'one centre']) expect(ids, id).not.toContain(id);
+    for (const id of ['size', 'flyer', 'odd', 'drift', 'tighter', 'shape']) expect(ids, id).toContain(id);
+    expect(asked([]).map(({ id }) => id)).toContain('aim');
+    const later = groupOn(95, roundShots(15, 6, 0.02));
+    const centre = (walkBack: readonly string[]) => asked(walkBack, later, [group]).find(({ id }) => id === 'one centre')?.answer;
+    expect(centre([])).toMatch(/^No: 2 groups/);
+    expect(centre([group.id])).toBe('Cannot tell yet.');
+  });
+
   it('leave shots out of every figure, and show them with and without', () => {
     const shots = roundShots(8, 12, 0.02).map((at, i) => ({ ...at, arrow: i + 1 }));
     const far = { x: 0.2, y: 0.2, arrow: 13, leftOut: 'a gust' };

@@ -3,7 +3,7 @@ import type { Question, QuestionInput } from '../../../../core/questions/index.t
 import { counted } from '../../../../core/model/group.ts';
 import type { Bundle } from '../../../../core/model/bundle.ts';
 import { Fraction } from '../../../design/index.ts';
-import { groupsOfBow } from '../../../state/selectors.ts';
+import { groupsOfBow, walkBackGroups } from '../../../state/selectors.ts';
 import { useBench, useUnits } from '../../../state/useBench.ts';
 import type { OneGroup } from '../derive.ts';
 import { LeaveOut } from '../entry/LeaveOut.tsx';
@@ -26,21 +26,30 @@ const LEAST = 2;
 const WAITING =
   'From two shots on: is it on the aim, how big is it, is there a flyer, is one arrow odd, did it drift, is it tighter than before, what would it score. Number the arrows and note the ends, and all of it can be asked.';
 
-/** Aim, flyer, odd arrow, drift, tighter, one centre, and the shape twice (height against width, then an oval that leans): 1 - 0.95⁸ = 0.34. */
-const BY_CHANCE =
-  'Seven of these are asked at 1 in 20 each, the shape twice: about one good group in three shows one of them by chance alone.';
+/** What is asked at 1 in 20; the shape is asked twice, height against width and then an oval that leans. */
+const atOneInTwenty: readonly Question['id'][] = ['aim', 'flyer', 'odd', 'drift', 'tighter', 'shape', 'shape', 'one centre'];
+
+function byChance(questions: readonly Question[]): string {
+  const asked = atOneInTwenty.filter((each) => questions.some(({ id }) => id === each)).length;
+  const shown = Math.round(100 * (1 - 0.95 ** asked));
+  return `${asked} tests stand behind these, at 1 in 20 each: about ${shown} of 100 good groups show something by chance alone.`;
+}
+
+const WALK_BACK =
+  'Shot for a walk-back, at one mark with one sight setting for all distances: where it lies is read there, on the page of the trial, and no score is asked of it here.';
 
 /** What a technician asks of one group: a list of short answers, each with a page behind it. */
 export function Questions({ bundle, first, second, entering, shaftRadius }: Props) {
   const units = useUnits();
   const others = useBench((state) => groupsOfBow(state.records, bundle.archer.id, bundle.bow.id));
+  const walkBack = useBench((state) => walkBackGroups(state.records));
   const [turned, setTurned] = useState<string | null>(null);
   const both = second === null ? [first] : [first, second];
   const about = both.find(({ group }) => group.id === turned) ?? entering;
   const beside = both.find((one) => one !== about) ?? null;
   const input: QuestionInput = useMemo(
-    () => ({ group: about.group, beside: beside?.group ?? null, others, bundle, shaftRadius, units }),
-    [about.group, beside?.group, others, bundle, shaftRadius, units],
+    () => ({ group: about.group, beside: beside?.group ?? null, others, walkBack, bundle, shaftRadius, units }),
+    [about.group, beside?.group, others, walkBack, bundle, shaftRadius, units],
   );
   const answered = useQuestions(input);
   const few = counted(about.group).length < LEAST;
@@ -57,6 +66,7 @@ export function Questions({ bundle, first, second, entering, shaftRadius }: Prop
         </button>
       )}
       {few && <p className="note">{WAITING}</p>}
+      {!few && walkBack.has(about.group.id) && <p className="note">{WALK_BACK}</p>}
       <ul hidden={few}>
         {answered?.questions.map((question) => (
           <li key={question.id} className={`says-${question.standing}`}>
@@ -85,7 +95,7 @@ export function Questions({ bundle, first, second, entering, shaftRadius }: Prop
       </ul>
       {/* The group that takes the next shot has this page beside its face. */}
       {about !== entering && <LeaveOut group={about.group} />}
-      {answered !== null && !few && <p className="tick-note">{BY_CHANCE}</p>}
+      {answered !== null && !few && <p className="tick-note">{byChance(answered.questions)}</p>}
       {answered !== null && page !== null && (
         <QuestionPage question={page} input={answered.input} onClose={() => setOpen(null)} />
       )}
