@@ -5,7 +5,7 @@ import { verdictWords } from '../sentences.ts';
 import { stepOf } from '../step.ts';
 import type { Pair } from '../timesWider.ts';
 import { countText } from '../words.ts';
-import { countFigures, placeFigure, sizeFigure } from './figures.ts';
+import { countFigures, sizeFigure, wayFigure } from './figures.ts';
 import type { ShiftPoint } from './plot.ts';
 import { shiftOver } from './shiftOver.ts';
 import type { SizesCompared } from './sizes.ts';
@@ -53,7 +53,10 @@ export function betweenFigures(
   return [
     ...points.flatMap(({ distance, dx, dy, halfX, halfY }) => {
       const at = textQuantity(distance, 'distance', units);
-      return [placeFigure(`B right of A at ${at}`, dx, halfX, units), placeFigure(`B above A at ${at}`, dy, halfY, units)];
+      return [
+        wayFigure([`B right of A at ${at}`, `B left of A at ${at}`], dx, halfX, units),
+        wayFigure([`B above A at ${at}`, `B below A at ${at}`], dy, halfY, units),
+      ];
     }),
     ...(sizes?.spreads ?? []).map(({ value, low, high }, i) =>
       sizeFigure(`Spread of ${i === 0 ? 'A' : 'B'} at ${far}`, value, low, high, units),

@@ -28,6 +28,27 @@ export function placeFigure(name: string, value: number, half: number, units: Un
 }
 
 /**
+ * A place on the face as a row of figures that says to which side it lies, instead of a sign.
+ *
+ * @equation the first way from nought up, the second below; the size; ± half width of its 95 % interval
+ * @param ways - what it is on its one side and on the other [list]
+ * @param value - the value [m]
+ * @param half - half width of the interval [m]
+ * @param units - the person's choice of units [record]
+ * @returns the row [record]
+ * @validity finite lengths
+ * @source own derivation
+ * @example wayFigure(['To the right', 'To the left'], -0.022, 0.02, defaultPreferences.units).name // "To the left"
+ */
+export function wayFigure(ways: readonly [string, string], value: number, half: number, units: UnitChoice): TrialFigure {
+  const digits = decimals(units);
+  return {
+    ...placeFigure(ways[value < 0 ? 1 : 0], value, half, units),
+    value: textQuantity(Math.abs(value), 'setting', units, { digits }),
+  };
+}
+
+/**
  * A length on the face that has no sign, as a row of figures.
  *
  * @equation value; low end to high end of its 95 % interval

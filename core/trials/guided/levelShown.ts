@@ -3,7 +3,7 @@ import type { Why } from '../../findings/finding.ts';
 import type { UnitChoice } from '../../model/preferences.ts';
 import { sources } from '../../sources.ts';
 import { showQuantity, textQuantity } from '../../units/index.ts';
-import { countFigures, placeFigure } from './figures.ts';
+import { countFigures, wayFigure } from './figures.ts';
 import type { HeightsAlong } from './heightsAlong.ts';
 import { NOCKING_STEP } from './levelStep.ts';
 import type { Spanned } from './plot.ts';
@@ -22,15 +22,17 @@ import type { TrialInput, TrialReading } from './types.ts';
  */
 export function levelFigures(input: TrialInput, { points, line, arrows }: HeightsAlong): TrialReading['figures'] {
   const { units } = input;
+  const each = textQuantity(NOCKING_STEP, 'setting', units);
   return [
-    ...points.map(({ setting, value, high }) =>
-      placeFigure(`Bare above fletched at ${textQuantity(setting, 'setting', units)}`, value, high - value, units),
-    ),
+    ...points.map(({ setting, value, high }) => {
+      const at = textQuantity(setting, 'setting', units);
+      return wayFigure([`Bare above fletched at ${at}`, `Bare below fletched at ${at}`], value, high - value, units);
+    }),
     ...(line === null
       ? []
       : [
-          placeFigure(
-            `For each ${textQuantity(NOCKING_STEP, 'setting', units)} higher`,
+          wayFigure(
+            [`Bare higher for each ${each} higher`, `Bare lower for each ${each} higher`],
             line.slope.value * NOCKING_STEP,
             ((line.slope.high - line.slope.low) / 2) * NOCKING_STEP,
             units,

@@ -8,7 +8,7 @@ import { shiftWhy } from '../shiftWhy.ts';
 import { howMany, stepOf } from '../step.ts';
 import { countText } from '../words.ts';
 import { bareEvidence, barePlaces, type BareEvidence } from './bareEvidence.ts';
-import { countFigures, placeFigure } from './figures.ts';
+import { countFigures, wayFigure } from './figures.ts';
 import { contextCauses, findingCauses } from './findingCauses.ts';
 import { gated, outcome, voided } from './outcome.ts';
 import type { TrialFigure, TrialInput, TrialReading } from './types.ts';
@@ -139,19 +139,22 @@ function causesFor(input: TrialInput, axes: BareEvidence['axes'], weakens: reado
   return found.filter(({ cause }, i) => found.findIndex((other) => other.cause === cause) === i);
 }
 
+const sides = (at: string, all = '') => [`To the right${all} at ${at}`, `To the left${all} at ${at}`] as const;
+const heights = (at: string, all = '') => [`Upwards${all} at ${at}`, `Downwards${all} at ${at}`] as const;
+
 function figuresOf(input: TrialInput, { shift, points, far, distances }: BareEvidence): readonly TrialFigure[] {
   const { units } = input;
   const at = (distance: number) => textQuantity(distance, 'distance', units);
   const rows = points.flatMap(({ distance, dx, dy, halfX, halfY }) => [
-    placeFigure(`To the right at ${at(distance)}`, dx, halfX, units),
-    placeFigure(`Upwards at ${at(distance)}`, dy, halfY, units),
+    wayFigure(sides(at(distance)), dx, halfX, units),
+    wayFigure(heights(at(distance)), dy, halfY, units),
   ]);
   const both =
     shift === null || distances < 2
       ? []
       : [
-          placeFigure(`To the right, all together, at ${at(far.distance)}`, shift.dx, shift.half.x, units),
-          placeFigure(`Upwards, all together, at ${at(far.distance)}`, shift.dy, shift.half.y, units),
+          wayFigure(sides(at(far.distance), ', all together,'), shift.dx, shift.half.x, units),
+          wayFigure(heights(at(far.distance), ', all together,'), shift.dy, shift.half.y, units),
         ];
   const [fletched, bare] = points.reduce(([a, b], { arrows }) => [a + arrows[0], b + arrows[1]], [0, 0]);
   return [...both, ...rows, ...countFigures(input, `${fletched} fletched and ${bare} bare`)];

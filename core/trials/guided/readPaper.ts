@@ -6,7 +6,7 @@ import type { NextStep } from '../reading.ts';
 import { clearanceStep } from '../remedies.ts';
 import { stepOf } from '../step.ts';
 import { USUAL_TEAR, usualTearText } from './disputed.ts';
-import { placeFigure } from './figures.ts';
+import { wayFigure } from './figures.ts';
 import { notForFingers } from './notForFingers.ts';
 import { gated, outcome } from './outcome.ts';
 import { tearEvidence, type TearEvidence } from './tears.ts';
@@ -117,17 +117,13 @@ const leave = ({ changes }: TearEvidence, input: TrialInput): NextStep =>
 
 function figuresOf(evidence: TearEvidence, { units, trial }: TrialInput): readonly TrialFigure[] {
   const { across, up, n, fletching } = evidence;
+  const kind = fletching === 'bare' ? 'Bare' : 'Fletched';
   const from = [...new Set(trial.tears.filter((tear) => tear.fletching === fletching).map(({ distance }) => distance))].sort(
     (a, b) => a - b,
   );
   return [
-    placeFigure(`${fletching === 'bare' ? 'Bare' : 'Fletched'}, nock upwards`, up.value, up.high - up.value, units),
-    placeFigure(
-      `${fletching === 'bare' ? 'Bare' : 'Fletched'}, nock to the right`,
-      across.value,
-      across.high - across.value,
-      units,
-    ),
+    wayFigure([`${kind}, nock upwards`, `${kind}, nock downwards`], up.value, up.high - up.value, units),
+    wayFigure([`${kind}, nock to the right`, `${kind}, nock to the left`], across.value, across.high - across.value, units),
     {
       name: `Tears, ${fletching}`,
       value: `${n} from ${from.map((z) => textQuantity(z, 'distance', units)).join(', ')}`,

@@ -1,6 +1,6 @@
 import { weightedFit, type WalkBack, type WalkBackDistance } from '../../group/index.ts';
 import { textQuantity } from '../../units/index.ts';
-import { countFigures, placeFigure } from './figures.ts';
+import { countFigures, wayFigure } from './figures.ts';
 import type { TrialPlot } from './plot.ts';
 import type { TrialFigure, TrialInput } from './types.ts';
 
@@ -28,9 +28,19 @@ export function walkBackFigures(
   const bow = line.bend;
   const grow = Math.abs(bow.curvature) > 0 ? bow.bow / Math.abs(bow.curvature) : 0;
   return [
-    placeFigure(`Slant to the right at ${at}`, Math.tan(line.angle) * far, half * far, units),
-    placeFigure('Start at the bow, to the right', line.start, (line.startInterval[1] - line.startInterval[0]) / 2, units),
-    placeFigure('Bulge to the left', bow.curvature * grow, ((bow.interval[1] - bow.interval[0]) / 2) * grow, units),
+    wayFigure([`Slant to the right at ${at}`, `Slant to the left at ${at}`], Math.tan(line.angle) * far, half * far, units),
+    wayFigure(
+      ['Start at the bow, to the right', 'Start at the bow, to the left'],
+      line.start,
+      (line.startInterval[1] - line.startInterval[0]) / 2,
+      units,
+    ),
+    wayFigure(
+      ['Bulge to the left', 'Bulge to the right'],
+      bow.curvature * grow,
+      ((bow.interval[1] - bow.interval[0]) / 2) * grow,
+      units,
+    ),
     ...countFigures(input, `${line.arrows} from ${line.distances} distances`),
   ];
 }

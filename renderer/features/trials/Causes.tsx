@@ -1,8 +1,28 @@
 import type { Cause } from '../../../core/trials/index.ts';
 import { Fraction } from '../../design/index.ts';
 
-/** What may lie behind a reading, each with what speaks for it and what against. */
+/** What may lie behind a reading, each with what speaks for it and what against; those of which nothing is known share a line. */
 export function Causes({ causes }: { causes: readonly Cause[] }) {
+  const told = causes.filter(({ evidenceFor, evidenceAgainst }) => evidenceFor.length + evidenceAgainst.length > 0);
+  const untold = causes.filter((cause) => !told.includes(cause));
+  return (
+    <>
+      {told.length > 0 && <Table causes={told} />}
+      {untold.length > 0 && (
+        <p className="note">
+          {told.length > 0
+            ? 'It may also be, with nothing for or against it known here: '
+            : 'What may lie behind it, with nothing for or against it known here: '}
+          <Fraction>{untold.map(({ cause }) => lowered(cause)).join('; ')}</Fraction>.
+        </p>
+      )}
+    </>
+  );
+}
+
+const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+function Table({ causes }: { causes: readonly Cause[] }) {
   return (
     <table className="table causes">
       <thead>

@@ -92,11 +92,13 @@ function OnFace({ input, trial, rows, row, group, size }: OnFaceProps) {
       <RowHead row={row} count={count} />
       <div className="face-tools">
         <TypedShot entering={group} />
-        <FrameButton frame={frame} />
-        <button type="button" className="link" onClick={() => setSheet(true)}>
-          Table
-        </button>
-        <FromPhoto group={group} />
+        <ShotTools group={group}>
+          <FrameButton frame={frame} />
+          <button type="button" className="link" onClick={() => setSheet(true)}>
+            Table
+          </button>
+          <FromPhoto group={group} />
+        </ShotTools>
       </div>
       <FaceEntry
         first={a}
@@ -107,7 +109,6 @@ function OnFace({ input, trial, rows, row, group, size }: OnFaceProps) {
         size={size}
         {...named(trial, a.group === group && row.which === 'second')}
       />
-      <ShotTools group={group} />
       <LeaveOut group={group} />
       <FaceHint />
       {sheet && <ShotsSheet group={group} onClose={() => setSheet(false)} />}
