@@ -63,7 +63,7 @@ export function fitMarks(marks: readonly KnownMark[], scale: SightScale, priors:
       `The marks for ${together(counted.map(({ distance }) => farWords(distance)))} fit no flight of this bow: they miss ${wider.toFixed(0)} times as far as arrows scatter. Check the unit of the scale, which way its numbers grow, and each reading.`,
       'marks',
     );
-  const told = { marks: counted, scale, figures: figuresOf(solved, wider, scale), judged, wider };
   const { parameters, covariance } = solved;
-  return ok({ ...told, priors, parameters, covariance, notes: markNotes(told) });
+  const told = { marks: counted, scale, priors, parameters, figures: figuresOf(solved, wider, scale), wider, judged };
+  return ok({ ...told, covariance, notes: markNotes(told) });
 }

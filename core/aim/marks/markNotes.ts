@@ -1,10 +1,11 @@
 import type { Problem } from '../../model/problem.ts';
 import { countWord, together } from '../../model/sentence.ts';
+import { heldAgainst } from './heldAgainst.ts';
 import { turningDistance } from './turningDistance.ts';
 import type { FittedMarks } from './types.ts';
 import { farWords, readWords } from './words.ts';
 
-type Told = Pick<FittedMarks, 'marks' | 'scale' | 'figures' | 'judged' | 'wider'>;
+type Told = Omit<FittedMarks, 'covariance' | 'notes'>;
 
 const note = (code: string, sentence: string): Problem => ({ code, sentence, field: 'marks' });
 
@@ -32,8 +33,8 @@ function fitting({ judged, scale: { unit } }: Told): Problem[] {
 /**
  * What a person must know of a fit of marks.
  *
- * @equation one mark: figures lead; marks that do not fit; S ≥ 1.5: intervals wider; marks nearer than the turning distance
- * @param told - marks, scale, figures, verdicts and S [record]
+ * @equation one mark: figures lead; marks that do not fit; a figure that they speak against; S ≥ 1.5: intervals wider; marks nearer than the turning distance
+ * @param told - the fit without its notes [record]
  * @returns a note each, none when all is well [list]
  * @validity a fit that was made
  * @source own derivation
@@ -51,12 +52,22 @@ export function markNotes(told: Told): Problem[] {
     );
   else if (new Set(marks.map(({ distance }) => distance)).size === 1)
     notes.push(note('one-distance', 'All marks are for one distance: shoot in another one, far from it.'));
-  notes.push(...fitting(told));
+  const misfits = fitting(told);
+  notes.push(...misfits);
+  // A mark that is plainly wrong drags the figures along: first things first.
+  const held = misfits.length > 0 ? null : heldAgainst(told);
+  if (held !== null)
+    notes.push(
+      note(
+        'against-figures',
+        `The marks ask for ${held}: check that figure, the unit of the scale and which way its numbers grow.`,
+      ),
+    );
   if (wider >= 1.5)
     notes.push(
       note(
         'wider',
-        `The marks miss one another ${wider.toFixed(1)} times as far as their arrows scatter: every interval was widened by as much.`,
+        `The marks miss one another${held === null ? '' : ' and what was held'} ${wider.toFixed(1)} times as far as can be by chance: every interval was widened by as much.`,
       ),
     );
   // Figures that marks pull so far apart say nothing of where the readings turn.

@@ -125,6 +125,17 @@ describe('A fit of sight marks', () => {
     expect(wide / narrow / torn.wider).toBeLessThan(1.1);
   });
 
+  it('says which figure the marks speak against, and widens with it', () => {
+    const slow = marksOf({ speed: 44, eyeHeight: 0.12, k: 0.0022, sightRadius: 0.85, zero: 10 }, [18, 30, 50, 70]);
+    const { notes, wider, judged } = fitOf(slow);
+    expect(judged.map(({ verdict }) => verdict)).toEqual(['fits', 'fits', 'fits', 'fits']);
+    expect(wider).toBeGreaterThan(1.5);
+    expect(notes.map(({ code }) => code)).toEqual(['against-figures', 'wider']);
+    expect(notes[0]?.sentence).toMatch(
+      /^The marks ask for an arrow speed of 4\d\.\d m\/s, where 52\.0 m\/s to 60\.3 m\/s was held: /,
+    );
+  });
+
   it('says that one mark leaves the figures to lead, and so do two at one distance', () => {
     const truth = { speed: 56, eyeHeight: 0.12, k: 0.0022, sightRadius: 0.85, zero: 10 };
     const one = fitOf(marksOf(truth, [30]));
