@@ -32,6 +32,9 @@ interface Props {
 const nameIn = (one: OneGroup, other: OneGroup | null, place: string) =>
   other !== null && one.group.fletching === other.group.fletching ? place : nameOfGroup(one.group);
 
+/** What a click on a dot does. */
+const onDot = (name: string, inHand: boolean): string => (inHand ? `${name} is in hand` : `takes ${name} in hand`);
+
 /** The face that takes the shots: one click or one Enter each, with the loupe at the pointer and the figures in the margins. */
 export const FaceEntry = memo(function FaceEntry({ first, second, entering, half, shaftRadius, size, names }: Props) {
   const units = useUnits();
@@ -131,7 +134,11 @@ export const FaceEntry = memo(function FaceEntry({ first, second, entering, half
                     at={at}
                     shaftRadius={shaftRadius}
                     next={`${nextEnd !== null && nextEnd !== end ? `end ${nextEnd}, ` : ''}${nextText(entering.shots, nextEnd)}`}
-                    takes={over === undefined ? null : shotName(over, entering.shots).replace(/ of end .*/, '')}
+                    on={
+                      over === undefined
+                        ? null
+                        : onDot(shotName(over, entering.shots).replace(/ of end .*/, ''), over === chosenShot)
+                    }
                     units={units}
                     shots={few}
                   />

@@ -4,6 +4,7 @@ import type { OneGroup } from './derive.ts';
 import './entry/entry.css';
 import { EndLine } from './entry/EndLine.tsx';
 import { FrameButton } from './entry/FrameButton.tsx';
+import { ShotTools } from './entry/ShotTools.tsx';
 import { ShotsButton } from './entry/ShotsButton.tsx';
 import { TypedShot } from './entry/TypedShot.tsx';
 import type { Frame } from './entry/useFrame.ts';
@@ -42,9 +43,11 @@ export function FaceTools({ bundle, first, second, entering, frame }: Props) {
       )}
       <TypedShot entering={entering} />
       <EndLine entering={entering} />
-      <FrameButton frame={frame} />
-      <ShotsButton entering={entering} />
-      <FromPhoto group={entering} />
+      <ShotTools group={entering}>
+        <FrameButton frame={frame} />
+        <ShotsButton entering={entering} />
+        <FromPhoto group={entering} />
+      </ShotTools>
     </div>
   );
 }

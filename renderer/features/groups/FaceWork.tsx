@@ -2,7 +2,6 @@ import type { Bundle } from '../../../core/model/bundle.ts';
 import type { OneGroup } from './derive.ts';
 import { FaceHint } from './entry/FaceHint.tsx';
 import { LeaveOut } from './entry/LeaveOut.tsx';
-import { ShotTools } from './entry/ShotTools.tsx';
 import { useFrame } from './entry/useFrame.ts';
 import { FaceEntry } from './FaceEntry.tsx';
 import { FaceTools } from './FaceTools.tsx';
@@ -17,7 +16,7 @@ interface Props {
   size: number;
 }
 
-/** The face with its tools: above it where the next shot goes, below it what becomes of the one in hand. */
+/** The face with its tools above it, and below it how they are used. */
 export function FaceWork({ bundle, first, second, entering: { group }, shaftRadius, size }: Props) {
   const { whole } = usePage(bundle.setup.id);
   const frame = useFrame([first, second], group, whole, (asked) => turnTo(bundle.setup.id, { whole: asked }));
@@ -25,7 +24,6 @@ export function FaceWork({ bundle, first, second, entering: { group }, shaftRadi
     <>
       <FaceTools bundle={bundle} first={first} second={second} entering={group} frame={frame} />
       <FaceEntry first={first} second={second} entering={group} half={frame.half} shaftRadius={shaftRadius} size={size} />
-      <ShotTools group={group} />
       <LeaveOut group={group} />
       <FaceHint />
     </>

@@ -13,8 +13,8 @@ interface Props {
   shaftRadius: number;
   /** What the next shot will be: "shot 4 next". */
   next: string;
-  /** The shot that a click here takes in hand instead. */
-  takes: string | null;
+  /** Instead of that, what a click on a dot does. */
+  on: string | null;
   units: UnitChoice;
   shots: readonly Point[];
 }
@@ -44,7 +44,7 @@ function corner(view: FaceView, pointer: Point, radius: number, shots: readonly 
 }
 
 /** A magnified look at where the shot would go, in the corner away from it, with its place and its ring. */
-export function Loupe({ face, view, at, shaftRadius, next, takes, units, shots }: Props) {
+export function Loupe({ face, view, at, shaftRadius, next, on, units, shots }: Props) {
   const clip = useId();
   const here = toPixel(view, at);
   const radius = Math.max(42, view.size * 0.125);
@@ -84,9 +84,7 @@ export function Loupe({ face, view, at, shaftRadius, next, takes, units, shots }
           {place(at.x)}, {place(at.y)} {units.setting}
         </text>
         <text className="tick" y={radius + 38} textAnchor="middle">
-          {takes === null
-            ? `${score.points === 0 ? 'off the rings' : `ring ${score.points}`}; ${next}`
-            : `takes ${takes} in hand`}
+          {on ?? `${score.points === 0 ? 'off the rings' : `ring ${score.points}`}; ${next}`}
         </text>
       </g>
     </g>

@@ -1,24 +1,25 @@
+import type { ReactNode } from 'react';
 import type { ShotGroup } from '../../../../core/model/group.ts';
 import { useBenchApi } from '../../../state/useBench.ts';
 import { leaveOut, removeShot } from '../edits.ts';
 import { endInHand, shotName } from './ends.ts';
 import { setEntry, useEntry } from './store.ts';
 
-/** Under the face: what can be done with the shot in hand, else with the last one, said by its name. */
-export function ShotTools({ group }: { group: ShotGroup }) {
+/** The line of tools right above the face: what is given, and what can be done with the shot in hand, else with the last one, said by its name. */
+export function ShotTools({ group, children }: { group: ShotGroup; children?: ReactNode }) {
   const bench = useBenchApi();
   const entry = useEntry(group.id);
   const { shotInHand, pinned = null } = entry;
   const chosen = group.shots.find(({ id }) => id === shotInHand);
   const shot = chosen ?? (pinned === null ? group.shots.at(-1) : group.shots.findLast(({ end }) => end === pinned));
   const end = endInHand(group.shots, entry);
-  // The end in hand need not be said again.
-  const name =
-    shot === undefined ? 'the last shot' : shotName(shot, group.shots).replace(shot.end === end ? / of end .*/ : '', '');
+  const full = shot === undefined ? 'the last shot' : shotName(shot, group.shots);
+  // One line has room for both names; the end in hand need not be said again.
+  const name = shot?.end === end ? full.replace(/ of end .*/, '') : full.replace(' of end', ', end');
   const isOut = shot !== undefined && shot.leftOut !== null;
   return (
     <div className="shot-tools">
-      <span className="faint">{shot === undefined ? 'no shot yet' : chosen === undefined ? 'last shot' : 'in hand'}</span>
+      {children}
       <button
         type="button"
         className="link"
@@ -30,7 +31,13 @@ export function ShotTools({ group }: { group: ShotGroup }) {
           else setEntry(group.id, { leaving: shot.id });
         }}
       >
-        {isOut ? `Count it again: ${name}` : `Leave out ${name}`}
+        {isOut ? (
+          <>
+            Count it again<span className="heard">: {name}</span>
+          </>
+        ) : (
+          `Leave out ${name}`
+        )}
       </button>
       <button
         type="button"
