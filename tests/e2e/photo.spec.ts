@@ -104,6 +104,7 @@ test('a picture of the target becomes shots within 3 mm, is kept with them, and 
   bench: { page },
 }) => {
   await openSheet(page, mouse(page));
+  await expect(page.getByRole('button', { name: 'Keep the shots' })).toBeDisabled();
   const buffer = await asPhoneKeepsIt(page, pngOf(photo()));
   await page.getByLabel('Picture of the target').setInputFiles({ name: 'target.jpg', mimeType: 'image/jpeg', buffer });
   await expectFlat(page);
@@ -114,6 +115,10 @@ test('a picture of the target becomes shots within 3 mm, is kept with them, and 
   await page.getByRole('button', { name: 'Straighten the face' }).click();
   await expectFlat(page);
   for (const hole of holes) await clickFace(page, hole);
+  // A click on a hole that is marked takes it in hand; nobody numbered one, so none has a number.
+  await clickFace(page, holes[1]);
+  await expect(page.getByText('4 holes marked.')).toBeVisible();
+  await expect(page.getByRole('textbox', { name: 'arrow’s number, shot 2 of end 1' })).toHaveValue('');
   expect(await barriers(page, 'dialog')).toEqual([]);
   await page.getByRole('button', { name: 'Keep 4 shots' }).click();
   await expect(page.locator('.kept')).toContainText('Shots from a photo');
@@ -201,6 +206,7 @@ test('by keyboard: the search is stopped and taken up again, a hole is marked, n
   await page.keyboard.press('Enter');
   await page.keyboard.type('8');
   await expect(page.getByRole('row', { name: /^8 −15 −2/ })).toBeVisible();
+  await expect(page.getByRole('textbox', { name: 'arrow’s number, arrow 8 of end 1' })).toHaveValue('8');
   await page.keyboard.press('Escape');
   await page.keyboard.press('Escape');
   await expect(page.getByRole('alert')).toContainText('What was entered here is not kept yet');

@@ -67,6 +67,10 @@ test('a pasted table is seen before it is kept, each line’s fate told, and tak
   page,
 }) => {
   await begun(page);
+  await page.getByRole('button', { name: 'Table', exact: true }).click();
+  await expect(page.getByRole('button', { name: 'Keep the shots' })).toBeDisabled();
+  await page.keyboard.press('Escape');
+  await page.getByLabel(/^at, across and up/).focus();
   await page.keyboard.type('1r1u');
   await expect(face(page)).toHaveAttribute('aria-label', / 1 shots in /);
   await page.getByRole('button', { name: 'Table', exact: true }).click();

@@ -9,6 +9,8 @@ interface Props {
   keep: string;
   /** Whether anything was entered that closing would lose. */
   changed: boolean;
+  /** Nothing is there yet that could be kept. */
+  nothing?: boolean;
   /** Why it cannot be kept as it stands; null when it can. */
   wrong: string | null;
   /** What the notebook holds now of what the sheet will write over: another window may write it while this one is open. */
@@ -22,7 +24,18 @@ interface Props {
 }
 
 /** A sheet that is kept as a whole or not at all. Esc and Keep ask once before what was typed or pasted is lost; Cancel does not. */
-export function EntrySheet({ title, keep, changed, wrong, held, onKeep, onClose, wide = false, children }: Props) {
+export function EntrySheet({
+  title,
+  keep,
+  changed,
+  wrong,
+  held,
+  onKeep,
+  onClose,
+  nothing = false,
+  wide = false,
+  children,
+}: Props) {
   /** What a second press will lose: everything, or a table that was pasted and not read. */
   const [asked, setAsked] = useState<'leave' | 'unread' | null>(null);
   const [tried, setTried] = useState(false);
@@ -71,7 +84,7 @@ export function EntrySheet({ title, keep, changed, wrong, held, onKeep, onClose,
       onClose={leave}
       foot={
         <>
-          <button type="button" className="btn go" onClick={() => void write()}>
+          <button type="button" className="btn go" disabled={nothing} onClick={() => void write()}>
             {keep}
           </button>
           <button type="button" className="btn" onClick={onClose}>

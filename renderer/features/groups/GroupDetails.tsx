@@ -2,16 +2,15 @@ import { useState } from 'react';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import type { ShotGroup } from '../../../core/model/group.ts';
 import { Choice, Dialog, Figure, Words } from '../../design/index.ts';
-import { now, whenText } from '../../state/clock.ts';
+import { now } from '../../state/clock.ts';
 import { useBenchApi } from '../../state/useBench.ts';
 import { setContext, setGroup } from './edits.ts';
 import { faceOptions } from './NewGroup.tsx';
 import { LeftOut } from './entry/LeftOut.tsx';
 import { SaveShots } from './entry/SaveShots.tsx';
 import { KeptPhoto } from './photo/KeptPhoto.tsx';
-import { shelfText } from './shelfText.ts';
 import { turnTo } from './store.ts';
-import { useUnits } from '../../state/useBench.ts';
+import { useGroupLines } from './useGroupLines.ts';
 
 interface Props {
   bundle: Bundle;
@@ -24,12 +23,11 @@ const NONE = '';
 
 /** Which two groups are on the page, and what was the case while they were shot. */
 export function GroupDetails({ bundle, first, second, groups }: Props) {
-  const units = useUnits();
+  const lines = useGroupLines(groups);
   const [open, setOpen] = useState<ShotGroup['id'] | null>(null);
-  const today = now();
   const options = [...groups]
     .reverse()
-    .map((group) => ({ value: group.id, text: `${shelfText(group, units)}, ${whenText(group.context.shotAt, today)}` }));
+    .map(({ id }) => ({ value: id, text: `${lines.get(id)?.text ?? ''}, ${lines.get(id)?.when ?? ''}` }));
   const shown = groups.find((group) => group.id === open) ?? null;
   return (
     <section className="group-details">

@@ -1,12 +1,11 @@
 import { useState } from 'react';
-import { now, whenText } from '../../state/clock.ts';
 import { groupsOf } from '../../state/selectors.ts';
-import { useBench, useBundle, useUnits } from '../../state/useBench.ts';
+import { useBench, useBundle } from '../../state/useBench.ts';
 import { RackItem } from '../frame/RackItem.tsx';
 import { besideOf, pairOf } from './derive.ts';
 import { NewGroupPage } from './NewGroup.tsx';
-import { arrowsText, shelfText } from './shelfText.ts';
 import { turnTo, usePage } from './store.ts';
+import { useGroupLines } from './useGroupLines.ts';
 
 /** The groups of this set-up in the rack, newest first. A fletched one is put in the first place, a bare one in the second. */
 export function GroupsShelf() {
@@ -16,12 +15,11 @@ export function GroupsShelf() {
 
 function Shelf({ setupId }: { setupId: string }) {
   const bundle = useBundle();
-  const units = useUnits();
   const groups = useBench((state) => groupsOf(state.records, state.setupId));
+  const lines = useGroupLines(groups);
   const page = usePage(setupId);
   const pair = pairOf(groups, page);
   const [adding, setAdding] = useState(false);
-  const today = now();
   if (bundle === null) return null;
   return (
     <>
@@ -29,8 +27,8 @@ function Shelf({ setupId }: { setupId: string }) {
       {[...groups].reverse().map((group) => (
         <RackItem
           key={group.id}
-          text={shelfText(group, units)}
-          small={`${whenText(group.context.shotAt, today)}, ${arrowsText(group)}`}
+          text={lines.get(group.id)?.text ?? ''}
+          small={lines.get(group.id)?.small ?? ''}
           on={group.id === pair.first?.id || group.id === pair.second?.id}
           onChoose={() => turnTo(setupId, besideOf(pair, group))}
         />

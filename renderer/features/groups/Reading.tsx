@@ -24,11 +24,15 @@ interface Props {
 /** The differences as a table, what the two groups do not share, and the one next change. */
 export function Reading({ bundle, first, second, reading, groups, units }: Props) {
   const same = second !== null && first.group.fletching === second.group.fletching;
+  // While an end is entered those before it are drawn paler.
+  const hasEarlier = [first, second].some((one) => new Set(one?.group.shots.map(({ end }) => end)).size > 1);
   return (
     <>
       <DifferenceTable first={first} second={second} names={same ? ['first', 'second'] : null} reading={reading} units={units} />
       <p className="note faint">
-        Circles, bars and ± are 95 %; the dotted oval holds half of many such shots; grey is within the noise.
+        Circles, bars and ± are 95 %; the dotted oval holds half of many such shots.
+        {second !== null && ' A difference in grey is within the noise.'}
+        {hasEarlier && ' Paler shots are of earlier ends.'}
         {reading !== null && (
           <>
             {' '}

@@ -57,7 +57,8 @@ export function ShotsSheet({ group, onClose }: { group: ShotGroup; onClose(): vo
     <EntrySheet
       title="Shots as a table"
       wide
-      keep={shots.length === 0 ? 'Keep no shots' : `Keep ${shotsText(shots.length)}`}
+      keep={shots.length > 0 ? `Keep ${shotsText(shots.length)}` : opened.length > 0 ? 'Remove every shot' : 'Keep the shots'}
+      nothing={shots.length + opened.length === 0 && wrong === null}
       changed={rows !== start || table !== null}
       wrong={wrong}
       held={group.shots}

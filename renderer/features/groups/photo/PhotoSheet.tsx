@@ -26,7 +26,6 @@ import './photo.css';
 
 const WOULD_LOSE = 'Another picture would lose what is marked here: keep the shots, or take the marks out first.';
 const NOT_SMALL = 'The picture could not be made small enough to be kept. Choose it again.';
-const NONE = 'No hole is marked yet: choose a picture, and click each hole on the straightened face.';
 
 /** Shots read off a photo of the target: a picture, its rings, the straightened face, and a click a hole. Kept as one Change, with the picture made small. */
 export function PhotoSheet({ group, onClose }: { group: ShotGroup; onClose(): void }) {
@@ -104,7 +103,8 @@ export function PhotoSheet({ group, onClose }: { group: ShotGroup; onClose(): vo
       wide
       keep={holes.length === 0 ? 'Keep the shots' : `Keep ${count}`}
       changed={holes.length + marks.length > 0}
-      wrong={read.length === 0 ? NONE : null}
+      nothing={read.length === 0}
+      wrong={null}
       held={group.shots}
       onKeep={keep}
       onClose={onClose}
