@@ -15,6 +15,9 @@ import {
 } from '../../core/model/index.ts';
 import { exampleTrial } from '../../core/trials/index.ts';
 import { settingLanes } from '../../renderer/features/record/lanes.ts';
+import { historyOf } from '../../renderer/features/record/timelineData.ts';
+import type { TimelineData } from '../../renderer/plots/timeline/data.ts';
+import { timelineMarks } from '../../renderer/plots/timeline/marks.ts';
 import { alsoChanged, measuredSince, putBackEdits } from '../../renderer/features/record/putBack.ts';
 import {
   groupsToKeep,
@@ -231,6 +234,46 @@ describe('the history of a set-up', () => {
     expect(values('braceHeight', 0.21)).toEqual([setup.settings.braceHeight]);
     expect(values('braceHeight', null)).toEqual([setup.settings.braceHeight, 0.21]);
     expect(values('buttonTurns', 0.21)).toContain(3.25);
+  });
+
+  it('marks what a trial tried beside the line at the value of each group, and names such a group by its setting and its trial', () => {
+    const trial = exampleTrial('brace height').trial;
+    const steps = [
+      [14, 0.2159],
+      [16, 0.219075],
+    ] as const;
+    const shot = steps.map(([last, step]) => at(exampleFletched, last, '2026-07-01', { distance: 18, ...braced(step) }));
+    const places = steps.map(([last, step]) => ({ distance: 18, step, first: id(last), second: null, speeds: [] }));
+    const trials = [{ ...trial, groups: places }];
+    const groups = [at(exampleFletched, 11, '2026-05-01', { distance: 18 }), ...shot];
+    const brace = settingLanes(exampleBundle, groups, [], trials).find(({ key }) => key === 'braceHeight');
+    expect(brace?.tried.map(({ value }) => value)).toEqual([0.2159, 0.219075]);
+    expect(brace?.steps.map(({ value }) => value)).toEqual([setup.settings.braceHeight]);
+    const { data, sentence, note } = historyOf(exampleBundle, groups, [], null, defaultPreferences.units, trials, []);
+    expect(data?.sizes.points.map(({ tried }) => tried)).toEqual([
+      undefined,
+      '8 1/2 in, brace-height trial',
+      '8 5/8 in, brace-height trial',
+    ]);
+    expect(data?.lanes[0]?.tried?.map(({ text }) => text)).toEqual(['8 1/2', '8 5/8']);
+    expect(sentence).toContain('Shot to try a setting: 8 1/2 in, brace-height trial');
+    expect(note).toContain('A diamond was shot to try a setting.');
+  });
+
+  it('has for now the newest group of three arrows or more that tried nothing, and no figure where there is none', () => {
+    const point = (day: number, shots: number, text: string) => ({
+      at: Date.UTC(2026, 4, day),
+      shots,
+      value: 30,
+      low: 20,
+      high: 50,
+      text,
+    });
+    const last = (...points: TimelineData['sizes']['points'][number][]) =>
+      timelineMarks({ sizes: { name: 'Mean radius', small: 'mm at 18 m', points }, lanes: [], flags: [] }, 800).panel?.last?.text;
+    const tried = { ...point(4, 12, '24'), tried: '8 1/4 in, brace-height trial' };
+    expect(last(point(1, 6, '31'), point(2, 2, '9'), tried)).toBe('31');
+    expect(last(point(1, 2, '8'), tried)).toBeUndefined();
   });
 
   it('gives tiller a lane only once it has moved', () => {

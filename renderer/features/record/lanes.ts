@@ -13,6 +13,8 @@ export interface Lane {
   readonly name: string;
   readonly use: Use;
   readonly steps: readonly { readonly at: number; readonly value: number }[];
+  /** What a trial set only to try it, where each group was shot. */
+  readonly tried: readonly { readonly at: number; readonly value: number }[];
   /** As it stands; null when nobody knows it now. */
   readonly now: number | null;
 }
@@ -36,7 +38,7 @@ const turned: readonly {
 /**
  * The settings over time, out of what each group and each snapshot of this set-up noted, and as they stand. A group does not note
  * its point, so the point's lane knows the snapshots only. Tiller and centre shot have a lane once they have moved. What a trial set
- * only to try it is no change of the bow: its groups tell the other settings, and the trial's flag tells of it.
+ * only to try it is no change of the bow: it is a mark of its own beside the line, and its groups tell the other settings.
  */
 export function settingLanes(
   bundle: Bundle,
@@ -61,12 +63,15 @@ export function settingLanes(
       .filter((one) => one.tried !== key)
       .map(({ at, settings }) => ({ at, value: key === 'tiller' ? tillerOf(settings) : settings[key] }));
     const now = key === 'tiller' ? tillerOf(bundle.setup.settings) : bundle.setup.settings[key];
-    return { lane: laneOf(key, name, use, seen, now), always };
+    const marks = noted
+      .filter((one) => one.tried === key)
+      .map(({ at, settings }) => ({ at, value: key === 'tiller' ? tillerOf(settings) : settings[key] }));
+    return { lane: laneOf(key, name, use, seen, now, marks), always };
   });
   const points = own.map((snapshot) => ({ at: wallTime(snapshot.taken), value: snapshot.state.arrowSet.pointMass }));
   const point = laneOf('pointMass', 'point', 'mass', points, bundle.arrowSet.pointMass);
   return [...lanes, { lane: point, always: true }]
-    .filter(({ lane, always }) => (always ? lane.steps.length > 0 || lane.now !== null : moved(lane)))
+    .filter(({ lane, always }) => (always ? lane.steps.length + lane.tried.length > 0 || lane.now !== null : moved(lane)))
     .map(({ lane }) => lane);
 }
 
@@ -84,12 +89,20 @@ function settingsTried(trials: readonly Trial[]): ReadonlyMap<Id, Turned> {
   return tried;
 }
 
-function laneOf(key: string, name: string, use: Use, seen: readonly Observed[], now: number | null): Lane {
+function laneOf(
+  key: string,
+  name: string,
+  use: Use,
+  seen: readonly Observed[],
+  now: number | null,
+  marks: readonly Observed[] = [],
+): Lane {
   const steps: { at: number; value: number }[] = [];
   for (const { at, value } of seen) {
     if (value !== null && value !== steps.at(-1)?.value) steps.push({ at, value });
   }
-  return { key, name, use, steps, now };
+  const tried = marks.flatMap(({ at, value }) => (value === null ? [] : [{ at, value }]));
+  return { key, name, use, steps, tried, now };
 }
 
 const moved = ({ steps, now }: Lane): boolean =>

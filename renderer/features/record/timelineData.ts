@@ -1,12 +1,13 @@
 import { radiusSeries, type RadiusSeries } from '../../../core/group/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
-import { wallTime } from '../../../core/model/common.ts';
+import { wallTime, type Id } from '../../../core/model/common.ts';
 import type { ShotGroup } from '../../../core/model/group.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import type { Trial } from '../../../core/model/trial.ts';
 import type { Snapshot } from '../../../core/model/snapshot.ts';
 import { factorOf, showQuantity, textQuantity, unitOf, type Use } from '../../../core/units/index.ts';
 import type { TimelineData } from '../../plots/timeline/data.ts';
+import { triedNames } from '../trials/groupNames.ts';
 import { settingLanes, type Lane } from './lanes.ts';
 import type { Compared } from './selectors.ts';
 
@@ -30,6 +31,7 @@ export function historyOf(
   trialsAway: readonly Trial[],
 ): History {
   const series = radiusSeries(groups);
+  const names = triedNames([...trials, ...trialsAway], units);
   const lanes = settingLanes(bundle, groups, snapshots, [...trials, ...trialsAway]);
   const own = snapshots.filter((snapshot) => snapshot.setupId === bundle.setup.id);
   const factor = factorOf('setting', units);
@@ -47,6 +49,7 @@ export function historyOf(
         low: point.low / factor,
         high: point.high / factor,
         text: figure(point.radius, 'setting'),
+        ...triedIn(names, point.id),
       })),
     },
     lanes: lanes.map((lane) => ({
@@ -54,6 +57,7 @@ export function historyOf(
       name: lane.name,
       unit: unitOf(lane.use, units),
       steps: lane.steps.map((step) => ({ ...step, text: figure(step.value, lane.use) })),
+      tried: lane.tried.map((mark) => ({ ...mark, text: figure(mark.value, lane.use) })),
       now: lane.now === null ? null : { value: lane.now, text: figure(lane.now, lane.use) },
     })),
     flags: [
@@ -66,9 +70,17 @@ export function historyOf(
       ...trials.map(({ id, born, name }) => ({ id, at: wallTime(born), name, chosen: false, trial: true })),
     ],
   };
-  const dated = points.length > 1 || data.flags.length > 0 || data.lanes.some((lane) => lane.steps.length > 0);
+  const dated =
+    points.length > 1 ||
+    data.flags.length > 0 ||
+    data.lanes.some((lane) => lane.steps.length > 0 || (lane.tried?.length ?? 0) > 0);
   return { data: dated ? data : null, sentence: sentenceOf(data, lanes, distance, units), note: noteOf(data, series, distance) };
 }
+
+const triedIn = (names: ReadonlyMap<Id, string>, id: Id) => {
+  const tried = names.get(id);
+  return tried === undefined ? {} : { tried };
+};
 
 function sentenceOf(data: TimelineData, lanes: readonly Lane[], distance: string, units: UnitChoice): string {
   const unit = unitOf('setting', units);
@@ -84,7 +96,13 @@ function sentenceOf(data: TimelineData, lanes: readonly Lane[], distance: string
   });
   const trials = data.flags.filter(({ trial }) => trial === true).length;
   const flags = `${flagsText(data.flags.length - trials, 'snapshot')}${flagsText(trials, 'trial')}`;
-  return `${sizes}Settings: ${steps.length === 0 ? 'none noted' : steps.join('; ')}.${flags}`;
+  return `${sizes}Settings: ${steps.length === 0 ? 'none noted' : steps.join('; ')}.${triedText(data, unit)}${flags}`;
+}
+
+/** Each group that was shot to try a setting, by that setting. */
+function triedText({ sizes }: TimelineData, unit: string): string {
+  const tried = sizes.points.flatMap(({ tried: name, text }) => (name === undefined ? [] : [`${name}, ${text} ${unit}`]));
+  return tried.length === 0 ? '' : ` Shot to try a setting: ${tried.join('; ')}.`;
 }
 
 const flagsText = (count: number, what: string): string =>
@@ -92,7 +110,8 @@ const flagsText = (count: number, what: string): string =>
 
 function noteOf(data: TimelineData, series: RadiusSeries, distance: string): string {
   const pennants = data.flags.some(({ trial }) => trial === true) ? ', a pennant a trial' : '';
-  const key = `A step is a setting changed, a flag a snapshot${pennants}.`;
+  const diamonds = data.lanes.some(({ tried = [] }) => tried.length > 0) ? ' A diamond was shot to try a setting.' : '';
+  const key = `A step is a setting changed, a flag a snapshot${pennants}.${diamonds}`;
   const shown = data.sizes.points.length;
   if (shown < 2) return `${key} Group size needs two fletched groups at one distance.`;
   const all = series.points.length > shown ? `The newest ${shown} of ${series.points.length} fletched groups` : 'Fletched groups';

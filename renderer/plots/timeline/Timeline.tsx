@@ -4,6 +4,8 @@ import { timelineSize, type TimelineData } from './data.ts';
 import { timelineMarks } from './marks.ts';
 import './timeline.css';
 
+const diamond = (x: number, y: number, r: number): string => `M${x} ${y - r}L${x + r} ${y}L${x} ${y + r}L${x - r} ${y}Z`;
+
 /** How the group size and each setting moved. The sentence says in words what the drawing shows. */
 export function Timeline({ data, sentence }: { data: TimelineData; sentence: string }) {
   const [place, room] = useSize();
@@ -60,21 +62,25 @@ export function Timeline({ data, sentence }: { data: TimelineData; sentence: str
         ))}
         {panel?.dots.map((dot, index) => (
           <g key={index} className="size-dot">
-            {Math.abs(dot.at - dot.x) > 1 && (
-              <path className="leader" d={`M${dot.at} ${panel.bottom + 5}L${dot.x} ${panel.bottom - 2}`} />
-            )}
             <path
               className="whisker"
               d={`M${dot.x} ${dot.from}V${dot.to}M${dot.x - 3} ${dot.from}h6${dot.beyond ? '' : `M${dot.x - 3} ${dot.to}h6`}`}
             />
-            <circle cx={dot.x} cy={dot.y} r={dot.r} />
+            <title>{dot.said}</title>
+            {dot.tried ? (
+              <path className="tried-mark" d={diamond(dot.x, dot.y, dot.r + 1)} />
+            ) : (
+              <circle cx={dot.x} cy={dot.y} r={dot.r} />
+            )}
           </g>
         ))}
         {panel !== null && (
           <>
-            <text className="strong" x={panel.last.x} y={panel.last.y}>
-              {panel.last.text}
-            </text>
+            {panel.last !== null && (
+              <text className="strong" x={panel.last.x} y={panel.last.y}>
+                {panel.last.text}
+              </text>
+            )}
             {panel.dotNote.map((line) => (
               <text key={line.text} className="name" x={line.x} y={line.y}>
                 {line.text}
@@ -89,6 +95,11 @@ export function Timeline({ data, sentence }: { data: TimelineData; sentence: str
               {lane.unit !== '' && <tspan className="lane-unit">, {lane.unit}</tspan>}
             </text>
             <path className="step" d={lane.path} />
+            {lane.tried.map((mark, index) => (
+              <path key={index} className="tried-mark" d={diamond(mark.x, mark.y, 3.6)}>
+                <title>{mark.text}</title>
+              </path>
+            ))}
             {lane.labels.map((label) => (
               <text key={label.x} className="step-figure halo" x={label.x} y={label.y} textAnchor={label.anchor}>
                 {label.text}

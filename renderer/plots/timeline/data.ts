@@ -12,6 +12,8 @@ export interface TimelineData {
       readonly low: number;
       readonly high: number;
       readonly text: string;
+      /** The setting it was shot to try, and by which trial; such a group is not how the bow shoots now. */
+      readonly tried?: string;
     }[];
   };
   readonly lanes: readonly {
@@ -19,6 +21,8 @@ export interface TimelineData {
     readonly name: string;
     readonly unit: string;
     readonly steps: readonly { readonly at: number; readonly value: number; readonly text: string }[];
+    /** Settings that were only tried: marks beside the line. */
+    readonly tried?: readonly { readonly at: number; readonly value: number; readonly text: string }[];
     readonly now: { readonly value: number; readonly text: string } | null;
   }[];
   readonly flags: readonly {
@@ -62,8 +66,12 @@ export interface TimelineMarks {
       readonly to: number;
       /** The interval runs on beyond the panel. */
       readonly beyond: boolean;
+      readonly tried: boolean;
+      /** What it is, for whoever points at it. */
+      readonly said: string;
     }[];
-    readonly last: Label;
+    /** The newest group that was not shot to try something and has arrows enough to tell; null when there is none. */
+    readonly last: Label | null;
     /** What the size of a dot says, in short lines that keep off the figures of the axis. */
     readonly dotNote: readonly Label[];
   } | null;
@@ -75,6 +83,7 @@ export interface TimelineMarks {
     readonly rule: number;
     readonly path: string;
     readonly labels: readonly Label[];
+    readonly tried: readonly { readonly x: number; readonly y: number; readonly text: string }[];
     readonly now: (Label & { readonly stepped: boolean }) | null;
   }[];
   readonly flags: readonly {

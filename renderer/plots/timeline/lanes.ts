@@ -10,7 +10,8 @@ export function laneMarks(
   right: number,
   staffs: readonly number[],
 ): TimelineMarks['lanes'][number] {
-  const values = [...lane.steps.map((step) => step.value), ...(lane.now === null ? [] : [lane.now.value])];
+  const tried = lane.tried ?? [];
+  const values = [...[...lane.steps, ...tried].map(({ value }) => value), ...(lane.now === null ? [] : [lane.now.value])];
   const [least = 0, most = 0] = extent(values);
   const middle = top + timelineSize.lane / 2 + 5;
   const y = (value: number) => (most === least ? middle : scaleLinear([least, most], [middle + 7, middle - 7])(value));
@@ -31,6 +32,7 @@ export function laneMarks(
     y: middle,
     rule: top,
     path: path + end,
+    tried: tried.map(({ at, value, text }) => ({ x: x(at), y: y(value), text })),
     labels: stepLabels(steps, top, right, staffs, lane.now?.text ?? null),
     now:
       lane.now === null

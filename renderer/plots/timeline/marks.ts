@@ -13,7 +13,7 @@ export function timelineMarks(data: TimelineData, width: number): TimelineMarks 
   const right = width - now;
   const times = [
     ...data.sizes.points.map((point) => point.at),
-    ...data.lanes.flatMap((lane) => lane.steps.map((step) => step.at)),
+    ...data.lanes.flatMap((lane) => [...lane.steps, ...(lane.tried ?? [])].map((step) => step.at)),
     ...data.flags.map((flag) => flag.at),
   ];
   const [first = 0, last = 0] = extent(times);

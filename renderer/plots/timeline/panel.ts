@@ -2,6 +2,9 @@ import { extent, max, min, scaleLinear } from 'd3';
 import { spread } from '../spread.ts';
 import { timelineSize, type Time, type TimelineData, type TimelineMarks } from './data.ts';
 
+/** One or two arrows are no figure of how the bow shoots now. */
+const FEWEST = 3;
+
 /** Group sizes as open dots with their intervals; dots that would lie on each other are parted. */
 export function panelMarks(
   points: TimelineData['sizes']['points'],
@@ -29,14 +32,17 @@ export function panelMarks(
     from: y(Math.max(point.low, low)),
     to: y(Math.min(point.high, y.domain()[1] ?? most)),
     beyond: point.high > (y.domain()[1] ?? most),
+    tried: point.tried !== undefined,
+    said: `${point.text}, ${point.shots} arrows${point.tried === undefined ? '' : `: ${point.tried}`}`,
   }));
-  const last = dots.at(-1);
+  const now = points.findLastIndex(({ shots, tried }) => tried === undefined && shots >= FEWEST);
+  const last = dots[now];
   return {
     top,
     bottom,
     grid: y.ticks(4).map((tick) => ({ y: y(tick), text: y.tickFormat(4)(tick).replace('-', '−') })),
     dots,
-    last: { x: right + 10, y: (last?.y ?? top) + 5, text: points.at(-1)?.text ?? '', anchor: 'start' },
+    last: last === undefined ? null : { x: right + 10, y: last.y + 5, text: points[now]?.text ?? '', anchor: 'start' },
     dotNote:
       greatest > fewest
         ? ['larger:', 'more arrows'].map((text, line) => ({ x: 0, y: top + 60 + 16 * line, text, anchor: 'start' }))

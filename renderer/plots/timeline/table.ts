@@ -22,15 +22,16 @@ function inDecimals(text: string): number | string {
 export const timelineTable = ({ sizes, lanes, flags }: TimelineData): CsvTable => ({
   columns: ['what', 'when', 'figure', 'low', 'high', 'unit', 'arrows'],
   rows: [
-    ...sizes.points.map(({ at, value, low, high, shots }) => [
-      sizes.name,
+    ...sizes.points.map(({ at, value, low, high, shots, tried }) => [
+      tried === undefined ? sizes.name : `${sizes.name}: ${tried}`,
       when(at),
       ...[value, low, high].map(inFigures),
       sizes.small,
       shots,
     ]),
-    ...lanes.flatMap(({ name, unit, steps, now }) => [
+    ...lanes.flatMap(({ name, unit, steps, tried = [], now }) => [
       ...steps.map(({ at, text }) => [name, when(at), inDecimals(text), null, null, unit, null]),
+      ...tried.map(({ at, text }) => [`${name}, tried`, when(at), inDecimals(text), null, null, unit, null]),
       ...(now === null ? [] : [[name, 'now', inDecimals(now.text), null, null, unit, null]]),
     ]),
     ...flags.map(({ name, at, trial }) => [
