@@ -15,11 +15,13 @@ import { TypedShot } from '../groups/entry/TypedShot.tsx';
 import { useFrame } from '../groups/entry/useFrame.ts';
 import { FaceEntry } from '../groups/FaceEntry.tsx';
 import { FromPhoto } from '../groups/photo/FromPhoto.tsx';
+import { Plumb } from '../../plots/face/plumb.ts';
 import { placeOf } from './derive.ts';
 import { isBarred, takeUp } from './edits.ts';
 import { faceFor } from './faceFor.ts';
 import { goOn } from './goOn.ts';
 import { RowHead } from './RowHead.tsx';
+import { TypedAcross } from './TypedAcross.tsx';
 import type { PartProps } from './shared.ts';
 
 interface Props extends PartProps {
@@ -64,6 +66,7 @@ function OnFace({ input, trial, rows, row, group, size }: OnFaceProps) {
   const [sheet, setSheet] = useState(false);
   const [whole, setWhole] = useState(false);
   const shaftRadius = (input.bundle.arrowSet.diameter ?? usualShaft) / 2;
+  const walkBack = trial.trial === 'walk-back';
   const at = placeOf(trial, row);
   const otherId = row.which === 'first' ? at?.second : at?.first;
   const other = otherId == null ? undefined : input.groups.get(otherId);
@@ -91,7 +94,7 @@ function OnFace({ input, trial, rows, row, group, size }: OnFaceProps) {
     <div onKeyDownCapture={onKeyDown}>
       <RowHead row={row} count={count} />
       <div className="face-tools">
-        <TypedShot entering={group} />
+        {walkBack ? <TypedAcross entering={group} /> : <TypedShot entering={group} />}
         <ShotTools group={group}>
           <FrameButton frame={frame} />
           <button type="button" className="link" onClick={() => setSheet(true)}>
@@ -100,15 +103,20 @@ function OnFace({ input, trial, rows, row, group, size }: OnFaceProps) {
           <FromPhoto group={group} />
         </ShotTools>
       </div>
-      <FaceEntry
-        first={a}
-        second={b ?? null}
-        entering={group}
-        half={frame.half}
-        shaftRadius={shaftRadius}
-        size={size}
-        {...named(trial, a.group === group && row.which === 'second')}
-      />
+      <Plumb value={walkBack}>
+        <FaceEntry
+          first={a}
+          second={b ?? null}
+          entering={group}
+          half={frame.half}
+          shaftRadius={shaftRadius}
+          size={size}
+          {...named(trial, a.group === group && row.which === 'second')}
+        />
+      </Plumb>
+      {walkBack && (
+        <p className="note faint">The line is the plumb line: how far right or left of it counts, the height does not.</p>
+      )}
       <LeaveOut group={group} />
       <FaceHint />
       {sheet && <ShotsSheet group={group} onClose={() => setSheet(false)} />}

@@ -1,7 +1,8 @@
-import { useId, useMemo, type ReactNode } from 'react';
+import { useContext, useId, useMemo, type ReactNode } from 'react';
 import type { Face } from '../../../core/group/index.ts';
 import { faceMarks, type DrawnGroup, type GroupMarks } from './marks.ts';
-import { wholeFace, type FaceView } from './geometry.ts';
+import { toPixel, wholeFace, type FaceView } from './geometry.ts';
+import { Plumb } from './plumb.ts';
 import { Rings } from './Rings.tsx';
 import { Shots } from './Shots.tsx';
 import './face.css';
@@ -21,6 +22,7 @@ interface Props {
 /** The face with its shots, the circles of the centres and the shift between them. */
 export function FacePlot({ face, view, groups, shaftRadius, showShift, chosen = null, children }: Props) {
   const clip = useId();
+  const plumb = useContext(Plumb) ? toPixel(view, { x: 0, y: 0 }).x : null;
   const marks = useMemo(
     () => faceMarks(face, view, groups, shaftRadius, showShift),
     [face, view, groups, shaftRadius, showShift],
@@ -45,6 +47,12 @@ export function FacePlot({ face, view, groups, shaftRadius, showShift, chosen = 
             {figure.points}
           </text>
         ))}
+        {plumb !== null && (
+          <g className="plumb-line">
+            <path className="case" d={`M${plumb} 0V${view.size}`} />
+            <path d={`M${plumb} 0V${view.size}`} />
+          </g>
+        )}
         {marks.groups.map(
           (group, i) =>
             group.circle !== null && (
