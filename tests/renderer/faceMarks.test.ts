@@ -109,6 +109,28 @@ describe('the face on screen', () => {
     );
   });
 
+  it('leaves out the numbers for which a crowd has no room, and no label hides a dot of a group too large for numbers', () => {
+    const crowd = Array.from({ length: 60 }, (_, i): Shot => ({
+      ...unmeasured.shot,
+      id: i + 1,
+      x: ((i % 8) - 3.5) / 60,
+      y: (Math.floor(i / 8) - 3.5) / 60,
+    }));
+    const few = crowd.slice(0, 12).map((shot, i) => ({ ...shot, x: shot.x / 2, y: shot.y / 2 + 0.06, arrow: i + 1 }));
+    const drawn = [crowd, few].map((shots, i): DrawnGroup => ({ name: String(i), shots, measures: null }));
+    const marks = faceMarks(face('40'), { ...wholeFace(0.2), size: 420 }, drawn, 0.00275, false);
+    const dots = marks.groups.flatMap(({ shots }) => shots.map(({ at }) => boxAround(at, marks.shotRadius, marks.shotRadius)));
+    const numbered = marks.groups[1]?.shots ?? [];
+    expect(dots).toHaveLength(72);
+    expect(numbered.map(({ number }) => number)).toEqual(few.map(({ arrow }) => String(arrow)));
+    expect(numbered.some(({ label }) => label === null)).toBe(true);
+    for (const { label } of numbered) {
+      if (label === null) continue;
+      const box = boxAround(label.at, (label.text.length * 8 + 2) / 2, 7);
+      for (const dot of dots) expect(touches(box, dot)).toBe(false);
+    }
+  });
+
   it('draws very many shots as one path, so that the page stays quick', () => {
     const shots = Array.from({ length: 5000 }, (_, i): Shot => ({
       ...unmeasured.shot,

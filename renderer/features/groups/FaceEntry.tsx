@@ -72,6 +72,7 @@ export const FaceEntry = memo(function FaceEntry({ first, second, entering, half
       : entry.cross !== null
         ? `Cross at ${place(entry.cross.x)} across, ${place(entry.cross.y)} up`
         : '';
+  const inGroup = (shot: number | null) => (shot === null ? null : { group: entering.id === first.group.id ? 0 : 1, shot });
   const shown = together(drawn.map(({ name, shots }) => `${shots.length} ${name}`));
 
   return (
@@ -99,7 +100,8 @@ export const FaceEntry = memo(function FaceEntry({ first, second, entering, half
               groups={drawn}
               shaftRadius={shaftRadius}
               showShift
-              chosen={entry.chosen === null ? null : { group: entering.id === first.group.id ? 0 : 1, shot: entry.chosen }}
+              chosen={inGroup(entry.chosen)}
+              pointed={inGroup(entry.over)}
             >
               <g data-export="no">
                 {entry.cross !== null && (

@@ -1,6 +1,6 @@
 import { useContext, useId, useMemo, type ReactNode } from 'react';
 import type { Face } from '../../../core/group/index.ts';
-import { faceMarks, type DrawnGroup, type GroupMarks } from './marks.ts';
+import { faceMarks, type DrawnGroup, type FaceMarks, type GroupMarks } from './marks.ts';
 import { toPixel, wholeFace, type FaceView } from './geometry.ts';
 import { Plumb } from './plumb.ts';
 import { Rings } from './Rings.tsx';
@@ -15,12 +15,14 @@ interface Props {
   showShift: boolean;
   /** The shot in hand, by group. */
   chosen?: { readonly group: number; readonly shot: number } | null;
+  /** The shot under the pointer, by group. */
+  pointed?: { readonly group: number; readonly shot: number } | null;
   /** What lies over the face: the pointer's loupe, the keyboard's cross. */
   children?: ReactNode;
 }
 
 /** The face with its shots, the circles of the centres and the shift between them. */
-export function FacePlot({ face, view, groups, shaftRadius, showShift, chosen = null, children }: Props) {
+export function FacePlot({ face, view, groups, shaftRadius, showShift, chosen = null, pointed = null, children }: Props) {
   const clip = useId();
   const plumb = useContext(Plumb) ? toPixel(view, { x: 0, y: 0 }).x : null;
   const marks = useMemo(
@@ -47,6 +49,8 @@ export function FacePlot({ face, view, groups, shaftRadius, showShift, chosen = 
             {figure.points}
           </text>
         ))}
+        {/* Under the shots: it hides none. */}
+        {cropped && <WholeFaceKey face={face} view={view} />}
         {plumb !== null && (
           <g className="plumb-line">
             <path className="case" d={`M${plumb} 0V${view.size}`} />
@@ -115,11 +119,29 @@ export function FacePlot({ face, view, groups, shaftRadius, showShift, chosen = 
               </text>
             ),
         )}
+        <HiddenNumber marks={marks} size={view.size} of={chosen} />
+        {pointed?.shot !== chosen?.shot && <HiddenNumber marks={marks} size={view.size} of={pointed} />}
       </g>
-      {cropped && <WholeFaceKey face={face} view={view} />}
       {children}
       <rect className="frame-line" x="0.5" y="0.5" width={view.size - 1} height={view.size - 1} />
     </>
+  );
+}
+
+/** The number of a shot for which the crowd leaves no room: it is shown over the others while the shot is in hand or pointed at. */
+function HiddenNumber({ marks, size, of }: { marks: FaceMarks; size: number; of: Props['chosen'] | null }) {
+  const shot = of == null ? undefined : marks.groups[of.group]?.shots.find(({ id }) => id === of.shot);
+  if (shot === undefined || shot.number === null || shot.label !== null) return null;
+  const above = shot.at.y - marks.shotRadius - 9;
+  return (
+    <text
+      className="shot-number"
+      x={Math.max(10, Math.min(size - 10, shot.at.x))}
+      y={(above < 9 ? shot.at.y + marks.shotRadius + 9 : above) + 5}
+      textAnchor="middle"
+    >
+      {shot.number}
+    </text>
   );
 }
 

@@ -47,6 +47,9 @@ export interface GroupMarks {
     readonly out: boolean;
     /** Of an end before the one in hand: drawn lighter. */
     readonly earlier: boolean;
+    /** The arrow's number, whether or not there is room for it. */
+    readonly number: string | null;
+    /** What stands beside it; null where nothing is said or there is no room. */
     readonly label: { readonly at: Point; readonly text: string } | null;
   }[];
   readonly circle: { readonly at: Point; readonly radius: number } | null;
@@ -60,6 +63,9 @@ export interface GroupMarks {
   }[];
   readonly nameAt: Point | null;
 }
+
+/** A line is kept clear by boxes no farther apart than this [px]. */
+const STEP = 8;
 
 /** Beyond this many shots a number beside each could not be read [count]. */
 const MOST_NAMED = 40;
@@ -88,7 +94,7 @@ export function faceMarks(
   const bounds: Box = { left: 2, top: 2, right: view.size - 2, bottom: view.size - 2 };
   const obstacles: Box[] = [];
   for (const group of groups) {
-    if (group.shots.length <= MOST_NAMED) {
+    if (group.shots.length <= MOST_DRAWN) {
       for (const shot of group.shots) obstacles.push(boxAround(toPixel(view, shot), radius + 2, radius + 2));
     }
     if (group.measures !== null) {
@@ -102,7 +108,9 @@ export function faceMarks(
   }
   const shift = showShift ? shiftMarks(view, groups) : null;
   if (shift !== null) {
-    for (let part = 0; part <= 1; part += 0.1) {
+    const steps = Math.ceil(Math.hypot(shift.to.x - shift.from.x, shift.to.y - shift.from.y) / STEP);
+    for (let step = 0; step <= steps; step++) {
+      const part = step / steps;
       const at = { x: shift.from.x + part * (shift.to.x - shift.from.x), y: shift.from.y + part * (shift.to.y - shift.from.y) };
       obstacles.push(boxAround(at, 5, 5));
     }
@@ -187,16 +195,17 @@ function groupMarks(
     const at = toPixel(view, shot);
     const out = shot.leftOut !== null;
     const earlier = isEarlier(shot, group.endInHand);
-    const number = shot.arrow === null || group.shots.length > MOST_NAMED ? null : String(shot.arrow);
+    const written = shot.arrow === null ? null : String(shot.arrow);
+    const number = group.shots.length > MOST_NAMED ? null : written;
     // The word goes before the number: that it is out matters more than which it was.
     const texts = out ? [number === null ? OUT : `${number} ${OUT}`, OUT, 'out'] : number === null ? [] : [number];
     for (const text of texts) {
       const placed = placeLabel(at, middle, labelWidth(text), 14, [radius + 9, radius + 13, radius + 19], obstacles, bounds);
       if (placed === null) continue;
       obstacles.push(placed.box);
-      return { id: shot.id, at, out, earlier, label: { at: placed.at, text } };
+      return { id: shot.id, at, out, earlier, number: written, label: { at: placed.at, text } };
     }
-    return { id: shot.id, at, out, earlier, label: null };
+    return { id: shot.id, at, out, earlier, number: written, label: null };
   });
   return { name: group.name, dots: null, outDots: null, shots, ...about };
 }
