@@ -1,6 +1,7 @@
 import { Solver } from 'odex';
-import { aimPlan } from '../../core/aim/index.ts';
+import { aimPlan, exampleMarks, examplePriors, exampleScale, fitMarks, strip } from '../../core/aim/index.ts';
 import { launchElevation, trajectory } from '../../core/flight/index.ts';
+import { randomFrom } from '../../fixtures/random.ts';
 import { randomShots, type WindyShot } from '../published/flightByOdex.ts';
 import { row, timed, type Row } from './row.ts';
 import { medians } from './timing.ts';
@@ -97,7 +98,9 @@ export function flightRows(): Row[] {
     distances: [18, 30, 50, 70, 90],
     setFor: 30,
   };
-  const { bench, within, level, elevation, planned } = medians({
+  const fit = fitMarks(exampleMarks, exampleScale, examplePriors);
+  if (!fit.ok) throw new RangeError(fit.problem.sentence);
+  const { bench, within, level, elevation, planned, fitted, printed } = medians({
     bench: overShots(byBench),
     within: overShots((shot) => byLibrary(shot, loose)),
     level: overShots((shot) => byLibrary(shot, tight)),
@@ -112,6 +115,16 @@ export function flightRows(): Row[] {
     planned: (times) => {
       let last = 0;
       for (let i = 0; i < times; i++) last += aimPlan({ ...plan, setFor: 30 + (i % 9) }).ok ? 1 : 0;
+      return last;
+    },
+    fitted: (times) => {
+      let last = 0;
+      for (let i = 0; i < times; i++) last += fitMarks(exampleMarks, exampleScale, examplePriors).ok ? 1 : 0;
+      return last;
+    },
+    printed: (times) => {
+      let last = 0;
+      for (let i = 0; i < times; i++) last += strip(fit.value, 10, 90, 1, 2000, randomFrom(i)).ok ? 1 : 0;
       return last;
     },
   });
@@ -132,5 +145,7 @@ export function flightRows(): Row[] {
     ),
     timed('flight.launch-elevation', elevation, bench),
     timed('aim.plan', planned, bench),
+    timed('aim.marks.four-fitted', fitted, bench),
+    timed('aim.strip.10-90m.2000-draws', printed, bench),
   ];
 }
