@@ -51,6 +51,6 @@ describe('the groups in a list', () => {
         trial('brace height', 'Brace height', 0, { first: one.id, step: 0.2159 }),
         trial('bare shaft', 'Bare shaft', 2, { first: two.id, second: alone.id }),
       ),
-    ).toEqual(['Brace height 8 1/2 in, 20 m', 'Bare shaft: fletched, 18 m', 'Bare shaft: bare, 18 m']);
+    ).toEqual(['Brace height: 8 1/2 in, 20 m', 'Bare shaft: fletched, 18 m', 'Bare shaft: bare, 18 m']);
   });
 });

@@ -59,8 +59,11 @@ function toldApart(named: readonly Named[], more: (one: Named, order: number, co
 function namesIn({ trial, name, groups, plan }: Trial, units: UnitChoice): readonly (readonly [Id, string])[] {
   const kinds = trial === 'a against b' ? (['A', 'B'] as const) : (['fletched', 'bare'] as const);
   return groups.flatMap(({ step, first, second }) => {
-    const tried = step === null ? '' : ` ${textQuantity(step, trial === 'nocking point' ? 'setting' : 'length', units)}`;
-    const called = (kind: string) => `${name}${tried}${plan.others > 0 ? `: ${kind}` : ''}`;
+    const tried = step === null ? null : textQuantity(step, trial === 'nocking point' ? 'setting' : 'length', units);
+    const called = (kind: string) => {
+      const which = [tried, plan.others > 0 ? kind : null].filter((part) => part !== null).join(', ');
+      return which === '' ? name : `${name}: ${which}`;
+    };
     return [
       ...(first === null ? [] : [[first, called(kinds[0])] as const]),
       ...(second === null ? [] : [[second, called(kinds[1])] as const]),
