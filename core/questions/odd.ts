@@ -2,6 +2,7 @@ import { fQuantileUpper, looseArrows, oddArrows, type EndShot, type LooseArrows,
 import { sources } from '../sources.ts';
 import { acrossText, mainParts, whereWords } from '../trials/words.ts';
 import { refuse, type Problem } from '../model/problem.ts';
+import { wholeCount } from '../units/index.ts';
 import type { Asked } from './asked.ts';
 import { endShots } from './ends.ts';
 import type { Question, QuestionPage } from './question.ts';
@@ -73,7 +74,7 @@ export function oddQuestion({ shots, units }: Asked): Question {
   };
 }
 
-const withoutText = (count: number): string => `${manyText(count, 'shot')} ${count === 1 ? 'has' : 'have'} no number`;
+const withoutText = (count: number): string => `${wholeCount(count)} ${count === 1 ? 'shot has' : 'shots have'} no number`;
 
 function missingOf(shots: Asked['shots']): Problem | null {
   const say = (code: string, sentence: string): Problem => refuse(code, sentence).problem;

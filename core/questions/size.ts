@@ -14,7 +14,8 @@ import {
   type Point,
 } from '../group/index.ts';
 import { sources } from '../sources.ts';
-import { acrossText, countText } from '../trials/words.ts';
+import { wholeCount } from '../units/index.ts';
+import { acrossText } from '../trials/words.ts';
 import type { Asked } from './asked.ts';
 import type { Question, QuestionPage } from './question.ts';
 import { angleText, betweenText, lengthText, manyText, meanRadiusOf, meanRadiusOfMany, tableOf, unanswered } from './texts.ts';
@@ -100,7 +101,7 @@ function sizePage(
           row('95 in 100 within, R95', circles.r95),
           ...(oval === null ? [] : [row('R50, oval as it shows', oval.r50), row('R95, oval as it shows', oval.r95)]),
           row('spread of one axis', { value: measures.spread, interval: measures.spreadInterval }),
-          [`mean radius of these ${countText(measures.n)}`, acrossText(circles.meanRadius.measured, units), '', ''],
+          [`mean radius of these ${wholeCount(measures.n)}`, acrossText(circles.meanRadius.measured, units), '', ''],
           ['widest two apart', ...across(measures.extremeSpread)],
           ...(implied === null ? [] : [row('spread by the widest two', implied)]),
           ...(merit === null ? [] : [['mean of width and height', ...across(merit.measured)]]),

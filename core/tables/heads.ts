@@ -1,10 +1,13 @@
 import { limits } from '../model/limits.ts';
 import { dimensionOf } from '../units/dimensions.ts';
-import { findUnit } from '../units/find.ts';
-import type { TableColumn } from './table.ts';
+import { findUnit, isUnit } from '../units/find.ts';
+import type { TableColumn, TableRead } from './table.ts';
 
 /** In which cell of a line each column stands, and the unit of its bare numbers; a column that is nowhere has no place. */
 export type Places = readonly { readonly place: number | null; readonly unit: string | null }[];
+
+/** A head of more letters than this is a sentence. */
+const LONGEST_HEAD = 30;
 
 /**
  * What a line of heads says: where the columns stand, and in which units.
@@ -26,6 +29,25 @@ export function readHeads(cells: readonly string[], columns: readonly TableColum
   const units = columns.map((column, i) => unitIn(cells[places[i] ?? -1] ?? '', column, named[i] === places[i]));
   if (!ordered && named.every((place) => place === null) && units.every((unit) => unit === null)) return null;
   return places.map((place, i) => ({ place, unit: units[i] ?? (ordered ? null : (before[i]?.unit ?? null)) }));
+}
+
+/**
+ * The heads of columns that are not read.
+ *
+ * @equation cells with a word in them that no column was found under, where the line names every needed column; a unit alone names nothing
+ * @param cells - the cells of the line of heads [list]
+ * @param columns - the columns that were asked for [list]
+ * @returns places and heads; none where the line orders nothing [list]
+ * @validity a line that readHeads takes for heads
+ * @source own derivation
+ * @example unreadHeads(['Wind', 'draw', 'force'], [{ name: 'draw', measure: 'readingDraw' }, { name: 'force', measure: 'readingForce' }]) // [{ "place": 0, "head": "Wind" }]
+ */
+export function unreadHeads(cells: readonly string[], columns: readonly TableColumn[]): TableRead['unread'] {
+  const named = placesNamed(cells, columns);
+  if (!columns.every(({ optional }, i) => optional === true || named[i] !== null)) return [];
+  return cells.flatMap((head, place) =>
+    named.includes(place) || !/\p{L}/u.test(head) || isUnit(head) ? [] : [{ place, head: head.slice(0, LONGEST_HEAD) }],
+  );
 }
 
 /** Each column takes the cell that names it best; a cell is taken once. */

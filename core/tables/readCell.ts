@@ -8,6 +8,8 @@ import type { TableColumn } from './table.ts';
 /** What a comma and a point mean in a table: told cell by cell, or the same throughout. */
 export type Style = 'each' | 'comma' | 'point';
 
+const PLAIN = /^-?\d+(?:[.,]\d+)?$/;
+
 /**
  * Reads a figure of a table: as a field of a form does, but a bare number may have its unit from elsewhere.
  *
@@ -22,6 +24,8 @@ export type Style = 'each' | 'comma' | 'point';
  * @example readEntry('readingDraw', '28 1/4', { length: 'cm', setting: 'mm', weight: 'lb', mass: 'gr', distance: 'm', speed: 'ft/s', deflection: 'in' }, 'in').value // 0.71755
  */
 export function readEntry(key: Measure, text: string, units: UnitChoice, unit: string): Result<number | null> {
+  // Most cells of a long table are no more than this, and its time is theirs.
+  if (PLAIN.test(text)) return readMeasure(key, unit === '' ? text : `${text} ${unit}`, units);
   const bare = /\d/.test(text) && !/[a-z#'"°%′″’”]/i.test(text);
   const meant = unit === '' ? unitOf(limits[key].use, units) : unit;
   if (bare && /[/⁄¼½¾⅓⅔⅛⅜⅝⅞]/u.test(text) && ['mm', 'cm'].includes(meant))
@@ -67,11 +71,16 @@ export function readCell(
   return at >= 0 ? ok(at) : refuse('unknown-word', `For ${column.name}, ${known} was expected.`);
 }
 
+const WHOLE = /^-?\d+$/;
+const byComma = { thousands: /(?<=\d)\.(?=\d{3}(?!\d))/g, stray: /\d\.|\.\d/, decimal: /,(?=\d)/ };
+const byPoint = { thousands: /(?<=\d),(?=\d{3}(?!\d))/g, stray: /\d,|,\d/, decimal: /\.(?=\d)/ };
+
 /** The figure with a decimal point and nothing else; what the style does not allow is made unreadable, so that it speaks against the style. */
 function plainly(text: string, style: Style): string {
   if (style === 'each') return text;
-  const [thousands, decimal] = style === 'comma' ? ['\\.', ','] : [',', '\\.'];
-  const whole = text.replace(new RegExp(`(?<=\\d)${thousands}(?=\\d{3}(?!\\d))`, 'g'), '');
-  if (new RegExp(`\\d${thousands}|${thousands}\\d`).test(whole)) return `${text} ?`;
-  return whole.replace(new RegExp(`${decimal}(?=\\d)`), '.');
+  if (WHOLE.test(text)) return text;
+  const { thousands, stray, decimal } = style === 'comma' ? byComma : byPoint;
+  const whole = text.replace(thousands, '');
+  if (stray.test(whole)) return `${text} ?`;
+  return whole.replace(decimal, '.');
 }

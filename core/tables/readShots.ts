@@ -87,8 +87,9 @@ export function readShots(
     lines.set(key, first ?? row.line);
     shots.push(shot);
     const same = first !== undefined ? `line ${first}` : known.has(key) ? 'a shot of the group' : null;
-    const why = [row.why, same === null ? null : `The same as ${same}; kept all the same.`].filter((one) => one !== null);
-    return { ...row, why: why.length === 0 ? null : why.join(' ') };
+    if (same === null) return row;
+    const told = `The same as ${same}; kept all the same.`;
+    return { ...row, why: row.why === null ? told : `${row.why} ${told}` };
   });
   const leftOut = rows.filter(({ fate }) => fate === 'left out').length;
   return { shots, layout, read: { ...read, rows, taken: shots.length, leftOut } };

@@ -1,6 +1,7 @@
 import type { UnitChoice } from '../model/preferences.ts';
+import { wholeCount } from '../units/index.ts';
 import { readCell, type Style } from './readCell.ts';
-import { readHeads, type Places } from './heads.ts';
+import { readHeads, unreadHeads, type Places } from './heads.ts';
 import { separators, splitLine, type Separator } from './split.ts';
 import type { TableColumn, TableRead, TableRow } from './table.ts';
 
@@ -18,6 +19,7 @@ interface Line {
 interface Reading {
   readonly rows: readonly TableRow[];
   readonly columns: Places;
+  readonly unread: TableRead['unread'];
   readonly taken: number;
 }
 
@@ -54,8 +56,10 @@ export function readTable(text: string, columns: readonly TableColumn[], units: 
   const best = some === lines ? found : readBy(lines)(found.separator);
   const leftOut = best.rows.filter(({ fate }) => fate === 'left out').length;
   const more = all.length - lines.length;
-  const tooMany = more === 0 ? null : `Only the first ${most} lines were read; ${more} more were left out.`;
-  return { rows: best.rows, columns: best.columns, taken: best.taken, leftOut, tooMany };
+  const tooMany =
+    more === 0 ? null : `Only the first ${wholeCount(most)} lines were read; ${wholeCount(more)} more were left out.`;
+  const known = columns.map(({ name }) => name);
+  return { rows: best.rows, columns: best.columns, unread: best.unread, known, taken: best.taken, leftOut, tooMany };
 }
 
 /** The first of those that take the most lines; "none" is always among them. */
@@ -80,46 +84,61 @@ function readLines(
   style: Style,
 ): Reading {
   let places: Places = columns.map((_, place) => ({ place, unit: null }));
+  let unread: TableRead['unread'] = [];
   /** How many cells a line has that is no longer than its heads. */
   let width = columns.length;
-  const rows = lines.map(({ line, text }): TableRow => {
-    const shown = text.trim().length > LONGEST_SHOWN ? `${text.trim().slice(0, LONGEST_SHOWN - 1)}…` : text.trim();
-    const row = { line, text: shown, cells: [] as readonly string[], values: columns.map(() => null) };
-    if (text.length > LONGEST_LINE) return { ...row, fate: 'left out', why: 'This line is too long for a line of a table.' };
-    const cells = splitLine(text, separator);
+  const nothing = columns.map(() => null);
+  const read: ReadOne = (column, cell, unit) => readCell(column, cell, style, units, unit);
+  // Every row is written out whole: of ten thousand, copies cost more than the reading.
+  const rows = lines.map(({ line, text: whole }): TableRow => {
+    const trimmed = whole.trim();
+    const text = trimmed.length > LONGEST_SHOWN ? `${trimmed.slice(0, LONGEST_SHOWN - 1)}…` : trimmed;
+    if (whole.length > LONGEST_LINE) {
+      const why = 'This line is too long for a line of a table.';
+      return { line, text, cells: [], fate: 'left out', why, values: nothing };
+    }
+    const cells = splitLine(whole, separator);
     const heads = readHeads(cells, columns, places);
     if (heads !== null) {
       places = heads;
+      unread = unreadHeads(cells, columns);
       width = cells.length;
-      return { ...row, cells, fate: 'header', why: null };
+      return { line, text, cells, fate: 'header', why: null, values: nothing };
     }
-    const found = readRow(cells, columns, places, width, (column, cell, unit) => readCell(column, cell, style, units, unit));
-    return { ...row, cells, ...found };
+    const { fate, why, values } = readRow(cells, columns, places, width, read);
+    return { line, text, cells, fate, why, values: values ?? nothing };
   });
-  return { rows, columns: places, taken: rows.filter(({ fate }) => fate === 'taken').length };
+  return { rows, columns: places, unread, taken: rows.filter(({ fate }) => fate === 'taken').length };
 }
 
 type ReadOne = (column: TableColumn, cell: string, unit: string) => ReturnType<typeof readCell>;
 
+/** The values are null where the line was left out. */
 function readRow(
   cells: readonly string[],
   columns: readonly TableColumn[],
   places: Places,
   width: number,
   read: ReadOne,
-): Pick<TableRow, 'fate' | 'why' | 'values'> {
-  const nothing = columns.map(() => null);
-  const leave = (why: string) => ({ fate: 'left out' as const, why, values: nothing });
+): { readonly fate: TableRow['fate']; readonly why: string | null; readonly values: TableRow['values'] | null } {
+  const leave = (why: string) => ({ fate: 'left out' as const, why, values: null });
   if (!cells.some((cell) => /\d/.test(cell))) return leave('There is no figure on this line.');
   const values: (number | null)[] = [];
-  for (const [i, column] of columns.entries()) {
-    const { place, unit } = places[i] ?? { place: null, unit: null };
-    const value = read(column, place === null ? '' : (cells[place] ?? ''), unit ?? '');
-    if (!value.ok) return leave(value.problem.sentence);
-    if (value.value === null && column.optional !== true) return leave(`There is no ${column.name} on this line.`);
-    values.push(value.value);
+  let nothing = true;
+  for (let i = 0; i < columns.length; i++) {
+    const column = columns[i];
+    if (column === undefined) continue;
+    const at = places[i]?.place ?? null;
+    const cell = at === null ? '' : (cells[at] ?? '');
+    const value = cell === '' ? null : read(column, cell, places[i]?.unit ?? '');
+    if (value?.ok === false) return leave(value.problem.sentence);
+    const figure = value?.value ?? null;
+    if (figure === null && column.optional !== true) return leave(`There is no ${column.name} on this line.`);
+    if (figure !== null) nothing = false;
+    values.push(figure);
   }
-  if (values.every((value) => value === null)) return leave('There is nothing on this line that was asked for.');
+  if (nothing) return leave('There is nothing on this line that was asked for.');
+  if (cells.length <= width) return { fate: 'taken', why: null, values };
   const rest = cells.slice(width).filter((cell) => cell !== '');
   const figures = rest.filter((cell) => /^[-+−]?[.,]?\d/.test(cell)).length;
   if (figures > 0) return leave(`At most ${width} figures were expected here, and there are ${width + figures}.`);

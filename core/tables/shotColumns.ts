@@ -9,6 +9,23 @@ export type ShotLayout = (typeof shotLayouts)[number];
 /** Lines that settle the order of the columns. */
 const SAMPLE = 200;
 
+/** Heads for the two figures, in English and in the plain words of some neighbours. */
+const across = ['across', 'right', 'horizontal', 'waagerecht', 'rechts', 'droite', 'destra', 'derecha'];
+const up = [
+  'up',
+  'height',
+  'vertical',
+  'down',
+  'senkrecht',
+  'vertikal',
+  'höhe',
+  'hoch',
+  'hauteur',
+  'altezza',
+  'altura',
+  'hoogte',
+];
+
 const columnsIn = (layout: ShotLayout, unit: string): readonly TableColumn[] => {
   const figure = (name: string, also: readonly string[]): TableColumn => ({
     name,
@@ -17,10 +34,20 @@ const columnsIn = (layout: ShotLayout, unit: string): readonly TableColumn[] => 
     ...(unit === '' ? {} : { unit }),
   });
   const known: Readonly<Record<string, TableColumn>> = {
-    x: figure('x', ['across', 'right', 'horizontal']),
-    y: figure('y', ['up', 'height', 'vertical', 'down']),
-    arrow: { name: 'arrow', also: ['no', 'nr', 'number', 'arrow number', 'arrow no'], whole: [1, 999], optional: true },
-    end: { name: 'end', also: ['end number', 'end no'], whole: [1, 9999], optional: true },
+    x: figure('x', across),
+    y: figure('y', up),
+    arrow: {
+      name: 'arrow',
+      also: ['no', 'nr', 'number', 'arrow number', 'arrow no', 'pfeil', 'flèche', 'freccia', 'flecha', 'pijl'],
+      whole: [1, 999],
+      optional: true,
+    },
+    end: {
+      name: 'end',
+      also: ['end number', 'end no', 'passe', 'volée', 'volée no', 'serie', 'ronda'],
+      whole: [1, 9999],
+      optional: true,
+    },
   };
   const ordered = layout.split(' ').flatMap((name) => known[name] ?? []);
   return ordered;
@@ -75,5 +102,5 @@ export function layoutOf(
 const namesBoth = (cells: readonly string[]): boolean => {
   const words = cells.map((cell) => ` ${cell.toLowerCase().replace(/[^\p{L}\d-]+/gu, ' ')} `);
   const has = (...names: string[]) => words.some((word) => names.some((name) => word.includes(` ${name} `)));
-  return has('x', 'across', 'right', 'horizontal') && has('y', 'up', 'height', 'vertical', 'down');
+  return has('x', ...across) && has('y', ...up);
 };

@@ -25,6 +25,7 @@ function cut(line: string, separator: Separator): string[] {
   if (separator === 'none') return [unquoted(line)];
   if (separator === 'columns') return line.trim().split(/\s*\t\s*|\s{2,}/);
   if (separator === 'spaces') return together(line.trim().split(/\s+/));
+  if (!line.includes('"')) return line.split(separator);
   const cells: string[] = [];
   let rest = line;
   for (;;) {

@@ -51,6 +51,10 @@ export interface TableRead {
   readonly rows: readonly TableRow[];
   /** Where each column was found last, counted from 0, and the unit that its head gave. */
   readonly columns: readonly { readonly place: number | null; readonly unit: string | null }[];
+  /** Heads that name nothing that was asked for: their columns are not read. */
+  readonly unread: readonly { readonly place: number; readonly head: string }[];
+  /** What a head may say, for whoever wrote another word. */
+  readonly known: readonly string[];
   readonly taken: number;
   readonly leftOut: number;
   /** When there were more lines than anybody reads: a sentence that says how many were not read. */

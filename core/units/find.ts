@@ -19,6 +19,21 @@ const index = new Map(
 );
 
 /**
+ * The unit of just this name, written as plainly as it can be.
+ *
+ * @equation the name stands in the table, letter for letter
+ * @param word - the unit in small letters [text]
+ * @param dimension - the dimension that was expected [choice]
+ * @returns the unit; null where findUnit may still know the word [record]
+ * @validity any text
+ * @source own derivation
+ * @example unitNamed('mm', 'length').factor // 0.001
+ */
+export function unitNamed(word: string, dimension: Dimension): Unit | null {
+  return index.get(dimension)?.get(word) ?? null;
+}
+
+/**
  * The unit that a word means within a dimension.
  *
  * @equation spelling without case, dots and outer spaces; "per" is a slash; space, dash and star are a product
@@ -44,5 +59,6 @@ export function findUnit(word: string, dimension: Dimension): Unit | null {
  * @example isUnit('lbs.') // true
  */
 export function isUnit(word: string): boolean {
-  return [...index.values()].some((units) => units.has(spelling(word)));
+  const spelt = spelling(word);
+  return [...index.values()].some((units) => units.has(spelt));
 }

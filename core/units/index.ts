@@ -4,4 +4,5 @@ export { showQuantity, textQuantity, type Shown, type ShowOptions } from './show
 export { readsNought } from './nought.ts';
 export { factorOf, unitOf } from './chosen.ts';
 export { stepOf } from './step.ts';
+export { wholeCount } from './wholeCount.ts';
 export { readMeasure } from './readMeasure.ts';

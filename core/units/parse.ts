@@ -3,6 +3,7 @@ import { ok, refuse, type Result } from '../model/problem.ts';
 import { chosenUnit } from './chosen.ts';
 import { dimensionOf } from './dimensions.ts';
 import { findUnit, isUnit } from './find.ts';
+import { plainFigure } from './plainFigure.ts';
 import { readNumber, type NumberRead } from './number.ts';
 import type { Unit } from './table.ts';
 import { tidy } from './tidy.ts';
@@ -53,6 +54,8 @@ export function parseQuantity(text: string, use: Use, units: UnitChoice): Result
  */
 export function parseFor(subject: Subject, text: string, use: Use, units: UnitChoice): Result<number> {
   const nonsense = refuse('not-a-quantity', `${subject.name} such as ${subject.such} was expected.`);
+  const plain = plainFigure(text, dimensionOf[use], chosenUnit(use, units));
+  if (plain !== null && Math.abs(plain) < ABSURD) return ok(plain);
   const whole = tidy(text);
   if (whole === '' || whole.length > LONGEST_TEXT) return nonsense;
   const negative = whole.startsWith('-');

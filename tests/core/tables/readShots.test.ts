@@ -63,6 +63,31 @@ describe('a table of shots', () => {
     expect(read(text, { layout: 'arrow end x y' }).shots[0]).toMatchObject({ arrow: 3, end: 2, x: 0.012, y: 0.008 });
   });
 
+  it('says once of a column whose head nobody knows that it is not read, and which heads are known', () => {
+    const { read: told, shots } = read('Wind;x (cm);y (cm)\n3;1,5;-0,8\n4;-0,4;3');
+    expect(shots.map(({ x, arrow }) => [x, arrow])).toEqual([
+      [0.015, null],
+      [-0.004, null],
+    ]);
+    expect(tableTold(told)).toBe(
+      '2 lines taken, with heads. Column 1, “Wind”, is not read: heads that are known are arrow, end, x, y, left out, reason.',
+    );
+    expect(tableTold(read('x;y;Wind;Licht\n1;2;3;4').read)).toContain('Column 3, “Wind”, and column 4, “Licht”, are not read');
+    expect(read('x;y\ncm;cm\n1;2').read.unread).toEqual([]);
+  });
+
+  it('knows the words of some neighbours in a head', () => {
+    expect(read('Pfeil;rechts (mm);Höhe (mm);Passe\n7;12;-8;2').shots).toEqual([
+      { line: 2, x: 0.012, y: -0.008, arrow: 7, end: 2, leftOut: null },
+    ]);
+    expect(read('Flèche;droite (mm);hauteur (mm)\n7;12;-8').shots[0]).toMatchObject({ x: 0.012, y: -0.008, arrow: 7 });
+  });
+
+  it('counts lines as other counts are written', () => {
+    const many = Array.from({ length: 1200 }, (_, i) => `${i % 90};${i % 70}`).join('\n');
+    expect(tableTold(read(many).read)).toMatch(/^1,200 lines taken\./);
+  });
+
   it('says of every line what became of it', () => {
     const { read: told, shots } = read('Saturday, windy\nx;y\n12;-8\n12;-8\nmiss;\n9;gust\n4000;0\n5;6;gusty', {});
     expect(told.rows.map(({ line, fate, why }) => `${line} ${fate}: ${why ?? ''}`)).toEqual([
@@ -98,7 +123,7 @@ describe('a table of shots', () => {
     expect(shots).toHaveLength(10_000);
     expect(told.tooMany).toBeNull();
     expect(shots[9_999]).toMatchObject({ arrow: 4, x: 0.099, y: -0.1395 });
-    expect(readShots(lines.join('\n'), plain, units, [], 9_000).read.tooMany).toMatch(/9000 lines were read; 1000 more/);
+    expect(readShots(lines.join('\n'), plain, units, [], 9_000).read.tooMany).toMatch(/9,000 lines were read; 1,000 more/);
   });
 
   it('tells the fate of every line of any text whatever, and gives only places that can be', () => {

@@ -215,4 +215,16 @@ describe('refusing what is not a quantity', () => {
   it.each(['1e999 in', '99999999999999999999 in', '-1e300'])('refuses the absurd figure %j', (text) =>
     expect(refusal(text, 'length')).toMatch(/^That figure is beyond anything at a bench/),
   );
+
+  it('reads the plainest figures as the whole reader does, which alone knows a plus', () => {
+    const part = fc.constantFrom('', '.5', '.25', ',5', ',75', '.123', ',123', '.0');
+    const unit = fc.constantFrom('', ' mm', ' cm', ' in', ' lb', ' kg', ' gr', ' m', ' furlong', ' n', ' x');
+    const use = fc.constantFrom<Use>('length', 'setting', 'weight', 'mass', 'distance', 'count');
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 2_000_000 }), part, unit, use, (whole, decimals, word, of) => {
+        const text = `${whole}${decimals}${word}`;
+        expect(parseQuantity(text, of, units)).toEqual(parseQuantity(`+${text}`, of, units));
+      }),
+    );
+  });
 });
