@@ -1,6 +1,7 @@
 import type { ShotGroup } from '../model/group.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import type { Problem } from '../model/problem.ts';
+import { goTo } from '../findings/parts.ts';
 import { textQuantity } from '../units/index.ts';
 import type { NextStep } from './reading.ts';
 import { howMany, stepOf } from './step.ts';
@@ -27,7 +28,9 @@ export function voidStep(problem: Problem, fletched: ShotGroup, bare: ShotGroup,
     case 'compound':
       return stepOf('leave', 'No next change for a compound', problem.sentence, {});
     case 'hand':
-      return stepOf('measure', 'Check whose hand is on record', problem.sentence, {});
+      return stepOf('measure', 'Check whose hand is on record', problem.sentence, {
+        go: goTo('Go to the hand', 'bow', 'archer.hand'),
+      });
     case 'fletching':
       return stepOf('again', 'Choose one fletched and one bare group', problem.sentence, {});
     case 'distance':

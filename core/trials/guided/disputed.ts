@@ -48,7 +48,7 @@ const disputes: Readonly<Record<TrialKind, (units: UnitChoice) => readonly strin
     'Whether a tear to the weak side is a weak shaft or an arrow that touches the bow: the paper cannot tell the two apart.',
   ],
   'walk-back': () => [
-    'School A takes a slanting line for the button\u2019s spring and a bent one for the centre shot; school B takes the slant for the rest. Neither is checked against a source, and they lead to different changes.',
+    'The button way takes a slanting line for the button\u2019s spring and a bent one for the centre shot; the rest way takes the slant for the rest. Neither is checked against a source, and they lead to different changes.',
     'Any constant angle between the line of sight and the arrow gives a slant: the sight\u2019s windage and a canted bow do it as well as anything on the rest.',
   ],
   'brace height': (units) => [

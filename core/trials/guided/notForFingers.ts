@@ -1,3 +1,4 @@
+import { goTo } from '../../findings/parts.ts';
 import { fingerProblem } from '../bareProblem.ts';
 import { stepOf } from '../step.ts';
 import { voided } from './outcome.ts';
@@ -20,7 +21,7 @@ export function notForFingers(input: TrialInput, shown: Partial<TrialReading>): 
   const compound = problem.code === 'compound';
   const next = compound
     ? stepOf('leave', 'No next change for a compound', problem.sentence, {})
-    : stepOf('measure', 'Check whose hand is on record', problem.sentence, {});
+    : stepOf('measure', 'Check whose hand is on record', problem.sentence, { go: goTo('Go to the hand', 'bow', 'archer.hand') });
   const headline = compound ? 'No reading for a compound' : 'No reading: bow and archer of different hands';
   return voided(input, headline, problem.sentence, next, shown);
 }

@@ -76,7 +76,7 @@ const procedures: Readonly<Record<TrialKind, (plan: TrialPlan, units: UnitChoice
     purpose: 'Groups and arrow speed at several brace heights show whether one of them is better than the others, or none.',
     steps: [
       `From the lowest of ${plan.steps.length} heights to the highest, then back down for the further ends. ${twistsText(units)}`,
-      'At each height measure it, bring the nocking point back to where it was, and shoot in the arrow that was not shot before.',
+      'At each height measure it, bring the nocking point back to where it was, and shoot one arrow that is not noted, to settle the string.',
       `${ends(plan.ends)} of ${arrows(plan.arrows, '')} at ${list(plan, units)} at each height, with the arrow\u2019s speed where a chronograph stands.`,
       'Listen too: the quietest height with the least shock in the hand is worth as much as a group.',
     ],

@@ -18,7 +18,7 @@ import { walkBackCauses, walkBackWords } from './walkBackWords.ts';
 const AGAIN = 'Then shoot the same walk-back again, with the sight left alone.';
 
 /**
- * What a walk-back says: upright, slanting or bent, with what both schools make of it.
+ * What a walk-back says: upright, slanting or bent, with what the button way and the rest way make of it.
  *
  * @equation walkBack of core/group over the offsets from the plumb line; outward and inward by the archer's hand
  * @param input - the trial with its records [record]
@@ -86,7 +86,7 @@ function read(
   const steps = told
     ? walkBackSteps(bundle, line.line === 'bends' ? 'bends' : 'slants', outward ? 'outward' : 'inward', units, AGAIN)
     : null;
-  const schools = steps === null ? [] : [steps.schoolA, steps.schoolB].filter((step) => step !== null);
+  const ways = steps === null ? [] : [steps.button, steps.rest].filter((step) => step !== null);
   const check = steps?.check ?? null;
   const checked = check !== null && trial.changes.some(({ title }) => title === check.title);
   const more = line.line === 'cannot tell' ? walkBackMore(null, line.arrows) : null;
@@ -110,8 +110,8 @@ function read(
               { then: 'Take a snapshot.' },
             )
           : again
-        : ((checked ? schools[0] : (check ?? schools[0])) ?? check ?? again);
-  const rest = [...schools, ...(check !== null && checked ? [check] : [])].filter((step) => step !== first);
+        : ((checked ? ways[0] : (check ?? ways[0])) ?? check ?? again);
+  const rest = [...ways, ...(check !== null && checked ? [check] : [])].filter((step) => step !== first);
   return outcome(input, {
     ...walkBackWords(line, outward, input),
     verdict: told ? 'read' : line.line === 'straight up' ? 'nothing shown' : 'too few',
@@ -121,10 +121,10 @@ function read(
     ifNot: told
       ? line.line === 'bends'
         ? 'If the line bends as much next time, put it back, and try a quarter turn of the button instead.'
-        : 'If the line does not stand more upright, put it back and try the other school\u2019s change: that settles which of them this bow follows.'
+        : 'If the line does not stand more upright, put it back and try the other way\u2019s change: that settles which of them this bow follows.'
       : 'If it slants next time, shoot it a third time before anything is turned.',
     waste: told
-      ? 'Turning button and rest at once: then neither school has been tried.'
+      ? 'Turning button and rest at once: then neither way has been tried.'
       : 'Moving rest or button for a line that is not shown to slant.',
     ...shown,
   });

@@ -9,27 +9,27 @@ import { centreShotStep } from './centreShotStep.ts';
 /** A quarter of a turn, the larger of the trade's two steps here. */
 const TURN = 0.25;
 
-/** What both schools make of a walk-back, and what comes before either. */
+/** What the trade's two ways make of a walk-back, and what comes before either. */
 export interface WalkBackSteps {
   /** Sight and cant mimic a slant, so they are looked at first; null for a bend, which they cannot make. */
   readonly check: NextStep | null;
-  readonly schoolA: NextStep | null;
-  readonly schoolB: NextStep | null;
+  readonly button: NextStep | null;
+  readonly rest: NextStep | null;
 }
 
 /**
- * The steps that the two schools take for a line that slants or bends.
+ * The steps that the trade's two ways take for a line that slants or bends.
  *
- * @equation slant outward: A softens the button by 1/8 to 1/4 turn, B brings the centre shot in 0.5 mm; inward the opposite; bend outward: both bring the centre shot in, inward out
+ * @equation slant outward: the button way softens the button by 1/8 to 1/4 turn, the rest way brings the centre shot in 0.5 mm; inward the opposite; bend outward: both bring the centre shot in, inward out
  * @param bundle - the set-up with its records [record]
  * @param pattern - what the line does [choice]
  * @param way - to which side it runs or bulges, seen from the riser [choice]
  * @param units - the person's choice of units [record]
  * @param then - what to shoot after it [text]
- * @returns the check that comes first, and a step of each school; null where the bow has nothing to turn for it, or both agree [record]
- * @validity disputed: the two schools lead to different changes, and neither is checked against a source
+ * @returns the check that comes first, and a step of each way; null where the bow has nothing to turn for it, or both agree [record]
+ * @validity disputed: the two ways lead to different changes, and neither is checked against a source
  * @source from memory
- * @example walkBackSteps(exampleBundle, 'slants', 'outward', defaultPreferences.units, '').schoolA.title // "School A: soften the button an eighth to a quarter turn"
+ * @example walkBackSteps(exampleBundle, 'slants', 'outward', defaultPreferences.units, '').button.title // "The button way: soften the button an eighth to a quarter turn"
  */
 export function walkBackSteps(
   bundle: Bundle,
@@ -38,24 +38,24 @@ export function walkBackSteps(
   units: UnitChoice,
   then: string,
 ): WalkBackSteps {
-  const rest = bundle.bow.arrowPass === 'rest and button';
+  const fitted = bundle.bow.arrowPass === 'rest and button';
   const move = way === 'outward' ? 'in' : 'out';
   const slant = pattern === 'slants';
-  const centre = rest
+  const centre = fitted
     ? centreShotStep(
         bundle,
         move,
-        slant ? 'School B takes a slant for the rest.' : 'A bent line is taken for the centre shot.',
+        slant ? 'The rest way takes a slant for the rest.' : 'A bent line is taken for the centre shot.',
         units,
         then,
       )
     : null;
   return {
     check: slant ? sightAndCant : null,
-    schoolA: slant ? (rest ? buttonStep(bundle, way, units, then) : null) : centre,
-    schoolB:
+    button: slant ? (fitted ? buttonStep(bundle, way, units, then) : null) : centre,
+    rest:
       slant && centre !== null
-        ? { ...centre, title: `School B: ${centre.title.charAt(0).toLowerCase()}${centre.title.slice(1)}` }
+        ? { ...centre, title: `The rest way: ${centre.title.charAt(0).toLowerCase()}${centre.title.slice(1)}` }
         : null,
   };
 }
@@ -78,8 +78,8 @@ function buttonStep(bundle: Bundle, way: 'outward' | 'inward', units: UnitChoice
       : `From ${textQuantity(now ?? 0, 'turns', units)} to ${textQuantity(moved, 'turns', units)} in at most.`;
   return stepOf(
     'change',
-    `School A: ${soften ? 'soften' : 'firm'} the button an eighth to a quarter turn`,
-    `School A takes a slant for the button\u2019s spring. ${place} The line should stand more upright; how far is not known yet.`,
+    `The button way: ${soften ? 'soften' : 'firm'} the button an eighth to a quarter turn`,
+    `The button way takes a slant for the button\u2019s spring. ${place} The line should stand more upright; how far is not known yet.`,
     {
       then,
       patch: moved === null ? null : { buttonTurns: moved },

@@ -63,7 +63,7 @@ export function walkBackWords(
  * @param line - from walkBack [record]
  * @param outward - whether it runs or bulges away from the riser [choice]
  * @returns the causes; none for an upright line [list]
- * @validity disputed: the two schools read a slant differently
+ * @validity disputed: the button way and the rest way read a slant differently
  * @source from memory
  * @example walkBackCauses({ line: 'straight up' }, true) // []
  */
@@ -83,13 +83,13 @@ export function walkBackCauses({ line }: Pick<WalkBack, 'line'>, outward: boolea
     ),
     cause(
       `The button is too ${outward ? 'firm' : 'soft'}`,
-      bent ? [] : ['School A reads a slant so (not checked against a source).'],
+      bent ? [] : ['The button way reads a slant so (not checked against a source).'],
       [],
     ),
     cause(`The centre shot is too far ${outward ? 'out' : 'in'}`, [
       bent
-        ? 'Both schools read a bend so (not checked against a source).'
-        : 'School B reads a slant so (not checked against a source).',
+        ? 'Both ways read a bend so (not checked against a source).'
+        : 'The rest way reads a slant so (not checked against a source).',
     ]),
     cause('Wind, or tiring from distance to distance', [], []),
   ];

@@ -76,7 +76,7 @@ export function Record() {
         {compared !== null && diff !== null && (
           <Diff setupId={bundle.setup.id} compared={compared} diff={diff} snapshots={snapshots} />
         )}
-        <Tried trials={trials} />
+        <Tried bundle={bundle} trials={trials} />
         <SnapshotsAway bowId={bowId} />
       </div>
       {taking && <TakeSnapshot bundle={bundle} onClose={() => setTaking(false)} />}

@@ -3,6 +3,7 @@ import { DataSheet } from './DataSheet.tsx';
 import { rowInHand } from './derive.ts';
 import { FaceChoice } from './FaceChoice.tsx';
 import { GoOn } from './GoOn.tsx';
+import { NewHeight } from './NewHeight.tsx';
 import { NotedTears, NotedTouches } from './Noted.tsx';
 import { RowClearance } from './RowClearance.tsx';
 import { RowPaper } from './RowPaper.tsx';
@@ -69,6 +70,7 @@ export function ShootPart({ width, height, ...shared }: Props) {
       </div>
       <div className="shoot-aside">
         <DataSheet input={input} rows={rows} inHand={row.key} />
+        {trial.trial === 'brace height' && row.which === 'first' && <NewHeight row={row} />}
         <div className="row-foot">
           {(onFace || row.which === 'speeds' || rows.next === null) && (
             <GoOn

@@ -25,13 +25,13 @@ describe('the walk-back', () => {
     [
       'slanting left: outward for the right hand',
       [-4, 0],
-      'School A: soften the button',
-      'School B: bring the centre shot in 0.5 mm',
+      'The button way: soften the button',
+      'The rest way: bring the centre shot in 0.5 mm',
     ],
-    ['slanting right: inward', [4, 0], 'School A: firm the button', 'School B: bring the centre shot out 0.5 mm'],
+    ['slanting right: inward', [4, 0], 'The button way: firm the button', 'The rest way: bring the centre shot out 0.5 mm'],
   ] as const)(
-    '%s: sight and cant first, then the two schools, shown as disputed (from memory)',
-    (_what, [slope, bend], schoolA, schoolB) => {
+    '%s: sight and cant first, then the button way and the rest way, shown as disputed (from memory)',
+    (_what, [slope, bend], button, rest) => {
       for (const input of [walk(slope, bend), mirrored(walk(slope, bend))]) {
         const found = readTrial(input);
         expect([found.verdict, found.next.kind, found.next.title]).toEqual([
@@ -39,13 +39,13 @@ describe('the walk-back', () => {
           'measure',
           'Check the sight and the cant first',
         ]);
-        expect(found.others.map(({ title }) => title)).toEqual([expect.stringContaining(schoolA), schoolB]);
-        expect(found.disputed[0]).toMatch(/^School A .* school B /);
+        expect(found.others.map(({ title }) => title)).toEqual([expect.stringContaining(button), rest]);
+        expect(found.disputed[0]).toMatch(/^The button way .* the rest way /);
         const checked = {
           ...input,
           trial: { ...input.trial, changes: [{ at: input.now, title: found.next.title, patch: null }] },
         };
-        expect(readTrial(checked).next.title).toContain(schoolA);
+        expect(readTrial(checked).next.title).toContain(button);
       }
     },
   );
