@@ -1,6 +1,7 @@
 import { memo, useMemo } from 'react';
 import { groupMeasures, type Face } from '../../../../core/group/index.ts';
 import { counted, type Shot } from '../../../../core/model/group.ts';
+import { wholeCount } from '../../../../core/units/index.ts';
 import { FacePlot } from '../../../plots/face/FacePlot.tsx';
 import { wholeFace } from '../../../plots/face/geometry.ts';
 import type { RowShot } from './shotRows.ts';
@@ -26,7 +27,7 @@ export const ShotsPreview = memo(function ShotsPreview({
   }, [shots, name]);
   const view = useMemo(() => ({ ...wholeFace(face.rings[0]?.radius ?? 0.2, group.shots), size: SIZE }), [face, group]);
   const groups = useMemo(() => [group], [group]);
-  const count = shots.length === 1 ? '1 shot' : `${shots.length} shots`;
+  const count = shots.length === 1 ? '1 shot' : `${wholeCount(shots.length)} shots`;
   return (
     <figure className="shots-preview">
       <svg width={SIZE} height={SIZE} role="img" aria-label={`${count} on the ${face.name} face, as they would be kept.`}>

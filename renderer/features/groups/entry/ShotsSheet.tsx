@@ -1,8 +1,9 @@
 import { useDeferredValue, useMemo, useState } from 'react';
 import { face as faceOf } from '../../../../core/group/index.ts';
 import type { ShotGroup } from '../../../../core/model/group.ts';
+import type { UnitChoice } from '../../../../core/model/preferences.ts';
 import { readShots, type ShotsRead } from '../../../../core/tables/index.ts';
-import { unitOf } from '../../../../core/units/index.ts';
+import { textQuantity, unitOf } from '../../../../core/units/index.ts';
 import { Choice } from '../../../design/index.ts';
 import { EntrySheet, EntryTable, PasteTable, TableFates, withSpare } from '../../../design/entry/index.ts';
 import { useBenchApi, useUnits } from '../../../state/useBench.ts';
@@ -11,6 +12,10 @@ import { originsOn } from './origins.ts';
 import { ReadingAsked, type Asked } from './ReadingAsked.tsx';
 import { ShotsPreview } from './ShotsPreview.tsx';
 import { blankShot, MOST_TYPED, shotColumns, shotRows, shotsOf, type RowShot, type ShotRow } from './shotRows.ts';
+
+/** What was understood of a line, in the person's own units: "15 mm across, −8 mm up". */
+const placeText = ({ x, y }: { x: number; y: number }, units: UnitChoice): string =>
+  `${textQuantity(x, 'setting', units)} across, ${textQuantity(y, 'setting', units)} up`;
 
 /** The picture comes once the sheet is open. */
 const nothing: readonly RowShot[] = [];
@@ -37,6 +42,13 @@ export function ShotsSheet({ group, onClose }: { group: ShotGroup; onClose(): vo
     const origin = origins.find(({ value }) => value === asked.origin)?.at ?? { x: 0, y: 0 };
     return readShots(text, { ...asked, origin }, units, instead ? [] : opened);
   }, [text, asked, origins, units, instead, opened]);
+  const understood = useMemo(() => {
+    const byLine = new Map(table?.shots.map((shot) => [shot.line, shot]));
+    return (line: number) => {
+      const shot = byLine.get(line);
+      return shot === undefined ? null : placeText(shot, units);
+    };
+  }, [table, units]);
   const fromRows = useMemo(() => shotsOf(rows, units), [rows, units]);
   const shots = useMemo((): readonly RowShot[] => {
     const pasted = (table?.shots ?? []).map(({ x, y, arrow, end, leftOut }): RowShot => ({
@@ -111,11 +123,11 @@ export function ShotsSheet({ group, onClose }: { group: ShotGroup; onClose(): vo
                 onChange={setAsked}
               />
               <button type="button" className="link" onClick={() => setText(null)}>
-                Leave what was read out again
+                Drop what was pasted or read
               </button>
             </>
           )}
-          <TableFates read={table?.read ?? null} />
+          <TableFates read={table?.read ?? null} understood={understood} />
         </div>
         <ShotsPreview face={face} shots={previewed} name={group.fletching} />
       </div>
