@@ -40,7 +40,7 @@ export function driftQuestion({ shots, units }: Asked): Question {
   if (value.verdict === 'real')
     return {
       ...base,
-      answer: `Yes: the last of ${value.ends} ends lies ${where}, ${acrossText(value.radius * span, units)} either way.`,
+      answer: `Yes: the last of ${value.ends} ends lies ${where}, give or take ${acrossText(value.radius * span, units)}.`,
       state: 'yes',
       standing: 'act',
       tells: null,

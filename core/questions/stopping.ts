@@ -76,7 +76,7 @@ function stoppingPage(value: Stopping, looks: number, together: number, units: A
   return {
     tables: [
       tableOf(
-        ['look', 'shots', 'apart', 'either way', 'evidence'],
+        ['look', 'shots', 'apart', 'give or take', 'evidence'],
         value.looks
           .slice(from)
           .map(({ n, size, radius, share }, i) => [

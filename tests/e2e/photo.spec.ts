@@ -195,7 +195,7 @@ test('by keyboard: the search is stopped and taken up again, a hole is marked, n
   await hands.press('Stop');
   await expect(page.getByRole('alert')).toContainText('The search was stopped');
   // The photo has the focus by itself; a cross in the gold finds the rings after all.
-  await hands.choose('a click marks', 'the gold of the face to be read');
+  await hands.choose('a click marks', 'the gold of this face, where the picture has several');
   await page.keyboard.press('Shift+Tab');
   await expect(stage(page)).toBeFocused();
   await page.keyboard.press('Enter');

@@ -1,11 +1,18 @@
 import { useEffect, useRef, useState } from 'react';
 import { tableTold, type TableRead } from '../../../core/tables/index.ts';
+import { wholeCount } from '../../../core/units/index.ts';
 
 /** Lines that are shown at once: a page of many thousands would take its time [count]. */
 const PAGE = 300;
 
+interface Props {
+  read: TableRead | null;
+  /** What a taken line came to; null where there is nothing to say. Without it the lines stand as they were written. */
+  understood?: (line: number) => string | null;
+}
+
 /** What became of each line that was pasted or read from a file. */
-export function TableFates({ read }: { read: TableRead | null }) {
+export function TableFates({ read, understood }: Props) {
   const told = useRef<HTMLDivElement>(null);
   // A long table pushes them below the sheet's edge, and a line left out is not to be missed.
   useEffect(() => {
@@ -15,13 +22,13 @@ export function TableFates({ read }: { read: TableRead | null }) {
   return (
     <div role="status" className="entry-told" ref={told}>
       <p className={read.leftOut > 0 || read.tooMany !== null ? 'caution-text' : 'note'}>{tableTold(read)}</p>
-      {read.rows.length > 0 && <Lines rows={read.rows} />}
+      {read.rows.length > 0 && <Lines rows={read.rows} {...(understood === undefined ? {} : { understood })} />}
     </div>
   );
 }
 
 /** A long table is shown page by page, or only those of its lines of which there is something to say. */
-function Lines({ rows }: { rows: TableRead['rows'] }) {
+function Lines({ rows, understood }: { rows: TableRead['rows'] } & Pick<Props, 'understood'>) {
   const [asked, setAsked] = useState({ page: 0, only: false });
   const long = rows.length > PAGE;
   const chosen = long && asked.only ? rows.filter(({ fate, why }) => fate !== 'taken' || why !== null) : rows;
@@ -37,7 +44,9 @@ function Lines({ rows }: { rows: TableRead['rows'] }) {
             {asked.only ? 'All lines' : 'Only lines left out or remarked on'}
           </button>
           <span className="note">
-            {chosen.length === 0 ? 'None' : `${page * PAGE + 1} to ${page * PAGE + shown.length} of ${chosen.length}`}
+            {chosen.length === 0
+              ? 'None'
+              : `${wholeCount(page * PAGE + 1)} to ${wholeCount(page * PAGE + shown.length)} of ${wholeCount(chosen.length)}`}
           </span>
           <button type="button" className="link" disabled={page === 0} onClick={() => setAsked({ ...asked, page: page - 1 })}>
             Earlier lines
@@ -62,6 +71,7 @@ function Lines({ rows }: { rows: TableRead['rows'] }) {
                 </th>
                 <td className="fate">{fate === 'header' ? 'heads' : fate}</td>
                 <td className="text">{text}</td>
+                {understood !== undefined && <td className="text">{fate === 'taken' ? understood(line) : null}</td>}
                 <td className={fate === 'left out' ? 'caution-text' : undefined}>{why}</td>
               </tr>
             ))}

@@ -32,14 +32,14 @@ export function toolsFor(face: Face): readonly { readonly value: Tool; readonly 
     }),
     { value: toolOf(0), text: 'the centre of the face' },
     { value: 'up', text: 'a point straight above the centre' },
-    { value: 'gold', text: 'the gold of the face to be read' },
+    { value: 'gold', text: 'the gold of this face, where the picture has several' },
   ];
 }
 
 /** The same in two words, for the loupe. */
 export function shortOf(tool: Tool, face: Face): string {
   const radius = radiusOf(tool);
-  if (radius === null) return tool === 'up' ? 'which way is up' : 'the gold to read';
+  if (radius === null) return tool === 'up' ? 'which way is up' : 'the gold of this face';
   return radius === 0 ? 'the centre' : `edge of ${face.rings.find((ring) => ring.radius === radius)?.points ?? ''}`;
 }
 
