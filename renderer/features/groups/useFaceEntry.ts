@@ -28,7 +28,8 @@ export function useFaceEntry(view: FaceView, group: ShotGroup, shotRadius: numbe
 
   const press = usePress({
     marks: group.shots,
-    radius: shotRadius,
+    // Among thousands every place is on a dot: there a click sets, and resting takes in hand.
+    radius: group.shots.length > MOST_DRAWN ? 0 : shotRadius,
     inHand: chosen,
     toPlane: (pixel) => toFace(view, pixel),
     toPixel: (point) => toPixel(view, point),
@@ -109,7 +110,7 @@ export function useFaceEntry(view: FaceView, group: ShotGroup, shotRadius: numbe
     chosen,
     pulled,
     /** The shot that a click here would take in hand, and the one that a click just did. */
-    over: pointer === null || group.shots.length > MOST_DRAWN ? null : press.takenAt(pointer),
+    over: pointer === null ? null : press.takenAt(pointer),
     taken: press.taken,
     handlers: { ...press.handlers, onPointerLeave: () => setPointer(null), onKeyDown },
   };

@@ -8,7 +8,7 @@ export interface Marked extends Point {
 interface Options {
   /** In the plane's own unit; the last one lies on top. */
   readonly marks: readonly Marked[];
-  /** How large a mark is drawn [px]. */
+  /** How large a mark is drawn [px]; 0 where a click takes none in hand. */
   readonly radius: number;
   readonly inHand: number | null;
   toPlane(pixel: Point): Point;
@@ -77,7 +77,7 @@ export function usePress({
   };
   /** The mark that a click there would take in hand; null where it would set one. */
   const takenAt = (at: Point): number | null => {
-    const mark = markNear(at, radius);
+    const mark = radius === 0 ? null : markNear(at, radius);
     return mark === taken ? null : mark;
   };
   const letGo = (mark: number, at: Point | null) => {
