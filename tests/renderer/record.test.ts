@@ -257,7 +257,7 @@ describe('the history of a set-up', () => {
     ]);
     expect(data?.lanes[0]?.tried?.map(({ text }) => text)).toEqual(['8 1/2', '8 5/8']);
     expect(sentence).toContain('Shot to try a setting: 8 1/2 in, brace-height trial');
-    expect(note).toContain('A diamond was shot to try a setting.');
+    expect(note).toContain('A diamond was shot to try a setting: 8 1/2 in, brace-height trial; 8 5/8 in, brace-height trial.');
   });
 
   it('has for now the newest group of three arrows or more that tried nothing, and no figure where there is none', () => {

@@ -269,6 +269,21 @@ describe('bare shafts whose verdict stands before all ends are shot', () => {
     expect(head.subline).toContain('the 10 arrows left of the plan need not be shot');
   });
 
+  it('are no verdict yet with fewer than six and four at a distance (common practice)', () => {
+    const few = new Map(
+      [exampleFletched, exampleBare].map((group) => [
+        group.id,
+        {
+          ...group,
+          shots: group.shots.slice(0, 3).map((shot) => ({ ...shot, x: shot.x + (group.fletching === 'bare' ? 0.3 : 0), end: 1 })),
+        },
+      ]),
+    );
+    const part = { ...input, groups: few };
+    expect(readTrial(part).verdict).toBe('read');
+    expect(headOfInput(part).headline).toMatch(/^Next: 18 m, end 2 of 2/);
+  });
+
   it('are shot again where they were shot and as many, as the advice says', () => {
     const again = againOf(input, rows);
     expect(again.words).toBe('Shoot it again at 18 m: 6 and 4');

@@ -48,7 +48,7 @@ export function walkBackFigures(
 /**
  * The numbers of a walk-back's picture.
  *
- * @equation the arrows, the straight line with its half width, and the parabola at two dozen places between nearest and farthest
+ * @equation the arrows, the straight line with its half width, and where it bends the parabola at two dozen places between nearest and farthest
  * @param readings - the arrows of each distance [list]
  * @param line - from walkBack; null when it could not be fitted [record]
  * @returns the plot [record]
@@ -69,7 +69,7 @@ export function walkBackPlot(
           2,
         );
   const curve =
-    fit === null || !fit.ok || line === null
+    fit === null || !fit.ok || line?.line !== 'bends'
       ? []
       : along(line).map((distance) => ({
           distance,

@@ -68,6 +68,7 @@ export function Record() {
             note={history.note}
             sentence={history.sentence}
             table={() => timelineTable(data)}
+            {...(compared === null ? { beneath: <p className="note faint">{history.note}</p> } : {})}
           >
             <Timeline data={data} sentence={history.sentence} />
           </Exportable>

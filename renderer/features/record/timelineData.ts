@@ -108,9 +108,19 @@ function triedText({ sizes }: TimelineData, unit: string): string {
 const flagsText = (count: number, what: string): string =>
   count === 0 ? '' : count === 1 ? ` One ${what}.` : ` ${count} ${what}s.`;
 
+/** "8 1/4, 8 3/8 and 8 1/2 in, brace-height trial": which settings the diamonds were shot to try, each once. */
+function diamondText({ sizes, lanes }: TimelineData): string {
+  const names = [...new Set(sizes.points.flatMap(({ tried }) => tried ?? []))];
+  if (names.length === 0) return lanes.some(({ tried = [] }) => tried.length > 0) ? ' A diamond was shot to try a setting.' : '';
+  return ` A diamond was shot to try a setting: ${names.slice(-MOST_NAMED).join('; ')}.`;
+}
+
+/** As many as are read beside the drawing; the table has them all. */
+const MOST_NAMED = 6;
+
 function noteOf(data: TimelineData, series: RadiusSeries, distance: string): string {
   const pennants = data.flags.some(({ trial }) => trial === true) ? ', a pennant a trial' : '';
-  const diamonds = data.lanes.some(({ tried = [] }) => tried.length > 0) ? ' A diamond was shot to try a setting.' : '';
+  const diamonds = diamondText(data);
   const key = `A step is a setting changed, a flag a snapshot${pennants}.${diamonds}`;
   const shown = data.sizes.points.length;
   if (shown < 2) return `${key} Group size needs two fletched groups at one distance.`;

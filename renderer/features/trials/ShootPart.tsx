@@ -1,4 +1,5 @@
 import { useEffect } from 'react';
+import { Mark } from '../../design/index.ts';
 import { DataSheet } from './DataSheet.tsx';
 import { rowInHand } from './derive.ts';
 import { FaceChoice } from './FaceChoice.tsx';
@@ -71,6 +72,12 @@ export function ShootPart({ width, height, ...shared }: Props) {
       <div className="shoot-aside">
         <DataSheet input={input} rows={rows} inHand={row.key} />
         {trial.trial === 'brace height' && row.which === 'first' && <NewHeight row={row} />}
+        {trial.trial === 'walk-back' && (
+          <p className="note caution-line new-height">
+            <Mark level="caution" /> Go on to the next distance only while every arrow stays well on the butt. Stop when they come
+            near its foot or an edge.
+          </p>
+        )}
         <div className="row-foot">
           {(onFace || row.which === 'speeds' || rows.next === null) && (
             <GoOn

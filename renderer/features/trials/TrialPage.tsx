@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import type { Trial } from '../../../core/model/trial.ts';
-import { brief, readTrial, sheet, type TrialReading } from '../../../core/trials/index.ts';
+import { brief, readTrial, sheet, type TrialReading, type TrialSheet } from '../../../core/trials/index.ts';
 import { Fraction, Mark, useSize } from '../../design/index.ts';
 import { now } from '../../state/clock.ts';
 import { useBench, useBenchApi, useUnits } from '../../state/useBench.ts';
@@ -47,7 +47,7 @@ export function TrialPage({ bundle, trial }: { bundle: Bundle; trial: Trial }) {
         </p>
         {stop !== undefined && (
           <p className="trial-stop">
-            <Mark level="stop" /> <Fraction>{stoppedText(head.headline, stop.title)}</Fraction>{' '}
+            <Mark level="stop" /> <Fraction>{stoppedText(head.headline, stop.title, rows)}</Fraction>{' '}
             {stop.action !== null && (
               <button type="button" className="link" onClick={() => stop.action !== null && answer(bench, stop.action)}>
                 {stop.action.label}
@@ -90,8 +90,8 @@ export function TrialPage({ bundle, trial }: { bundle: Bundle; trial: Trial }) {
 }
 
 /** A headline that names the stop is not said again. */
-const stoppedText = (headline: string, title: string): string =>
-  `${headline.toLowerCase().includes(title.toLowerCase()) ? '' : `${title}. `}What was shot may be noted; no arrow is shot until this is mended.`;
+const stoppedText = (headline: string, title: string, { rows }: TrialSheet): string =>
+  `${headline.toLowerCase().includes(title.toLowerCase()) ? '' : `${title}. `}${rows.some(({ shot }) => shot > 0) ? 'What was shot may be noted; no' : 'No'} arrow is shot until this is mended.`;
 
 function reached(trial: Trial, next: string | null, changed: boolean): PartName {
   if (trial.ended !== null || changed) return 'change';

@@ -11,7 +11,7 @@ export function headOf(
   { rows, next }: TrialSheet,
   reading: TrialReading,
 ): { readonly headline: string; readonly subline: string } {
-  if (reading.verdict === 'stopped') return { headline: reading.headline, subline: told.purpose };
+  if (reading.verdict === 'stopped') return { headline: reading.headline, subline: reading.subline };
   if (trial.cautionsRead === null) return { headline: `${told.title}: ${told.arrows} arrows planned`, subline: told.purpose };
   const sheet = { rows, next };
   const change = wasChanged(trial, reading) ? trial.changes.at(-1) : undefined;
