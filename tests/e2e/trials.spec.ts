@@ -155,3 +155,73 @@ test('a trial is left half shot, taken up again where it was, ended, put away an
   await hands.press(/^Take out again/);
   await expect(page.locator('.rack-item', { hasText: 'Clearance' })).toBeVisible();
 });
+
+test('brace heights outside the range are not begun, and a sweep that is left half shot stands where it was broken off', async ({
+  bench,
+  page,
+}) => {
+  void bench;
+  const hands = mouse(page);
+  const begin = page.getByRole('button', { name: /the place is fit/ });
+  const headline = page.getByRole('heading', { level: 1 });
+  await hands.fill('brace height', '8 1/2');
+  await hands.press('Go on to the bow');
+  await hands.press('Trials');
+  await hands.press(/^Brace height\s?: plan/);
+  await expect(page.getByLabel('brace heights')).toHaveValue('8 1/4, 8 3/8, 8 1/2, 8 5/8, 8 3/4 in');
+  await hands.fill('brace heights', '5, 8 1/2, 13 in');
+  await expect(begin).toHaveCount(0);
+  await expect(headline).toHaveText(/5 in and 13 in are not tried: too low and too high/);
+  await expect(page.locator('.trial-head')).toContainText('common practice for recurves of every length is 8 to 10 in');
+  await hands.fill('brace heights', '8 1/4, 8 1/2, 8 3/4 in');
+  await begin.click();
+  await expect(page.locator('.row-count')).toHaveText('0 of 6');
+  // A row that was begun and left without a shot leaves nothing behind.
+  await hands.press('Groups');
+  await expect(page.getByText('0 arrows')).toHaveCount(0);
+  await hands.press('Trials');
+  await hands.press('Put this end on the face');
+  for (const [x, y] of group) await hands.shoot(x, y);
+  await hands.press(/^Next: /);
+  await hands.shoot(4, 8);
+  await hands.shoot(-20, 6);
+  await page.reload();
+  await hands.press('Trials');
+  await hands.press('Go on with it');
+  await expect(headline).toHaveText('Next: brace height 8 1/2 in, end 1 of 2, 4 arrows left');
+  await expect(page.locator('.row-head')).toHaveText(/^Brace height 8 1\/2 in, end 1 of 2: 6 arrows\s*2 of 6$/);
+});
+
+test('a trial takes no more arrows once its change was noted, until the note is taken off', async ({ bench, page }) => {
+  void bench;
+  const hands = mouse(page);
+  await hands.fill('brace height', '8 1/2');
+  await hands.press('Go on to the bow');
+  await hands.press('Trials');
+  await hands.press(/^Bare shaft\s?: plan/);
+  for (const [field, text] of [
+    ['distances', '10, 18 m'],
+    ['ends at each', '1'],
+    ['fletched an end', '6'],
+    ['bare an end', '4'],
+  ] as const)
+    await hands.fill(field, text);
+  await hands.press(/the place is fit/);
+  for (const [x, y] of at(0, 0, 6).shots) await hands.shoot(x, y);
+  await hands.press(/^Next: /);
+  for (const [x, y] of at(60, 0, 4).shots) await hands.shoot(x, y);
+  // The verdict stands: both ways on say so.
+  await expect(page.locator('.row-foot .btn.go')).toHaveText('Read it');
+  await hands.press('Read it');
+  await hands.press('Go on to the change');
+  await hands.press('Note it as done');
+  await hands.press('Bow');
+  await hands.press('Trials');
+  await expect(page.locator('.change-part .btn.go')).toHaveText('Shoot it again at 10 m: 6 and 4');
+  await page.locator('[data-part=shoot]').click();
+  await expect(page.locator('.face-target')).toHaveCount(0);
+  await expect(page.getByRole('button', { name: /on the face$/ })).toHaveCount(0);
+  await hands.press('Shoot it again, or take the note off');
+  await hands.press('Noted by mistake: take it off');
+  await expect(page.getByRole('button', { name: 'Note it as done', exact: true })).toBeVisible();
+});

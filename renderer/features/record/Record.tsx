@@ -68,7 +68,15 @@ export function Record() {
             note={history.note}
             sentence={history.sentence}
             table={() => timelineTable(data)}
-            {...(compared === null ? { beneath: <p className="note faint">{history.note}</p> } : {})}
+            {...(compared === null
+              ? {
+                  beneath: (
+                    <p className="note faint">
+                      <Fraction>{history.note}</Fraction>
+                    </p>
+                  ),
+                }
+              : {})}
           >
             <Timeline data={data} sentence={history.sentence} />
           </Exportable>
