@@ -10,6 +10,8 @@ const ASK = 'Is there a flyer?';
 /** More rows than this say nothing. */
 const MOST_ROWS = 12;
 const MOST_NAMED = 3;
+/** Below this no scatter is known well enough for a figure. */
+const RAREST = 1e-6;
 const TEXT =
   'Each shot’s distance from the centre, against the spread of the archer’s earlier groups shot alike; the group’s own few shots judge only where there are fewer than three of those, and then badly: two flyers together hide each other. A shot stands out when chance puts the farthest of so many that far out in fewer than 1 of 20 groups. None is dropped: leaving one out takes a person and a reason.';
 
@@ -42,7 +44,7 @@ export function flyerQuestion({ group, shots, usual, history, units }: Asked): Q
   const often =
     chance > 0.5
       ? 'Most groups have one so far out'
-      : `Chance alone puts one so far out in about 1 of ${countText(1 / Math.max(chance, 1e-6))} such groups`;
+      : `Chance alone puts one so far out in ${chance < RAREST ? 'fewer than' : 'about'} 1 of ${countText(1 / Math.max(chance, RAREST))} such groups`;
   if (flyers.length > 0) {
     const named = flyers.slice(0, MOST_NAMED).map(({ index }) => ({ shot: shots[index]?.id ?? 0, name: name(index) }));
     const more = flyers.length > MOST_NAMED ? ` and ${countText(flyers.length - MOST_NAMED)} more` : '';

@@ -90,6 +90,7 @@ function shapePage(value: HeightAndWidth, byEnds: boolean, units: Asked['units']
       byEnds
         ? 'Each end about its own centre.'
         : 'About the centre of the whole group: where the sight was moved or the group drifted, note the ends.',
+      'One far shot makes an oval that points at it: ask first whether there is a flyer.',
       'Taller than wide points to the draw length, the bow hand’s height and unlike arrow speeds; wider than tall to the string hand, the line and the wind; an oval that leans to both at once, or to a canted bow (common practice).',
     ],
     plot: null,

@@ -142,7 +142,7 @@ function sizePage(
         : []),
     ],
     notes: [
-      `Mean radius, R50 and R95 all come from the spread of one axis, in the same ratio for every group. So many such shots have a mean radius of ${acrossText(measures.spread * expectedMeanRadius(measures.n), units)} about their own centre on average; these have ${acrossText(circles.meanRadius.measured, units)}. A lone far shot makes that the smaller.`,
+      `Mean radius, R50 and R95 all come from the spread of one axis, in the same ratio for every group. ${wholeCount(measures.n)} shots of this spread have a mean radius of ${acrossText(measures.spread * expectedMeanRadius(measures.n), units)} about their own centre on average; these have ${acrossText(circles.meanRadius.measured, units)}: a lone far shot makes theirs the smaller.`,
       drawn.ok
         ? `The next arrow lands within ${acrossText(drawn.value.nextArrow, units)} of this centre 95 times in 100, by shots and history together.`
         : drawn.problem.sentence,

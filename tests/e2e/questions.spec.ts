@@ -50,3 +50,52 @@ test('what a technician asks of a group is answered under its figures, each with
   await page.getByRole('button', { name: /^Take out again.*Scores, 18 m: 98 with 12/ }).click();
   await expect(page.getByRole('button', { name: '18 m: 98 with 12', exact: true })).toBeVisible();
 });
+
+test('a flyer is left out from where it is named, a walk-back is not asked about its aim, and the caution for bare shafts stands where they fly', async ({
+  page,
+  bench,
+}) => {
+  await page.getByRole('button', { name: 'Open the demo bench' }).click();
+  const rack = page.locator('.rack');
+  const to = (screen: string) =>
+    page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name: screen, exact: true }).click();
+  await rack.getByRole('button', { name: /^Ines/ }).first().click();
+  const caution = page.getByText('Bare shafts fly wide: start at 10 m or nearer');
+  await to('Trials');
+  await rack.getByRole('button', { name: /^Bare shafts at 10 and 18 m/ }).click();
+  await expect(caution.first()).toBeVisible();
+  await rack.getByRole('button', { name: /^Walk-back to 30 m/ }).click();
+  await expect(page.getByRole('heading', { name: /^The line slants/ })).toBeVisible();
+  await expect(caution).toHaveCount(0);
+
+  await to('Groups');
+  const questions = page.locator('.questions');
+  await rack.getByRole('button', { name: /^Walk-back to 30 m, 5 m/ }).click();
+  await expect(questions).toContainText('Shot for a walk-back, at one mark with one sight setting for all distances');
+  await expect(questions.getByRole('button', { name: 'How big is it?' })).toBeVisible();
+  await expect(questions.getByRole('button', { name: 'Is it on the aim?' })).toHaveCount(0);
+  await expect(questions.getByRole('button', { name: 'What would it score?' })).toHaveCount(0);
+
+  await page.getByRole('button', { name: /^New group/ }).click();
+  await page.getByRole('button', { name: 'Begin a fletched group' }).click();
+  await page.getByRole('button', { name: 'Table', exact: true }).click();
+  const sheet = page.getByRole('dialog', { name: 'Shots as a table' });
+  await sheet.getByRole('button', { name: 'Paste a table' }).click();
+  const places = ['1,2;0,5', '-1;0,8', '0,3;-1,4', '14;12', '-0,6;-0,9', '0,9;-0,4', '-1,3;-0,2', '0,2;1,1'];
+  await sheet
+    .getByRole('textbox', { name: /^table: / })
+    .fill(['x (cm);y (cm);Wind', ...places.map((at) => `${at};still`)].join('\n'));
+  await sheet.getByRole('button', { name: 'Read it' }).click();
+  await expect(sheet.getByText('Column 3, “Wind”, is not read: heads that are known are')).toBeVisible();
+  await sheet.getByRole('button', { name: 'Keep 8 shots' }).click();
+  await questions.getByRole('button', { name: 'Leave shot 4 out' }).click();
+  const reason = page.getByRole('dialog', { name: 'Leave shot 4 out' });
+  await reason.getByLabel('reason').fill('plucked, clicker went early');
+  await page.keyboard.press('Enter');
+  await expect(reason).toBeHidden();
+  await expect(questions).toContainText('1 of 8 left out');
+  await expect(questions).toContainText(
+    'Left out for “plucked, clicker went early”. If it was left out for that alone, the figures without it hold',
+  );
+  expect(bench.complaints).toEqual([]);
+});

@@ -92,6 +92,8 @@ test('a pasted table is seen before it is kept, each line’s fate told, and tak
   await sheet.getByLabel('measured from').selectOption({ label: 'the upper left corner of the face' });
   await sheet.getByLabel('what was read').selectOption({ label: 'takes the place of all shots of this group' });
   await expect(sheet.getByRole('img', { name: /^3 shots on the / })).toBeVisible();
+  // What was understood stands beside what was written.
+  await expect(sheet.getByRole('row').filter({ hasText: '1;1;21,2;20,8' })).toContainText('12 mm across, −8 mm up');
   await sheet.getByRole('button', { name: 'Keep 3 shots' }).click();
   await expect(sheet).toBeHidden();
   await expect(face(page)).toHaveAttribute('aria-label', / 3 shots in /);

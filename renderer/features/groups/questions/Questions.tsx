@@ -32,7 +32,7 @@ const atOneInTwenty: readonly Question['id'][] = ['aim', 'flyer', 'odd', 'drift'
 function byChance(questions: readonly Question[]): string {
   const asked = atOneInTwenty.filter((each) => questions.some(({ id }) => id === each)).length;
   const shown = Math.round(100 * (1 - 0.95 ** asked));
-  return `${asked} tests stand behind these, at 1 in 20 each: about ${shown} of 100 good groups show something by chance alone.`;
+  return `Up to ${asked} tests stand behind these, at 1 in 20 each: at most about ${shown} of 100 good groups show something by chance alone.`;
 }
 
 const WALK_BACK =
