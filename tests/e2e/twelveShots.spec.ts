@@ -150,7 +150,7 @@ test('a click on a hole takes that shot in hand, a second one sets another in th
   await page.keyboard.press('Enter');
   await expect(sheet).toBeHidden();
   await expect(face).toBeFocused();
-  await page.getByRole('button', { name: 'Count it again: shot 2' }).click();
+  await page.getByRole('button', { name: 'Count it again: shot 2', exact: true }).click();
   await expect(page.locator('.left-out')).toHaveCount(0);
   await page.getByRole('button', { name: 'Remove shot 2', exact: true }).click();
   await shots(2);

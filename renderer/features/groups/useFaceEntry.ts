@@ -7,7 +7,7 @@ import { useBenchApi } from '../../state/useBench.ts';
 import { addShot, moveShot, newestIn, numberShot, removeShot } from './edits.ts';
 import { beginEnd } from './entry/beginEnd.ts';
 import { directions, neighbour, useDigits } from './entry/keys.ts';
-import { setEntry, useEntry } from './entry/store.ts';
+import { entryOf, setEntry, useEntry } from './entry/store.ts';
 import { usePress } from './entry/usePress.ts';
 
 /** The cross moves by this, and with Shift by the fine step; a chosen shot is nudged by the fine step, with Shift by the coarse one [m]. */
@@ -28,6 +28,7 @@ export function useFaceEntry(view: FaceView, group: ShotGroup, shotRadius: numbe
 
   const press = usePress({
     marks: group.shots,
+    of: group.id,
     // Among thousands every place is on a dot: there a click sets, and resting takes in hand.
     radius: group.shots.length > MOST_DRAWN ? 0 : shotRadius,
     inHand: chosen,
@@ -37,10 +38,13 @@ export function useFaceEntry(view: FaceView, group: ShotGroup, shotRadius: numbe
       setPointer(at);
       setCross(null);
     },
-    onSet: (at) =>
+    onSet: (at) => {
+      setChosen(null);
       void addShot(bench, group.id, at).then((done) => {
-        if (done) setChosen(newestIn(bench, group.id));
-      }),
+        // A shot that was taken in hand meanwhile stays there.
+        if (done && entryOf(group.id).shotInHand === null) setChosen(newestIn(bench, group.id));
+      });
+    },
     onPull: (shot, at) => setPulled({ shot, at }),
     onLetGo: (shot, at) => {
       setChosen(shot);

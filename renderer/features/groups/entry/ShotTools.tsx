@@ -23,6 +23,7 @@ export function ShotTools({ group, children }: { group: ShotGroup; children?: Re
       <button
         type="button"
         className="link"
+        aria-label={isOut ? `Count it again: ${name}` : undefined}
         aria-keyshortcuts="L"
         disabled={shot === undefined}
         onClick={() => {
@@ -31,13 +32,7 @@ export function ShotTools({ group, children }: { group: ShotGroup; children?: Re
           else setEntry(group.id, { leaving: shot.id });
         }}
       >
-        {isOut ? (
-          <>
-            Count it again<span className="heard">: {name}</span>
-          </>
-        ) : (
-          `Leave out ${name}`
-        )}
+        {isOut ? 'Count it again' : `Leave out ${name}`}
       </button>
       <button
         type="button"

@@ -14,7 +14,7 @@ export interface Frame {
   turn(): void;
 }
 
-/** Two shots do not say yet where a group lies [count]. */
+/** Two shots do not say yet where the group that is entered lies: bare shafts fly wide [count]. */
 const ENOUGH = 3;
 
 /**
@@ -33,8 +33,8 @@ export function useFrame(
   const shots = useMemo(() => [...(a ?? []), ...(b ?? [])], [a, b]);
   const reach = useMemo(() => reachOf(shots), [shots]);
   const radius = (first ?? second)?.face.rings[0]?.radius ?? 0.2;
-  const key = `${first?.group.id ?? ''} ${second?.group.id ?? ''} ${radius} ${begun ?? ''}`;
-  const chosen = () => (whole || shots.length < ENOUGH ? wholeFace(radius, shots) : closeIn(shots, radius)).half;
+  const key = `${entering.id} ${first?.group.id ?? ''} ${second?.group.id ?? ''} ${radius} ${begun ?? ''}`;
+  const chosen = () => (whole || entering.shots.length < ENOUGH ? wholeFace(radius, shots) : closeIn(shots, radius)).half;
   const [kept, setKept] = useState(() => ({ key, half: chosen() }));
   const half = kept.key !== key ? chosen() : reach > kept.half ? wholeFace(0, shots).half : kept.half;
   if (kept.key !== key || kept.half !== half) setKept({ key, half });

@@ -8,6 +8,8 @@ export interface Marked extends Point {
 interface Options {
   /** In the plane's own unit; the last one lies on top. */
   readonly marks: readonly Marked[];
+  /** Whose marks they are: those of another begin with the same ids. */
+  readonly of?: string;
   /** How large a mark is drawn [px]; 0 where a click takes none in hand. */
   readonly radius: number;
   readonly inHand: number | null;
@@ -44,6 +46,7 @@ interface Press {
  */
 export function usePress({
   marks,
+  of = '',
   radius,
   inHand,
   toPlane,
@@ -57,8 +60,8 @@ export function usePress({
 }: Options) {
   const press = useRef<Press | null>(null);
   /** The mark that the last click took in hand. */
-  const [clicked, setClicked] = useState<number | null>(null);
-  const taken = clicked === inHand ? clicked : null;
+  const [clicked, setClicked] = useState<{ readonly of: string; readonly mark: number } | null>(null);
+  const taken = clicked?.of === of && clicked.mark === inHand ? inHand : null;
 
   // The sheet's corner, not a group's: what is clipped away (rings beyond the window) still counts into a group's box.
   const place = (event: MouseEvent<SVGElement>): Point => {
@@ -81,7 +84,7 @@ export function usePress({
     return mark === taken ? null : mark;
   };
   const letGo = (mark: number, at: Point | null) => {
-    setClicked(at === null ? mark : null);
+    setClicked(at === null ? { of, mark } : null);
     onLetGo(mark, at);
   };
 
