@@ -64,7 +64,8 @@ interface OnFaceProps extends Pick<Props, 'input' | 'trial' | 'rows' | 'row' | '
 function OnFace({ input, trial, rows, row, group, size }: OnFaceProps) {
   const bench = useBenchApi();
   const [sheet, setSheet] = useState(false);
-  const [whole, setWhole] = useState(false);
+  // Where a new group will strike nobody knows yet: bare shafts fly wide of what was shot before.
+  const [whole, setWhole] = useState(group.shots.length === 0);
   const shaftRadius = (input.bundle.arrowSet.diameter ?? usualShaft) / 2;
   const walkBack = trial.trial === 'walk-back';
   const at = placeOf(trial, row);
