@@ -101,14 +101,14 @@ export function createBench(host: Host): Bench {
     };
 
     /** Counted from the moment it is asked for, and kept to the book it was meant for. */
-    const write = (ask: (book: Book) => Promise<Result<Written> | null>, said: string): Promise<boolean> => {
+    const write = (ask: (book: Book) => Promise<Result<Written> | null>, said: () => string): Promise<boolean> => {
       const book = get().book;
       set({ pending: get().pending + 1 });
       return inTurn(async () => {
         if (get().book !== book) return false;
         const answer = await ask(book);
         if (answer === null) return true;
-        if (answer.ok) heard(book, answer.value, said);
+        if (answer.ok) heard(book, answer.value, said());
         else {
           // What another window did is shown at once, so that the sentence speaks of what stands on the page.
           if (answer.problem.code === 'stale' || answer.problem.code === 'undo-moved') await load(book);
@@ -119,9 +119,14 @@ export function createBench(host: Host): Bench {
     };
 
     const step = async (which: 'undo' | 'redo', word: string) => {
-      const next = get().undoState[which];
+      // What the person saw is meant; but after a step or a change that still waits, whatever stands when that is done.
+      let next = get().pending === 0 ? get().undoState[which] : undefined;
       if (next === null) return;
-      await write((book) => host.call(`notebook.${which}`, { book, expected: next.entry }), `${word}: ${next.label}`);
+      const ask = async (book: Book): Promise<Result<Written> | null> => {
+        next ??= get().undoState[which];
+        return next === null ? null : host.call(`notebook.${which}`, { book, expected: next.entry });
+      };
+      await write(ask, () => `${word}: ${next?.label}`);
     };
 
     host.subscribe((event) => {
@@ -179,19 +184,25 @@ export function createBench(host: Host): Bench {
         }
       },
       change: (label, edits) =>
-        write(async (book) => {
-          const list = edits(get().records);
-          return list.length === 0 ? null : host.call('notebook.apply', { book, change: { label, edits: [...list] } });
-        }, label),
+        write(
+          async (book) => {
+            const list = edits(get().records);
+            return list.length === 0 ? null : host.call('notebook.apply', { book, change: { label, edits: [...list] } });
+          },
+          () => label,
+        ),
       changeShots: (label, groupId, edit) =>
-        write(async (book) => {
-          const group = get().records.get(groupId);
-          const patch = group?.kind === 'group' ? edit(group) : null;
-          if (group?.kind !== 'group' || patch === null) return null;
-          const whole = { groupId, revision: group.revision, out: patch.out ?? [], put: patch.put ?? [] };
-          const answer = await host.call('notebook.shots', { book, label, edit: whole });
-          return answer.ok ? ok(shotsWritten(group, whole, answer.value.revision, answer.value.state)) : answer;
-        }, label),
+        write(
+          async (book) => {
+            const group = get().records.get(groupId);
+            const patch = group?.kind === 'group' ? edit(group) : null;
+            if (group?.kind !== 'group' || patch === null) return null;
+            const whole = { groupId, revision: group.revision, out: patch.out ?? [], put: patch.put ?? [] };
+            const answer = await host.call('notebook.shots', { book, label, edit: whole });
+            return answer.ok ? ok(shotsWritten(group, whole, answer.value.revision, answer.value.state)) : answer;
+          },
+          () => label,
+        ),
       undo: () => step('undo', 'Undone'),
       redo: () => step('redo', 'Done again'),
       async prefer(preferences) {

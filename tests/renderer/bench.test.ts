@@ -28,6 +28,16 @@ function memoryHost(problems: readonly Problem[] = []) {
     });
     return ok({ records: written, state: { undo: { label: change.label, entry: changes.length }, redo: null } });
   };
+  /** Takes changes off the end of the list, which here is all that undoing is. */
+  const undo = (expected: number) => {
+    if (expected !== changes.length) return refuse('undo-moved', 'Another window changed this first.');
+    changes.pop();
+    const last = changes.at(-1);
+    return ok({
+      records: [],
+      state: { undo: last === undefined ? null : { label: last.label, entry: changes.length }, redo: null },
+    });
+  };
   const host: Host = {
     async call<C extends Channel>(channel: C, input: Input<C>) {
       await new Promise((resolve) => setTimeout(resolve, 2));
@@ -44,7 +54,7 @@ function memoryHost(problems: readonly Problem[] = []) {
           const written = apply({ label, edits: [{ id: group.id, before, after }] });
           return written.ok ? ok({ revision: edit.revision + 1, state: written.value.state }) : written;
         },
-        'notebook.undo': () => refuse('nothing', 'Nothing to undo.'),
+        'notebook.undo': () => undo((input as Input<'notebook.undo'>).expected),
         'notebook.redo': () => refuse('nothing', 'Nothing to redo.'),
         'preferences.get': () => ok(defaultPreferences),
         'preferences.set': () => ok(input),
@@ -81,6 +91,20 @@ describe('the store that mirrors the notebook', () => {
     expect(changes.map((change) => change.label)).toEqual(['Begin', 'Name Ann', 'Name Bea', 'Name Cy']);
     expect(records.get(archer.id)).toMatchObject({ name: 'Cy', revision: 3 });
     expect(bench.getState().pending).toBe(0);
+  });
+
+  it('takes two quick steps back as two, and one that is asked for while a change is written as that change', async () => {
+    const { host, changes } = memoryHost();
+    const bench = createBench(host);
+    await bench.getState().open('own');
+    const begin = (name: string) => bench.getState().change(name, () => [born(newArcher(name, 'right'))]);
+    for (const name of ['A', 'B', 'C']) await begin(name);
+    await Promise.all([bench.getState().undo(), bench.getState().undo()]);
+    expect(changes.map(({ label }) => label)).toEqual(['A']);
+    expect(bench.getState().said).toMatchObject({ kind: 'kept', sentence: 'Undone: B' });
+    await Promise.all([begin('D'), bench.getState().undo(), bench.getState().undo(), bench.getState().undo()]);
+    expect(changes).toEqual([]);
+    expect(bench.getState().said).toMatchObject({ kind: 'kept', sentence: 'Undone: A' });
   });
 
   it('says a refusal in its sentence and keeps what it had', async () => {
