@@ -24,6 +24,8 @@ export interface Walk {
 
 export const walkers = [
   { hand: 'right', take: mouse },
+  { hand: 'left', take: mouse },
+  { hand: 'right', take: keyboard },
   { hand: 'left', take: keyboard },
 ] as const;
 
