@@ -28,7 +28,7 @@ export function DataSheet({ input, rows, inHand }: Props) {
     const state = row.done ? 'done' : row.key === rows.next ? 'wanted' : '';
     if (inHand === null)
       return (
-        <span className={`sheet-box closed ${count > 0 ? 'done' : ''}`}>
+        <span className={`sheet-box at-rest ${count > 0 ? 'done' : ''}`}>
           <span aria-hidden="true">{boxText(row, count, false, false)}</span>
           <span className="heard">{`${row.text}: ${count > 0 ? said.replace(', next', '') : 'not shot'}`}</span>
         </span>
