@@ -63,7 +63,8 @@ export function ShootPart({ width, height, ...shared }: Props) {
   const size = Math.max(280, Math.floor(Math.min(width * share - 46, height - 220, 480)));
   return (
     <div className="shoot-part">
-      <div className="shoot-row">
+      {/* Beside a face its tools and its hint keep to the face's width, so that the sheet has the rest. */}
+      <div className="shoot-row" style={onFace ? { width: size + 60 } : undefined}>
         {row.which === 'tear' && <RowPaper {...given} size={Math.min(size, 340)} />}
         {row.which === 'clearance' && <RowClearance {...given} />}
         {row.which === 'speeds' && <RowSpeeds {...given} />}
