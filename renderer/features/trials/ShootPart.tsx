@@ -22,6 +22,9 @@ interface Props extends PartProps {
   height: number;
 }
 
+/** The line of tools above a face, in one piece [px]. */
+const TOOLS = 404;
+
 /** The row in hand beside the sheet of all of them. */
 export function ShootPart({ width, height, ...shared }: Props) {
   const { input, trial, rows, told, reading } = shared;
@@ -64,7 +67,7 @@ export function ShootPart({ width, height, ...shared }: Props) {
   return (
     <div className="shoot-part">
       {/* Beside a face its tools and its hint keep to the face's width, so that the sheet has the rest. */}
-      <div className="shoot-row" style={onFace ? { width: size + 60 } : undefined}>
+      <div className="shoot-row" style={onFace ? { width: Math.max(size + 60, TOOLS) } : undefined}>
         {row.which === 'tear' && <RowPaper {...given} size={Math.min(size, 340)} />}
         {row.which === 'clearance' && <RowClearance {...given} />}
         {row.which === 'speeds' && <RowSpeeds {...given} />}
