@@ -13,6 +13,7 @@ import { ShotsSheet } from '../groups/entry/ShotsSheet.tsx';
 import { setEntry } from '../groups/entry/store.ts';
 import { TypedShot } from '../groups/entry/TypedShot.tsx';
 import { useFrame } from '../groups/entry/useFrame.ts';
+import { fromPlumb } from './acrossPlace.ts';
 import { FaceEntry } from '../groups/FaceEntry.tsx';
 import { FromPhoto } from '../groups/photo/FromPhoto.tsx';
 import { Plumb } from '../../plots/face/plumb.ts';
@@ -21,7 +22,6 @@ import { isBarred, takeUp } from './edits.ts';
 import { faceFor } from './faceFor.ts';
 import { goOn } from './goOn.ts';
 import { RowHead } from './RowHead.tsx';
-import { TypedAcross } from './TypedAcross.tsx';
 import type { PartProps } from './shared.ts';
 
 interface Props extends PartProps {
@@ -95,7 +95,7 @@ function OnFace({ input, trial, rows, row, group, size }: OnFaceProps) {
     <div onKeyDownCapture={onKeyDown}>
       <RowHead row={row} count={count} />
       <div className="face-tools">
-        {walkBack ? <TypedAcross entering={group} /> : <TypedShot entering={group} />}
+        <TypedShot entering={group} {...(walkBack ? { place: fromPlumb } : {})} />
         <ShotTools group={group}>
           <FrameButton frame={frame} />
           <button type="button" className="link" onClick={() => setSheet(true)}>

@@ -1,5 +1,6 @@
 import { useId, useState, type KeyboardEvent } from 'react';
 import type { ShotGroup } from '../../../../core/model/group.ts';
+import type { UnitChoice } from '../../../../core/model/preferences.ts';
 import { textQuantity } from '../../../../core/units/index.ts';
 import { useBenchApi, useUnits } from '../../../state/useBench.ts';
 import { addShot, removeShot } from '../edits.ts';
@@ -7,8 +8,31 @@ import { beginEnd } from './beginEnd.ts';
 import { setEntry } from './store.ts';
 import { isWholePlace, numberedPlace, typedPlace } from './typedPlace.ts';
 
+/** How a typed place is read, asked for and told. */
+export interface PlaceTyped {
+  readonly read: typeof typedPlace;
+  readonly asks: (units: UnitChoice) => string;
+  readonly example: string;
+  readonly told: (place: { readonly x: number; readonly y: number }, units: UnitChoice) => string;
+}
+
+const fromCentre: PlaceTyped = {
+  read: typedPlace,
+  asks: ({ setting }) => `across and up from the centre, ${setting}`,
+  example: '12 −8',
+  told: ({ x, y }, units) => {
+    const signed = (value: number) => textQuantity(value, 'setting', units, { signed: true });
+    return `at ${signed(x)} across, ${signed(y)} up`;
+  },
+};
+
+interface Props {
+  entering: ShotGroup;
+  place?: PlaceTyped;
+}
+
 /** For those who read the places off a rule: "12 −8" and Enter, or "12r 8d" without; "3: 12 −8" numbers the arrow. */
-export function TypedShot({ entering }: { entering: ShotGroup }) {
+export function TypedShot({ entering, place: typedAs = fromCentre }: Props) {
   const units = useUnits();
   const bench = useBenchApi();
   const [text, setText] = useState('');
@@ -19,16 +43,15 @@ export function TypedShot({ entering }: { entering: ShotGroup }) {
   const keep = (typed: string) => {
     if (typed.trim() === '') return;
     const { arrow, place: where } = numberedPlace(typed);
-    const place = typedPlace(where, units);
+    const place = typedAs.read(where, units);
     setWrong(place.ok ? null : place.problem.sentence);
     if (!place.ok) return;
     setText('');
     setEntry(entering.id, { shotInHand: null });
     const { x, y } = place.value;
-    void addShot(bench, entering.id, { x, y, arrow }).then((done) => {
-      const told = (value: number) => textQuantity(value, 'setting', units, { signed: true });
-      if (done) setSaid(`Shot set at ${told(x)} across, ${told(y)} up`);
-    });
+    void addShot(bench, entering.id, { x, y, arrow }).then(
+      (done) => done && setSaid(`Shot set ${typedAs.told({ x, y }, units)}`),
+    );
   };
   const onType = (typed: string) => {
     setText(typed);
@@ -51,13 +74,13 @@ export function TypedShot({ entering }: { entering: ShotGroup }) {
     <>
       <span className="typed-shot">
         <label htmlFor={id}>
-          at<span className="heard">, across and up from the centre, {units.setting}</span>
+          at<span className="heard">, {typedAs.asks(units)}</span>
         </label>
         <input
           id={id}
           className="words"
           value={text}
-          placeholder={`12 −8 ${units.setting}`}
+          placeholder={`${typedAs.example} ${units.setting}`}
           autoComplete="off"
           spellCheck={false}
           data-typed-shot=""
