@@ -51,6 +51,11 @@ export const settingFields: readonly Field<keyof Settings>[] = [
   figure('stringMass', 'String mass', 'mass', 1 * grain),
   figure('twists', 'Twists', 'count', 0.5),
   word('stringFitted', 'String fitted on'),
+  figure('sightUnit', 'One unit of the sight', 'setting', 0.05 * mm),
+  word('sightGrows', 'Sight’s numbers grow'),
+  figure('sightLowest', 'Lowest number of the sight', 'reading', 0.5),
+  figure('sightHighest', 'Highest number of the sight', 'reading', 0.5),
+  figure('sightRadius', 'Eye to the pin', 'length', 5 * mm),
 ];
 
 export const formFields: readonly Field<keyof Form>[] = [

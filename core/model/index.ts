@@ -13,6 +13,7 @@ export * from './shotsEdit.ts';
 export * from './trial.ts';
 export * from './picture.ts';
 export * from './scoreSheet.ts';
+export * from './sightMark.ts';
 export * from './snapshot.ts';
 export * from './records.ts';
 export * from './preferences.ts';

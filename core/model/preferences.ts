@@ -15,10 +15,13 @@ export type UnitChoice = z.infer<typeof UnitChoice>;
 export const Preferences = z.strictObject({
   units: UnitChoice,
   theme: z.enum(['system', 'light', 'dark']),
+  /** What the 50 mm check line measures on this person's printer [m]: what is printed at true size is made larger or smaller by it. */
+  checkLine: z.number().min(0.04).max(0.06).nullable().default(null),
 });
 export type Preferences = z.infer<typeof Preferences>;
 
 export const defaultPreferences: Preferences = {
   units: { length: 'in', setting: 'mm', weight: 'lb', mass: 'gr', distance: 'm', speed: 'ft/s', deflection: 'in' },
   theme: 'system',
+  checkLine: null,
 };

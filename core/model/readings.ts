@@ -14,5 +14,9 @@ export type ForceReading = z.infer<typeof ForceReading>;
 export const SpeedReading = z.strictObject({ mass: measure('arrowMass'), speed: measure('arrowSpeed') });
 export type SpeedReading = z.infer<typeof SpeedReading>;
 
+/** The speed of one arrow so far down its flight. */
+export const FlightSpeed = z.strictObject({ distance: measure('speedDistance'), speed: measure('arrowSpeed') });
+export type FlightSpeed = z.infer<typeof FlightSpeed>;
+
 /** More rows than anybody reads off a scale: a table of this size is another table. */
 export const MOST_READINGS = 400;

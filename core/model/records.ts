@@ -6,6 +6,7 @@ import { Id } from './common.ts';
 import { ShotGroup } from './group.ts';
 import { Picture } from './picture.ts';
 import { ScoreSheet } from './scoreSheet.ts';
+import { SightMark } from './sightMark.ts';
 import { Setup } from './setup.ts';
 import { Snapshot } from './snapshot.ts';
 import { Trial } from './trial.ts';
@@ -21,6 +22,7 @@ export const BenchRecord = z.discriminatedUnion('kind', [
   Trial,
   Picture,
   ScoreSheet,
+  SightMark,
 ]);
 export type BenchRecord = z.infer<typeof BenchRecord>;
 export type RecordKind = BenchRecord['kind'];
@@ -28,7 +30,7 @@ export type RecordKind = BenchRecord['kind'];
 /** Which state of a record an edit was made on. The notebook holds the rest itself, so a group of 100,000 shots is not sent twice. */
 export const RecordState = z.object({
   id: Id,
-  kind: z.enum(['archer', 'bow', 'arrowSet', 'setup', 'group', 'snapshot', 'trial', 'picture', 'scoreSheet']),
+  kind: z.enum(['archer', 'bow', 'arrowSet', 'setup', 'group', 'snapshot', 'trial', 'picture', 'scoreSheet', 'sightMark']),
   revision: z.int().nonnegative(),
 });
 export type RecordState = z.infer<typeof RecordState>;

@@ -2,7 +2,7 @@ import { z } from './zod.ts';
 import { Form } from './archer.ts';
 import { Id, Name, recordBase } from './common.ts';
 import { measure } from './limits.ts';
-import { MOST_READINGS, SpeedReading } from './readings.ts';
+import { FlightSpeed, MOST_READINGS, SpeedReading } from './readings.ts';
 
 export const CentreShotDatum = z.enum(['point', 'button']);
 export type CentreShotDatum = z.infer<typeof CentreShotDatum>;
@@ -13,6 +13,9 @@ export type StringMaterial = z.infer<typeof StringMaterial>;
 
 export const NockFit = z.enum(['a light tap frees it', 'tight', 'loose']);
 export type NockFit = z.infer<typeof NockFit>;
+
+export const SightGrows = z.enum(['down', 'up']);
+export type SightGrows = z.infer<typeof SightGrows>;
 
 /** The settings that can be turned, and what was measured on this archer with this bow and these arrows. */
 export const Settings = z.strictObject({
@@ -45,6 +48,14 @@ export const Settings = z.strictObject({
   stringMass: measure('stringMass').nullable().default(null),
   twists: measure('twists').nullable().default(null),
   stringFitted: z.iso.date('A date was expected, year first: 2026-06-21.').nullable().default(null),
+  /** One unit of the numbers on the sight's bar, and whether they grow as the pin moves down, as it does for farther targets. */
+  sightUnit: measure('sightUnit').nullable().default(null),
+  sightGrows: SightGrows.nullable().default(null),
+  /** The ends of the bar, in its own numbers. */
+  sightLowest: measure('sightReading').nullable().default(null),
+  sightHighest: measure('sightReading').nullable().default(null),
+  /** From the eye to the pin along the arrow at full draw. */
+  sightRadius: measure('sightRadius').nullable().default(null),
 });
 export type Settings = z.infer<typeof Settings>;
 
@@ -61,5 +72,7 @@ export const Setup = z.strictObject({
   chronograph: z.array(SpeedReading).max(MOST_READINGS).default([]),
   chronographBrace: measure('braceHeight').nullable().default(null),
   chronographDraw: measure('drawLength').nullable().default(null),
+  /** One arrow's speed at several places of its flight: what its drag follows from. */
+  flightSpeeds: z.array(FlightSpeed).max(MOST_READINGS).default([]),
 });
 export type Setup = z.infer<typeof Setup>;

@@ -3,7 +3,7 @@ import type { ArrowSet } from './arrowSet.ts';
 import type { Bow } from './bow.ts';
 import type { Shot } from './group.ts';
 import type { NumberedArrow } from './numberedArrow.ts';
-import type { ForceReading, SpeedReading } from './readings.ts';
+import type { FlightSpeed, ForceReading, SpeedReading } from './readings.ts';
 import type { Settings, Setup } from './setup.ts';
 
 /** The blanks that a record is born with: nothing of it has been measured, read or looked at. */
@@ -69,9 +69,14 @@ export const unmeasured = {
     stringMass: null,
     twists: null,
     stringFitted: null,
+    sightUnit: null,
+    sightGrows: null,
+    sightLowest: null,
+    sightHighest: null,
+    sightRadius: null,
   },
   shot: { arrow: null, end: null, leftOut: null },
-  setup: { chronograph: [] as SpeedReading[], chronographBrace: null, chronographDraw: null },
+  setup: { chronograph: [] as SpeedReading[], chronographBrace: null, chronographDraw: null, flightSpeeds: [] as FlightSpeed[] },
 } as const satisfies {
   archer: Partial<Archer>;
   bow: Partial<Bow>;

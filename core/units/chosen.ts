@@ -27,6 +27,7 @@ const symbolOf: Readonly<Record<Use, (units: UnitChoice) => string>> = {
   turns: () => 'turns',
   count: () => '',
   ratio: () => '',
+  reading: () => '',
 };
 
 const plain: Unit = { symbol: '', factor: 1, also: [] };

@@ -60,4 +60,5 @@ const decimals: Readonly<Record<Use, (units: UnitChoice) => Decimals>> = {
   turns: () => 2,
   count: () => 0,
   ratio: () => 2,
+  reading: () => 2,
 };

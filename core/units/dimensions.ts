@@ -42,4 +42,5 @@ export const dimensionOf: Readonly<Record<Use, Dimension>> = {
   turns: 'turn',
   count: 'number',
   ratio: 'number',
+  reading: 'number',
 };

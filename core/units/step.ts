@@ -26,6 +26,7 @@ const steps: Readonly<Record<Use, (units: UnitChoice) => number>> = {
   turns: () => 1 / 4,
   count: () => 1,
   ratio: () => 0.01,
+  reading: () => 0.5,
 };
 
 /**

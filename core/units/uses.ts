@@ -25,6 +25,7 @@ const uses = [
   'turns',
   'count',
   'ratio',
+  'reading', // of a sight's scale, in its own numbers
 ] as const;
 export type Use = (typeof uses)[number];
 

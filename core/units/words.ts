@@ -34,6 +34,7 @@ export const wording: Readonly<Record<Use, Wording>> = {
   turns: word('a number of turns', 'turns', '2 1/4'),
   count: word('a count', 'no unit', '12'),
   ratio: word('a plain number', 'no unit', '1.5'),
+  reading: word('a reading of the scale', 'no unit', '52.5'),
 };
 
 /** A believable figure for each measure, in two units, for the sentence that says what was expected. */
@@ -81,6 +82,10 @@ export const suchAs: Readonly<Record<Measure, string>> = {
   vaneFromThroat: '25 mm or 1 in',
   straightness: '0.003 in or 0.08 mm',
   shootingDistance: '18 m or 20 yd',
+  sightReading: '52.5',
+  sightUnit: '1 mm or 1/16 in',
+  sightRadius: '85 cm or 33 1/2 in',
+  speedDistance: '30 m or 33 yd',
   paperDistance: '2 m or 7 ft',
   tear: '12 mm or 1/2 in',
   shotOffset: '35 mm or 1.4 in',

@@ -40,8 +40,9 @@ export const migrations: readonly Migration[] = [
   { to: 1, rewritesRecords: false, run: (sql) => sql.exec(version1) },
   // Its new fields have blanks of their own, so no record is touched and undo reaches back beyond it; the number keeps version 1 out.
   { to: 2, rewritesRecords: false, run: () => undefined },
-  // The same again.
+  // The same again, twice.
   { to: 3, rewritesRecords: false, run: () => undefined },
+  { to: 4, rewritesRecords: false, run: () => undefined },
 ];
 
 /** Each step stands or falls with its version number, so a notebook is never between two versions. */

@@ -68,6 +68,7 @@ const kindInWords: Readonly<Record<string, string>> = {
   trial: 'trial',
   picture: 'picture of a target',
   scoreSheet: 'score sheet',
+  sightMark: 'sight mark',
 };
 
 const unreadable = (row: RecordRow): Problem => ({

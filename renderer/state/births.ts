@@ -4,7 +4,9 @@ import type { Bow } from '../../core/model/bow.ts';
 import type { Bundle } from '../../core/model/bundle.ts';
 import type { Context, ShotGroup } from '../../core/model/group.ts';
 import type { Picture } from '../../core/model/picture.ts';
+import { markContext } from '../../core/aim/index.ts';
 import type { ScoreSheet } from '../../core/model/scoreSheet.ts';
+import type { SightMark } from '../../core/model/sightMark.ts';
 import type { Settings, Setup } from '../../core/model/setup.ts';
 import type { Trial, TrialKind, TrialPlan } from '../../core/model/trial.ts';
 import { unmeasured } from '../../core/model/unmeasured.ts';
@@ -115,6 +117,17 @@ export const newScoreSheet = (
   setupId: ScoreSheet['setupId'],
   sheet: Pick<ScoreSheet, 'face' | 'distance' | 'ends'>,
 ): ScoreSheet => ({ ...base(), kind: 'scoreSheet', setupId, shotAt: now(), note: '', ...sheet });
+
+/** A known mark of the sight, with copies of what it holds for. */
+export const newSightMark = (bundle: Bundle, mark: Pick<SightMark, 'distance' | 'reading' | 'shots'>): SightMark => ({
+  ...base(),
+  kind: 'sightMark',
+  setupId: bundle.setup.id,
+  ...mark,
+  leftOut: null,
+  note: '',
+  context: markContext(bundle, now()),
+});
 
 /** A photo of a target, made small, with how the face lies in it. */
 export const newPicture = (

@@ -2,6 +2,7 @@ import type { Id } from '../../core/model/common.ts';
 import type { Bundle, ShotBundle } from '../../core/model/bundle.ts';
 import type { BenchRecord, RecordKind } from '../../core/model/records.ts';
 import type { ShotGroup } from '../../core/model/group.ts';
+import type { SightMark } from '../../core/model/sightMark.ts';
 import type { Setup } from '../../core/model/setup.ts';
 import type { Trial } from '../../core/model/trial.ts';
 import type { Snapshot } from '../../core/model/snapshot.ts';
@@ -71,6 +72,13 @@ export const shotBundleOf = perRecords((records: Records, setupId: Id | null): S
   const bundle = bundleOf(records, setupId);
   return bundle === null ? null : { ...bundle, groups: groupsOf(records, setupId) };
 });
+
+/** The sight marks of one set-up, nearest first; of one distance the latest first. */
+export const sightMarksOf = perRecords((records: Records, setupId: Id | null): readonly SightMark[] =>
+  recordsOf(records, 'sightMark')
+    .filter((mark) => mark.setupId === setupId)
+    .sort((a, b) => a.distance - b.distance || b.context.shotAt.at.localeCompare(a.context.shotAt.at)),
+);
 
 /** The snapshots of one bow, newest first. */
 export const snapshotsOf = perRecords((records: Records, bowId: Id | null): readonly Snapshot[] =>

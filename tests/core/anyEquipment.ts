@@ -13,6 +13,7 @@ import {
   NockFit,
   type Setup,
   SpineConvention,
+  SightGrows,
   StringMaterial,
   UnitChoice,
   limits,
@@ -192,6 +193,11 @@ export const anySettings: fc.Arbitrary<Settings> = fc.record({
   stringMass: maybe('stringMass'),
   twists: maybe('twists'),
   stringFitted: blank(fc.constantFrom('2026-05-02', '2019-11-30')),
+  sightUnit: maybe('sightUnit'),
+  sightGrows: blank(oneOf(SightGrows)),
+  sightLowest: maybe('sightReading'),
+  sightHighest: maybe('sightReading'),
+  sightRadius: maybe('sightRadius'),
 });
 
 export const anySetup: fc.Arbitrary<Setup> = fc.record({
@@ -206,4 +212,5 @@ export const anySetup: fc.Arbitrary<Setup> = fc.record({
   chronograph: fc.array(fc.record({ mass: anyMeasure('arrowMass'), speed: anyMeasure('arrowSpeed') }), { maxLength: 6 }),
   chronographBrace: maybe('braceHeight'),
   chronographDraw: maybe('drawLength'),
+  flightSpeeds: fc.array(fc.record({ distance: anyMeasure('speedDistance'), speed: anyMeasure('arrowSpeed') }), { maxLength: 6 }),
 });

@@ -1,4 +1,5 @@
 export { exampleMarks, examplePriors, exampleScale } from './exampleMarks.ts';
+export { markContext } from './markContext.ts';
 export { fitMarks } from './fitMarks.ts';
 export { fallBelowLine, launchSlope } from './launchSlope.ts';
 export { leastSquares, type SquaresFit, type SquaresProblem } from './leastSquares.ts';

@@ -9,7 +9,8 @@ import { readAt } from '../../state/births.ts';
 import { useEdits } from '../../state/useEdits.ts';
 
 type FiguresOf<T> = { [K in keyof T]-?: T[K] extends number | null ? K : never }[keyof T];
-type SettingField = Exclude<FiguresOf<Settings>, 'weightDraw'>;
+// The sight's own figures are entered where it is used, on Aim.
+type SettingField = Exclude<FiguresOf<Settings>, 'weightDraw' | `sight${string}`>;
 type BowField = Exclude<FiguresOf<Bow>, 'forceDrawBrace' | 'revision'>;
 
 const settingSpecs: Readonly<Record<SettingField, FigureSpec>> = {
