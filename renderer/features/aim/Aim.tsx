@@ -5,7 +5,7 @@ import { useBundle, useUnits } from '../../state/useBench.ts';
 import { useFindings } from '../frame/useFindings.ts';
 import { AimView } from './AimView.tsx';
 import { aimPicture } from './derive.ts';
-import { Given } from './Given.tsx';
+import { Given } from './flight/Given.tsx';
 import { GoLink } from './GoLink.tsx';
 import { Stopped } from './Stopped.tsx';
 import { useAimChoice } from './store.ts';

@@ -4,61 +4,86 @@ import type { Bundle } from '../../../core/model/bundle.ts';
 import { limits } from '../../../core/model/limits.ts';
 import { Fraction } from '../../design/index.ts';
 import { Flight } from '../../plots/flight/Flight.tsx';
-import { groupsOf } from '../../state/selectors.ts';
-import { useBench, useUnits } from '../../state/useBench.ts';
+import { useUnits } from '../../state/useBench.ts';
 import type { AimPicture } from './derive.ts';
-import { flightData } from './flightData.ts';
-import { shootsWithoutSight } from './holds.ts';
 import { farEndFor } from './distances.ts';
-import { DropTable } from './DropTable.tsx';
-import { Given } from './Given.tsx';
-import { chooseInAim } from './store.ts';
-import { basis, flightSentence, headline, readingAt } from './words.ts';
-import { WithoutSight } from './WithoutSight.tsx';
+import { flightData } from './flightData.ts';
+import type { Part } from './part.ts';
+import { parts, partsFor } from './parts.ts';
+import { type AimPart, chooseInAim, useAimChoice } from './store.ts';
+import { flightSentence, readingAt } from './words.ts';
 
-/** The flight, what it rests on, its figures by distance, and the aim without a sight. */
-export function AimView({ bundle, picture }: { bundle: Bundle; picture: AimPicture }) {
-  const units = useUnits();
-  const records = useBench((state) => state.records);
-  // While the target is moved the axis stands still, or it would run away under the hand.
-  const [heldEnd, setHeldEnd] = useState<number | null>(null);
-  const farEnd = heldEnd ?? farEndFor(picture.setFor, units);
-  const without = shootsWithoutSight(bundle) && bundle.bow.bowKind !== 'compound';
-  const data = useMemo(
-    () => flightData(picture, farEnd, picture.basis.speed.from === 'measured' ? 'band: drag' : 'band: speed and drag', without),
-    [picture, farEnd, without],
-  );
-  const faceId = groupsOf(records, bundle.setup.id).at(-1)?.context.face ?? '80';
+interface Props {
+  bundle: Bundle;
+  picture: AimPicture;
+}
+
+/** The finding, the flight, and under it one part of the page at a time. */
+export function AimView({ bundle, picture }: Props) {
+  const { part } = useAimChoice(bundle.setup.id);
+  const { usual, offered } = partsFor(bundle);
+  const chosen = part !== null && offered.includes(part) ? part : usual;
+  // Each part has hooks of its own, so that another part is another component.
+  return <PartView key={chosen} bundle={bundle} picture={picture} chosen={chosen} offered={offered} part={parts[chosen]} />;
+}
+
+function PartView({
+  bundle,
+  picture,
+  chosen,
+  offered,
+  part: { useHead, Body },
+}: Props & { chosen: AimPart; offered: readonly AimPart[]; part: Part }) {
+  const { title, note } = useHead({ bundle, picture });
   return (
     <>
       <div className="head">
         <h1>
-          <Fraction>{headline(picture, without, units)}</Fraction>
+          <Fraction>{title}</Fraction>
         </h1>
-        <p>{basis(picture, without, units)}</p>
+        <p>{note}</p>
       </div>
       <div className="body">
-        <Flight
-          data={data}
-          title="The flight over the line of sight"
-          note="Ground 1.3 m under the gold, by the rule book."
-          sentence={flightSentence(picture, units)}
-          nearest={limits.shootingDistance.min}
-          farthest={Math.min(farEnd, farthestOffered(picture.basis.speed, picture.basis.drag))}
-          onSetFor={(setFor) => chooseInAim(bundle.setup.id, { setFor })}
-          onHold={(held) => setHeldEnd(held ? farEnd : null)}
-          read={(distance) => readingAt(picture, distance, units)}
-        />
-        <Given
-          bundle={bundle}
-          setFor={picture.setFor}
-          estimated={picture.basis.speed.from === 'estimated' ? picture.basis.speed.value : undefined}
-        />
-        <div className="aim-lower">
-          <WithoutSight bundle={bundle} picture={picture} said={without && picture.withoutSight.pointOn.ok} faceId={faceId} />
-          <DropTable picture={picture} />
-        </div>
+        <FlightAbove bundle={bundle} picture={picture} />
+        <nav className="aim-parts" aria-label="Parts of Aim">
+          {offered.map((one) => (
+            <button
+              key={one}
+              type="button"
+              aria-current={one === chosen ? 'true' : undefined}
+              onClick={() => chooseInAim(bundle.setup.id, { part: one })}
+            >
+              {parts[one].name}
+            </button>
+          ))}
+        </nav>
+        <Body bundle={bundle} picture={picture} />
       </div>
     </>
+  );
+}
+
+function FlightAbove({ bundle, picture }: Props) {
+  const units = useUnits();
+  // While the target is moved the axis stands still, or it would run away under the hand.
+  const [heldEnd, setHeldEnd] = useState<number | null>(null);
+  const farEnd = heldEnd ?? farEndFor(picture.setFor, units);
+  const without = partsFor(bundle).usual === 'holds';
+  const data = useMemo(
+    () => flightData(picture, farEnd, picture.basis.speed.from === 'measured' ? 'band: drag' : 'band: speed and drag', without),
+    [picture, farEnd, without],
+  );
+  return (
+    <Flight
+      data={data}
+      title="The flight over the line of sight"
+      note="Ground 1.3 m under the gold, by the rule book."
+      sentence={flightSentence(picture, units)}
+      nearest={limits.shootingDistance.min}
+      farthest={Math.min(farEnd, farthestOffered(picture.basis.speed, picture.basis.drag))}
+      onSetFor={(setFor) => chooseInAim(bundle.setup.id, { setFor })}
+      onHold={(held) => setHeldEnd(held ? farEnd : null)}
+      read={(distance) => readingAt(picture, distance, units)}
+    />
   );
 }

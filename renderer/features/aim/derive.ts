@@ -16,7 +16,7 @@ import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { ok, type Result } from '../../../core/model/problem.ts';
 import { factorOf } from '../../../core/units/index.ts';
 import { farEndFor, tableDistances } from './distances.ts';
-import { withoutSight, type WithoutSight } from './holds.ts';
+import { withoutSight, type WithoutSight } from './holds/holds.ts';
 import { planOn, setForOf, targetDrop } from './plan.ts';
 import type { AimChoice } from './store.ts';
 
@@ -43,7 +43,7 @@ export interface AimPicture {
 }
 
 /** Flight, table and points of aim of a set-up, for the chosen distances; or what is missing. */
-export function aimPicture(bundle: Bundle, choice: AimChoice, units: UnitChoice): Result<AimPicture> {
+export function aimPicture(bundle: Bundle, choice: Pick<AimChoice, 'setFor' | 'aimAt'>, units: UnitChoice): Result<AimPicture> {
   const basis = flightBasis(bundle);
   if (!basis.ok) return basis;
   const { speed, eyeHeight, drag } = basis.value;

@@ -4,7 +4,7 @@ import type { UnitChoice } from '../../../core/model/preferences.ts';
 import type { Result } from '../../../core/model/problem.ts';
 import { factorOf } from '../../../core/units/index.ts';
 import { distanceToBegin } from './distances.ts';
-import { neededForPointsOfAim, shootsWithoutSight } from './holds.ts';
+import { neededForPointsOfAim, shootsWithoutSight } from './holds/holds.ts';
 import type { AimChoice } from './store.ts';
 
 /** How far the centre of the face lies below a standing eye [m]. */
@@ -36,7 +36,7 @@ export function planOn(
 }
 
 /** The distance that the flight is drawn for: the chosen one, else one that suits this bow; null where there is no flight [m]. */
-export function setForOf(bundle: Bundle, choice: AimChoice, units: UnitChoice): number | null {
+export function setForOf(bundle: Bundle, choice: Pick<AimChoice, 'setFor'>, units: UnitChoice): number | null {
   const basis = flightBasis(bundle);
   if (!basis.ok) return null;
   if (choice.setFor !== null) return choice.setFor;

@@ -2,15 +2,19 @@ import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 import type { Id } from '../../../core/model/common.ts';
 
+/** The part of the page that stands under the flight. */
+export type AimPart = 'marks' | 'holds' | 'conditions' | 'flight';
+
 /** What a person has chosen on this screen for one set-up; null: the bench's own choice. Leaving and coming back keeps it. */
 export interface AimChoice {
+  readonly part: AimPart | null;
   /** The distance that the sight is set for [m]. */
   readonly setFor: number | null;
   /** The distance of the one point of aim [m]. */
   readonly aimAt: number | null;
 }
 
-const untouched: AimChoice = { setFor: null, aimAt: null };
+const untouched: AimChoice = { part: null, setFor: null, aimAt: null };
 
 const store = createStore<{ readonly bySetup: Readonly<Record<Id, AimChoice>> }>(() => ({ bySetup: {} }));
 

@@ -1,9 +1,9 @@
 import { useState } from 'react';
-import { diameterOf, eyeHeightOf } from '../../../core/aim/index.ts';
-import type { Bundle } from '../../../core/model/bundle.ts';
-import { Figure } from '../../design/index.ts';
-import { useEdits } from '../../state/useEdits.ts';
-import { chooseInAim } from './store.ts';
+import { diameterOf, eyeHeightOf } from '../../../../core/aim/index.ts';
+import type { Bundle } from '../../../../core/model/bundle.ts';
+import { Figure } from '../../../design/index.ts';
+import { useEdits } from '../../../state/useEdits.ts';
+import { chooseInAim } from '../store.ts';
 
 interface Props {
   bundle: Bundle;

@@ -1,7 +1,7 @@
-import type { AimPlan, PlannedHold } from '../../../core/aim/index.ts';
-import type { Band } from '../../../core/model/band.ts';
-import type { Bundle } from '../../../core/model/bundle.ts';
-import { refuse, type Problem, type Result } from '../../../core/model/problem.ts';
+import type { AimPlan, PlannedHold } from '../../../../core/aim/index.ts';
+import type { Band } from '../../../../core/model/band.ts';
+import type { Bundle } from '../../../../core/model/bundle.ts';
+import { refuse, type Problem, type Result } from '../../../../core/model/problem.ts';
 
 /** What the archer sees over the tip of the arrow, or why it cannot be said. */
 export interface WithoutSight {

@@ -1,9 +1,9 @@
-import type { Band } from '../../../core/model/band.ts';
-import type { UnitChoice } from '../../../core/model/preferences.ts';
-import { showQuantity, textQuantity, unitOf, type Use } from '../../../core/units/index.ts';
-import { useUnits } from '../../state/useBench.ts';
-import type { AimPicture, TableRow } from './derive.ts';
-import { isNought, rangeText } from './words.ts';
+import type { Band } from '../../../../core/model/band.ts';
+import type { UnitChoice } from '../../../../core/model/preferences.ts';
+import { showQuantity, textQuantity, unitOf, type Use } from '../../../../core/units/index.ts';
+import { useUnits } from '../../../state/useBench.ts';
+import type { AimPicture, TableRow } from '../derive.ts';
+import { isNought, rangeText } from '../words.ts';
 
 /** Where the arrow is at the usual distances, with the sight left as it is set. The row of the chosen distance stands out. */
 export function DropTable({ picture }: { picture: AimPicture }) {

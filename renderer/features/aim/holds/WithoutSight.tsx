@@ -1,17 +1,17 @@
-import { goldAboveGround } from '../../../core/aim/index.ts';
-import type { Band } from '../../../core/model/band.ts';
-import type { Bundle } from '../../../core/model/bundle.ts';
-import type { FaceId } from '../../../core/model/group.ts';
-import { fieldOf } from '../../../core/findings/index.ts';
-import { face } from '../../../core/group/index.ts';
-import { textQuantity } from '../../../core/units/index.ts';
-import { Figure } from '../../design/index.ts';
-import { Hold } from '../../plots/hold/Hold.tsx';
-import { useUnits } from '../../state/useBench.ts';
-import type { AimPicture } from './derive.ts';
-import { GoLink } from './GoLink.tsx';
-import { chooseInAim } from './store.ts';
-import { depthRange, holdSentence, rangeText } from './words.ts';
+import { goldAboveGround } from '../../../../core/aim/index.ts';
+import type { Band } from '../../../../core/model/band.ts';
+import type { Bundle } from '../../../../core/model/bundle.ts';
+import type { FaceId } from '../../../../core/model/group.ts';
+import { fieldOf } from '../../../../core/findings/index.ts';
+import { face } from '../../../../core/group/index.ts';
+import { textQuantity } from '../../../../core/units/index.ts';
+import { Figure } from '../../../design/index.ts';
+import { Hold } from '../../../plots/hold/Hold.tsx';
+import { useUnits } from '../../../state/useBench.ts';
+import type { AimPicture } from '../derive.ts';
+import { GoLink } from '../GoLink.tsx';
+import { chooseInAim } from '../store.ts';
+import { depthRange, holdSentence, rangeText } from '../words.ts';
 
 interface Props {
   bundle: Bundle;
