@@ -11,7 +11,7 @@ import { holdFrame, holdMarks } from '../../renderer/plots/hold/marks.ts';
 
 const { units } = defaultPreferences;
 const yards: UnitChoice = { ...units, distance: 'yd' };
-const untouched: AimChoice = { setFor: null, aimAt: null };
+const untouched: Pick<AimChoice, 'setFor' | 'aimAt'> = { setFor: null, aimAt: null };
 
 const withSetup = (settings: Partial<Bundle['setup']['settings']>, form: Partial<Bundle['setup']['form']> = {}): Bundle => ({
   ...exampleBundle,
@@ -22,7 +22,7 @@ const withSetup = (settings: Partial<Bundle['setup']['settings']>, form: Partial
   },
 });
 
-function pictureOf(bundle: Bundle, choice: AimChoice = untouched, inUnits = units): AimPicture {
+function pictureOf(bundle: Bundle, choice: Pick<AimChoice, 'setFor' | 'aimAt'> = untouched, inUnits = units): AimPicture {
   const picture = aimPicture(bundle, choice, inUnits);
   if (!picture.ok) throw new Error(picture.problem.sentence);
   return picture.value;
