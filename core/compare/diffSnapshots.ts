@@ -2,10 +2,10 @@ import { tillerOf } from '../bow/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { NumberedArrow } from '../model/numberedArrow.ts';
 import type { UnitChoice } from '../model/preferences.ts';
-import type { ForceReading, SpeedReading } from '../model/readings.ts';
+import type { FlightSpeed, ForceReading, SpeedReading } from '../model/readings.ts';
 import { textQuantity } from '../units/index.ts';
 import { archerFields, arrowFields, bowFields, formFields, settingFields, setupFields, type Field } from './fields.ts';
-import { arrowsListed, readingsListed, speedsListed, type Listed } from './lists.ts';
+import { arrowsListed, flightSpeedsListed, readingsListed, speedsListed, type Listed } from './lists.ts';
 
 /** One field that is not as it was, ready to print. */
 export interface DiffRow {
@@ -66,6 +66,7 @@ function inWords([key, field, then, now]: Row<unknown>, units: UnitChoice): Row 
   const words = (value: unknown): Value => {
     if (!Array.isArray(value)) return value as Value;
     if (key === 'bow.forceDraw') return readingsListed(value as readonly ForceReading[], units);
+    if (key === 'setup.flightSpeeds') return flightSpeedsListed(value as readonly FlightSpeed[], units);
     return key === 'setup.chronograph'
       ? speedsListed(value as readonly SpeedReading[], units)
       : arrowsListed(value as readonly NumberedArrow[], units);

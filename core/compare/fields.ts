@@ -123,4 +123,5 @@ export const setupFields: readonly Field<keyof Setup>[] = [
   word('chronograph', 'Arrows over the chronograph'),
   figure('chronographBrace', 'Timed at a brace height of', 'length', 1 * mm),
   figure('chronographDraw', 'Timed at a draw of', 'length', 3 * mm),
+  word('flightSpeeds', 'Speeds along the flight'),
 ];

@@ -5,5 +5,5 @@ export { compareSetups, type CompareRow, type Side } from './compareSetups.ts';
 export { compareHeadline } from './headline.ts';
 export { diffSnapshots, type DiffRow } from './diffSnapshots.ts';
 export { heightsApart, type HeightApart } from './heightsApart.ts';
-export { arrowsListed, readingsListed, speedsListed, type Listed } from './lists.ts';
+export { arrowsListed, flightSpeedsListed, readingsListed, speedsListed, type Listed } from './lists.ts';
 export { shortNames } from './shortNames.ts';

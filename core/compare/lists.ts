@@ -1,6 +1,6 @@
 import type { NumberedArrow } from '../model/numberedArrow.ts';
 import type { UnitChoice } from '../model/preferences.ts';
-import type { ForceReading, SpeedReading } from '../model/readings.ts';
+import type { FlightSpeed, ForceReading, SpeedReading } from '../model/readings.ts';
 import { showQuantity, textQuantity, type Use } from '../units/index.ts';
 
 /** A list in a record, in words: all of it in a few, and each entry as it reads, so that two lists can be held side by side. */
@@ -66,6 +66,31 @@ export function speedsListed(speeds: readonly SpeedReading[], units: UnitChoice)
   return {
     text: `${counted(speeds.length, 'arrow timed', 'arrows timed')}${masses}`,
     entries: speeds.map(({ mass, speed }) => `${textQuantity(mass, 'mass', units)}, ${textQuantity(speed, 'speed', units)}`),
+  };
+}
+
+/**
+ * The speeds of one arrow along its flight, in words.
+ *
+ * @equation how many, and from which distance to which
+ * @param speeds - pairs of distance and speed [list]
+ * @param units - the person's choice of units [record]
+ * @returns the words, and each pair as it reads [record]
+ * @validity any list, an empty one too
+ * @source own derivation
+ * @example flightSpeedsListed([{ distance: 0, speed: 55 }, { distance: 50, speed: 50 }], defaultPreferences.units).text // "2 speeds, 0 to 50 m"
+ */
+export function flightSpeedsListed(speeds: readonly FlightSpeed[], units: UnitChoice): Listed {
+  const reach = span(
+    speeds.map(({ distance }) => distance),
+    'distance',
+    units,
+  );
+  return {
+    text: `${counted(speeds.length, 'speed', 'speeds')}${reach}`,
+    entries: speeds.map(
+      ({ distance, speed }) => `${textQuantity(distance, 'distance', units)}, ${textQuantity(speed, 'speed', units)}`,
+    ),
   };
 }
 

@@ -83,7 +83,7 @@ export const suchAs: Readonly<Record<Measure, string>> = {
   straightness: '0.003 in or 0.08 mm',
   shootingDistance: '18 m or 20 yd',
   sightReading: '52.5',
-  sightUnit: '1 mm or 1/16 in',
+  sightUnit: '1.6 mm or 1/16 in',
   sightRadius: '85 cm or 33 1/2 in',
   speedDistance: '30 m or 33 yd',
   paperDistance: '2 m or 7 ft',

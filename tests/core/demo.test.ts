@@ -14,7 +14,7 @@ describe('the demo club', () => {
   it('has archers, bows, arrows, set-ups, groups, trials and snapshots', () => {
     expect([of('archer').length, of('bow').length, of('arrowSet').length, of('setup').length]).toEqual([4, 4, 6, 6]);
     expect([of('group').length, of('snapshot').length]).toEqual([55, 4]);
-    expect([of('trial').length, of('scoreSheet').length]).toEqual([10, 1]);
+    expect([of('trial').length, of('scoreSheet').length, of('sightMark').length]).toEqual([10, 1, 10]);
     expect(of('archer').filter((archer) => archer.hand === 'left').length).toBe(1);
   });
 

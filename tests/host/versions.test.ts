@@ -139,6 +139,29 @@ describe('A notebook of an older version', () => {
     for (let i = 0; i < 5; i++) valueOf(undone(notebook));
     expect(notebook.load().records).toMatchObject([{ name: 'Wren Alder' }, { name: 'Loan bow 4' }]);
   });
+
+  it('of version 4 opens with its sight marks, the sight’s scale and the check line, and undo reaches back into version 3', async () => {
+    const notebook = await opened(notebookFrom('version-4.sql'));
+    const { records, state } = notebook.load();
+    expect(records.filter(({ kind }) => kind === 'setup' || kind === 'sightMark')).toMatchObject([
+      {
+        settings: { sightUnit: 0.0015875, sightGrows: 'up', sightLowest: 0, sightHighest: 60, sightRadius: 0.81 },
+        flightSpeeds: [
+          { distance: 1, speed: 47.9 },
+          { distance: 18, speed: 46.6 },
+        ],
+      },
+      { distance: 18, reading: 41.5, shots: 6, leftOut: null, archivedAt: null, context: { weather: 'still' } },
+      { distance: 27.432, reading: 37, shots: null, leftOut: 'gusty', context: { settings: { sightGrows: 'up' } } },
+    ]);
+    expect(notebook.preferences()).toMatchObject({ theme: 'dark', checkLine: 0.0495 });
+    expect(wordsOf(state)).toEqual({ undo: 'Leave the mark for 30 yd out', redo: 'Put the mark for 18 m away' });
+    expect(valueOf(undone(notebook)).records).toMatchObject([{ record: { distance: 27.432, leftOut: null } }]);
+    for (let i = 0; i < 3; i++) valueOf(undone(notebook));
+    const setup = notebook.load().records.find(({ kind }) => kind === 'setup');
+    expect(setup).toMatchObject({ settings: { sightUnit: null, sightGrows: null }, flightSpeeds: [] });
+    expect(valueOf(undone(notebook)).records).toMatchObject([{ record: { shots: { 5: { leftOut: null } } } }]);
+  });
 });
 
 /** Made up for this test: what a later version might do to every record. */

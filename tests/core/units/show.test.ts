@@ -78,6 +78,7 @@ const spoken: readonly (readonly [si: number, use: Use, choice: UnitChoice, text
   [0, 'turns', units, '0 turns'],
   [12, 'count', units, '12'],
   [1.527, 'ratio', units, '1.53'],
+  [52.46, 'reading', units, '52.46'],
 ];
 
 describe('showing a quantity', () => {
