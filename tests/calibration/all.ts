@@ -1,5 +1,6 @@
 import { demoFigures } from './demo.ts';
 import { COVERAGE, COVERAGE_BESIDE, intervalFigures } from './intervals.ts';
+import { MARKS_COVERAGE, marksFigures } from './marks.ts';
 import { ACCUSED, oddFigures } from './odd.ts';
 import { powerFigures } from './power.ts';
 import { rowsOf, worstRow, type Bound, type Figure, type Row } from './row.ts';
@@ -14,6 +15,7 @@ export const figures: readonly Figure[] = [
   ...stoppingFigures,
   ...oddFigures,
   ...powerFigures,
+  ...marksFigures,
   ...demoFigures,
 ];
 
@@ -37,6 +39,7 @@ const worst: readonly (readonly [section: string, bound: Bound | null, badness: 
   ['Tighter, false alarms by F', null, high],
   [FALSE_STOP, [0, 0.05], high],
   [ACCUSED, [0, 0.08], high],
+  [MARKS_COVERAGE, [0.93, 0.98], off95],
 ];
 
 /** The worst rows, named, from all rows of a run. */
