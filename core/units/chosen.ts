@@ -28,9 +28,13 @@ const symbolOf: Readonly<Record<Use, (units: UnitChoice) => string>> = {
   count: () => '',
   ratio: () => '',
   reading: () => '',
+  temperature: () => '°C',
+  pressure: () => 'hPa',
+  humidity: () => '%',
+  altitude: (units) => (units.distance === 'yd' ? 'ft' : 'm'),
 };
 
-const plain: Unit = { symbol: '', factor: 1, also: [] };
+const plain: Unit = { symbol: '', factor: 1, zero: 0, also: [] };
 
 /**
  * The unit in which figures of a use are shown and bare numbers are read.

@@ -61,4 +61,8 @@ const decimals: Readonly<Record<Use, (units: UnitChoice) => Decimals>> = {
   count: () => 0,
   ratio: () => 2,
   reading: () => 2,
+  temperature: () => 1,
+  pressure: () => [100, 2, 0],
+  humidity: () => 0,
+  altitude: () => 0,
 };

@@ -16,6 +16,8 @@ export type Dimension =
   | 'time'
   | 'angle'
   | 'turn'
+  | 'temperature'
+  | 'pressure'
   | 'number';
 
 /** The dimension of every use. */
@@ -43,4 +45,8 @@ export const dimensionOf: Readonly<Record<Use, Dimension>> = {
   count: 'number',
   ratio: 'number',
   reading: 'number',
+  temperature: 'temperature',
+  pressure: 'pressure',
+  humidity: 'number',
+  altitude: 'length',
 };

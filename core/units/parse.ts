@@ -25,7 +25,7 @@ const UNIT = /^(?:[^\d]|(?<=[ng][ ·*-]?m|lb[sf]?[ ·*-]?in)2)*/;
 /**
  * Reads a quantity as people write it: any unit of the right dimension after the number, or none for the chosen unit.
  *
- * @equation SI value = number × factor of the unit; "5 ft 8 in" and "1 lb 4 oz" add up, each unit smaller than the one before
+ * @equation SI value = number × factor of the unit, + the SI value at its nought; "5 ft 8 in" and "1 lb 4 oz" add up, each unit smaller than the one before
  * @param text - what was typed [text]
  * @param use - what the figure is used for; it decides the dimension and the unit of a bare number [choice]
  * @param units - the person's choice of units [record]
@@ -73,7 +73,8 @@ export function parseFor(subject: Subject, text: string, use: Use, units: UnitCh
     if (rest !== '' && (word === '' || /[.,]$/.test(typed))) return nonsense;
     const unit: Result<Unit> = unitTyped(word, before, subject, use, units);
     if (!unit.ok) return unit;
-    if (before !== null && unit.value.factor >= before.factor) return nonsense;
+    // Degrees are no stretches that could be laid end to end.
+    if (before !== null && (unit.value.factor >= before.factor || unit.value.zero !== 0 || before.zero !== 0)) return nonsense;
     sum += read.value * unit.value.factor;
     before = unit.value;
   }
@@ -83,7 +84,7 @@ export function parseFor(subject: Subject, text: string, use: Use, units: UnitCh
       'absurd',
       `That figure is beyond anything at a bench: ${subject.name.toLowerCase()} such as ${subject.such} was expected.`,
     );
-  return ok(negative && sum !== 0 ? -sum : sum);
+  return ok((negative && sum !== 0 ? -sum : sum) + before.zero);
 }
 
 function unitTyped(typed: string, before: Unit | null, subject: Subject, use: Use, units: UnitChoice): Result<Unit> {

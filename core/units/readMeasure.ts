@@ -37,10 +37,10 @@ export function readMeasure(key: Measure, text: string, units: UnitChoice): Resu
 
 /** Both ends rounded inward, so that what the sentence allows is allowed. */
 function between({ name, use, min, max }: Limit, units: UnitChoice): string {
-  const { symbol, factor } = chosenUnit(use, units);
+  const { symbol, factor, zero } = chosenUnit(use, units);
   const inward = (si: number, round: (figure: number) => number, nudge: number): string => {
-    const scale = 10 ** decimalsOf(use, units, si / factor);
-    return String((round((si / factor) * scale + nudge) + 0) / scale).replace('-', '\u2212');
+    const scale = 10 ** decimalsOf(use, units, (si - zero) / factor);
+    return String((round(((si - zero) / factor) * scale + nudge) + 0) / scale).replace('-', '\u2212');
   };
   const range = `${name} between ${inward(min, Math.ceil, -1e-9)} and ${inward(max, Math.floor, 1e-9)}`;
   return `${range}${symbol === '' ? '' : symbol === '°' ? symbol : ` ${symbol}`} was expected.`;

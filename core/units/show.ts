@@ -22,7 +22,7 @@ const SIXTY_FOURTH = 1 / 64;
 /**
  * A figure and its unit as the trade writes them.
  *
- * @equation figure = SI value / factor, rounded to the trade's decimals; inches of length within 1/64 of an eighth, and turns within 1/64, as "28 1/4"; times below 0.1 s in ms unless the decimals are fixed
+ * @equation figure = (SI value − the SI value at the scale's nought) / factor, rounded to the trade's decimals; inches of length within 1/64 of an eighth, and turns within 1/64, as "28 1/4"; times below 0.1 s in ms unless the decimals are fixed
  * @param si - the value [SI]
  * @param use - what the figure is used for [choice]
  * @param units - the person's choice of units [record]
@@ -34,9 +34,9 @@ const SIXTY_FOURTH = 1 / 64;
  */
 export function showQuantity(si: number, use: Use, units: UnitChoice, options: ShowOptions = {}): Shown {
   if (!Number.isFinite(si)) throw new RangeError(`A finite figure was expected to show as ${use}, not ${si}.`);
-  const { symbol, factor } = chosenUnit(use, units);
+  const { symbol, factor, zero } = chosenUnit(use, units);
   const milliseconds = use === 'time' && options.digits === undefined && Number((Math.abs(si) * 1000).toFixed(1)) < 100;
-  const value = milliseconds ? si * 1000 : si / factor;
+  const value = milliseconds ? si * 1000 : (si - zero) / factor;
   const size = Math.abs(value);
   const decimals = options.digits ?? (milliseconds ? 1 : decimalsOf(use, units, value));
   const rounded = size.toFixed(decimals);

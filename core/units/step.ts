@@ -27,6 +27,10 @@ const steps: Readonly<Record<Use, (units: UnitChoice) => number>> = {
   count: () => 1,
   ratio: () => 0.01,
   reading: () => 0.5,
+  temperature: () => 1,
+  pressure: () => 1,
+  humidity: () => 5,
+  altitude: () => 50,
 };
 
 /**

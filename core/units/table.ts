@@ -5,14 +5,17 @@ import { foot, grain, inch, pound, poundForce, standardGravity, yard } from './e
 export interface Unit {
   readonly symbol: string;
   readonly factor: number;
+  /** The SI value where its scale reads nought: only temperatures have one. */
+  readonly zero: number;
   readonly also: readonly string[];
 }
 
 const ounce = pound / 16;
 
-const unit = (symbol: string, factor: number, also = ''): Unit => ({
+const unit = (symbol: string, factor: number, also = '', zero = 0): Unit => ({
   symbol,
   factor,
+  zero,
   also: also.split(' ').filter((word) => word !== ''),
 });
 
@@ -87,5 +90,17 @@ export const table: Readonly<Record<Dimension, readonly Unit[]>> = {
     unit('mrad', 0.001, 'milliradian milliradians'),
   ],
   turn: [unit('turns', 1, 'turn')],
+  temperature: [
+    unit('°C', 1, '° c celsius centigrade degc deg·c degree·c degrees·c degrees·celsius', 273.15),
+    unit('°F', 5 / 9, 'f fahrenheit degf deg·f degree·f degrees·f degrees·fahrenheit', 273.15 - (32 * 5) / 9),
+    unit('K', 1, 'kelvin'),
+  ],
+  pressure: [
+    unit('hPa', 100, 'mbar mb millibar millibars hectopascal hectopascals'),
+    unit('kPa', 1000, 'kilopascal kilopascals'),
+    unit('Pa', 1, 'pascal pascals'),
+    unit('mmHg', 133.322387415, 'mm·hg torr'),
+    unit('inHg', 3386.388640341, 'in·hg'),
+  ],
   number: [unit('%', 0.01, 'percent')],
 };

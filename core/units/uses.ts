@@ -26,6 +26,10 @@ const uses = [
   'count',
   'ratio',
   'reading', // of a sight's scale, in its own numbers
+  'temperature',
+  'pressure', // of the air
+  'humidity',
+  'altitude', // of the ground above the sea
 ] as const;
 export type Use = (typeof uses)[number];
 

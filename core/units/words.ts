@@ -35,6 +35,10 @@ export const wording: Readonly<Record<Use, Wording>> = {
   count: word('a count', 'no unit', '12'),
   ratio: word('a plain number', 'no unit', '1.5'),
   reading: word('a reading of the scale', 'no unit', '52.5'),
+  temperature: word('a temperature', '°C or °F', '15 °C or 59 °F'),
+  pressure: word('a pressure', 'hPa, mmHg or inHg', '1013 hPa or 29.9 inHg'),
+  humidity: word('a share', '%', '50 %'),
+  altitude: word('a length', 'm or ft', '250 m or 820 ft'),
 };
 
 /** A believable figure for each measure, in two units, for the sentence that says what was expected. */
@@ -86,6 +90,10 @@ export const suchAs: Readonly<Record<Measure, string>> = {
   sightUnit: '1.6 mm or 1/16 in',
   sightRadius: '85 cm or 33 1/2 in',
   speedDistance: '30 m or 33 yd',
+  airTemperature: '15 °C or 59 °F',
+  airPressure: '1013 hPa or 29.9 inHg',
+  humidity: '50 %',
+  altitude: '250 m or 820 ft',
   paperDistance: '2 m or 7 ft',
   tear: '12 mm or 1/2 in',
   shotOffset: '35 mm or 1.4 in',

@@ -94,6 +94,15 @@ const written: readonly (readonly [use: Use, value: number, ...texts: string[]])
   ['turns', 0.5, '½ turn', '1/2'],
   ['count', 12, '12'],
   ['ratio', 0.25, '0.25', '25 %', '1/4'],
+  // Scales of temperature and pressure: NIST SP 811, appendix B.
+  ['temperature', 288.15, '15', '15 °C', '15 C', '15 deg C', '59 °F', '59 f', '59 degrees Fahrenheit', '288.15 K'],
+  ['temperature', 268.15, '-5', '−5 °C', '23 °F', '- 5 Celsius'],
+  ['pressure', 101325, '1013.25', '1013.25 hPa', '1013.25 mbar', '101.325 kPa'],
+  ['pressure', 760 * 133.322387415, '760 mmHg', '760 mm Hg'],
+  ['pressure', 30 * 3386.388640341, '30 inHg', '30 in Hg'],
+  ['humidity', 0.5, '50', '50 %', '50%', '50 percent'],
+  ['altitude', 250, '250', '250 m', '250 metres'],
+  ['altitude', 3000 * 0.3048, '3000 ft', '3000 feet'],
   ['count', 1234567, '1,234,567', '1.234.567,0'],
 ];
 
@@ -137,7 +146,8 @@ describe('reading a typed quantity', () => {
         fc.boolean(),
         ({ use, unit, name }, size, below) => {
           const si = below ? -size : size;
-          expect(Math.abs(read(`${si / unit.factor} ${name}`, use) - si)).toBeLessThanOrEqual(1e-12 * size);
+          const typed = `${(si - unit.zero) / unit.factor} ${name}`;
+          expect(Math.abs(read(typed, use) - si)).toBeLessThanOrEqual(1e-12 * (size + unit.zero));
         },
       ),
       { numRuns: 2000 },

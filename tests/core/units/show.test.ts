@@ -79,6 +79,12 @@ const spoken: readonly (readonly [si: number, use: Use, choice: UnitChoice, text
   [12, 'count', units, '12'],
   [1.527, 'ratio', units, '1.53'],
   [52.46, 'reading', units, '52.46'],
+  [288.15, 'temperature', units, '15 °C'],
+  [263.65, 'temperature', units, '−9.5 °C'],
+  [101325, 'pressure', units, '1013 hPa'],
+  [0.5, 'humidity', units, '50 %'],
+  [250, 'altitude', units, '250 m'],
+  [250, 'altitude', metric, '820 ft'],
 ];
 
 describe('showing a quantity', () => {
