@@ -33,7 +33,7 @@ function leaveOut(mark: KnownMark, others: readonly KnownMark[], scale: SightSca
 /**
  * Hold each mark against what the others let it be expected.
  *
- * @equation z = (q − q̂)/SD from the fit without the mark; the worst of n is out when p < 0.05/n and no other left out explains the rest within odds of 20 to 1; then the same without it, while three are left
+ * @equation z = (q − q̂)/SD from the fit without the mark; the worst of n is out when p < 0.05/n and no other left out explains the rest within odds of 20 to 1, stand that one out or not; then the same without it, while three are left
  * @param marks - checked [list]
  * @param scale - the sight's scale [record]
  * @param priors - what is held beforehand [record]
@@ -78,9 +78,10 @@ export function judgeMarks(marks: readonly KnownMark[], scale: SightScale, prior
   });
 }
 
-/** Those that stand out and that, left out, would put the rest as right as any other would. */
+/** Where one stands out: every mark that, left out, would put the rest as right as any other would, whether it stands out itself or not. */
 function suspectsAmong(held: ReadonlyMap<KnownMark, LeftOut>): KnownMark[] {
   const all = [...held];
   const least = Math.min(...all.map(([, { rest }]) => rest));
-  return all.filter(([, { p, rest }]) => p < alpha / all.length && rest <= least + surely).map(([mark]) => mark);
+  const explain = all.filter(([, { rest }]) => rest <= least + surely);
+  return explain.some(([, { p }]) => p < alpha / all.length) ? explain.map(([mark]) => mark) : [];
 }
