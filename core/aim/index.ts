@@ -1,5 +1,6 @@
 export { type AimInput, checkAim, goldAboveGround, standingEye } from './aimInput.ts';
 export { type AimPlan, aimPlan, type PlannedHold } from './aimPlan.ts';
+export { type AnchorMoved, anchorMoved } from './anchorMoved.ts';
 export { type Assumable, diameterOf, eyeHeightOf } from './assumed.ts';
 export { atCorners, bandOver, type Corners } from './bands.ts';
 export { comesDown } from './comesDown.ts';
@@ -7,6 +8,7 @@ export { type Crawl, crawlFor } from './crawl.ts';
 export { type CurvePoint, curveOver } from './curve.ts';
 export { type DropRow, dropTable } from './dropTable.ts';
 export { type FlightBasis, flightBasis } from './flightBasis.ts';
+export { type HoldRow, holdTable } from './holdTable.ts';
 export { type Launch, launchBand } from './launch.ts';
 export { setSight, type SetSight, sightDrop } from './lineOfSight.ts';
 export { groundMark, pointOfAim, type WidestGap, widestGap } from './pointOfAim.ts';
