@@ -131,6 +131,8 @@ export const sources = {
     "B. L. Welch, The generalization of Student's problem when several different population variances are involved, Biometrika 34 (1947) 28-35.",
   'welch-1951':
     'B. L. Welch, On the comparison of several mean values: an alternative approach, Biometrika 38 (1951) 330-336 (from memory): groups weighed by their own spreads.',
+  'wmo-beaufort':
+    'World Meteorological Organization, Manual on Codes and Guide to Instruments and Methods of Observation: the scale of wind force of Beaufort, speeds at 10 m over open ground (from memory).',
   'young-budynas-2002':
     'W. C. Young, R. G. Budynas, Roark’s Formulas for Stress and Strain, 7th edition, McGraw-Hill 2002: second moments of sections (from memory).',
 } as const satisfies Record<string, string>;

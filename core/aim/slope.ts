@@ -1,5 +1,5 @@
-import { crossing, launchElevation, peak } from '../flight/index.ts';
-import { ok, refuse, type Result } from '../model/problem.ts';
+import { crossing, fairSlope, launchElevation, peak } from '../flight/index.ts';
+import { ok, type Result } from '../model/problem.ts';
 import type { Launch } from './launch.ts';
 
 /** A target up or down a slope: how the bow is held to it, and what the sight is set to. */
@@ -14,7 +14,6 @@ export interface SlopeShot {
   readonly cosineRule: number;
 }
 
-const STEEPEST = Math.PI / 3;
 /** Nearer than this nobody sets a sight. */
 const NEAREST = 2;
 
@@ -37,8 +36,8 @@ function levelAngle({ speed, k, eyeHeight }: Launch, distance: number): number {
  * @example slopeShot({ speed: 50, k: 0, eyeHeight: 0 }, 30, 0).value.setFor.toFixed(3) // "30.000"
  */
 export function slopeShot(launch: Launch, distance: number, slope: number): Result<SlopeShot> {
-  if (!(Math.abs(slope) <= STEEPEST))
-    return refuse('slope', 'A slope of at most 60° up or down was expected: nobody sets a target steeper than that.');
+  const fair = fairSlope(slope);
+  if (!fair.ok) return fair;
   const { speed, k, eyeHeight } = launch;
   const found = launchElevation({ speed, k, eyeHeight, x: distance * Math.cos(slope), y: distance * Math.sin(slope) });
   if (!found.ok) return found;

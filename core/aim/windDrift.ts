@@ -1,4 +1,4 @@
-import { launchElevation, trajectory, type Wind } from '../flight/index.ts';
+import { fairWind, launchElevation, trajectory, type Wind } from '../flight/index.ts';
 import { ok, refuse, type Result } from '../model/problem.ts';
 import type { Launch } from './launch.ts';
 
@@ -14,9 +14,6 @@ export interface WindDrift {
   readonly lagRule: number;
 }
 
-/** Beyond this a range is shut. */
-const STRONGEST = 20;
-
 /**
  * How far a steady wind carries an arrow that was aimed as in still air.
  *
@@ -30,8 +27,8 @@ const STRONGEST = 20;
  * @example windDrift({ speed: 60, k: 0, eyeHeight: 0 }, 70, { x: 0, y: 0, z: 4 }).value.across // 0
  */
 export function windDrift(launch: Launch, distance: number, wind: Wind): Result<WindDrift> {
-  if (!(Math.hypot(wind.x, wind.y, wind.z) <= STRONGEST))
-    return refuse('wind', 'A wind of at most 20 m/s (45 mph) was expected: in more than that nobody shoots.');
+  const fair = fairWind(wind);
+  if (!fair.ok) return fair;
   const { speed, k, eyeHeight, targetDrop = 0 } = launch;
   const found = launchElevation({ speed, k, eyeHeight, x: distance, y: -targetDrop });
   if (!found.ok) return found;
