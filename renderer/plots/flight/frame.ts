@@ -10,7 +10,7 @@ export const flightFrame = {
   below: 58,
   axis: 24,
   pointOnLane: 24,
-  height: 240,
+  height: 204,
 } as const;
 
 /** A flight lower than this reads as a line [px]. */
