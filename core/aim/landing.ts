@@ -28,6 +28,7 @@ export interface Landing {
 
 /** The flight is followed so far past the target: on a slope an arrow that strikes low meets the plane of the face behind it. */
 const past = (x: number): number => 1.3 * x + 5;
+const STEP = 1.03;
 
 /**
  * Where the middle of a group comes to lie when the distance is another than believed, the ground slopes or a wind blows, and nobody allows for it.
@@ -80,10 +81,10 @@ function strikes(launch: Launch, { setFor, distance, slope, wind }: Conditions):
     const there = from(ahead);
     return there ? there.dx * c + there.dy * s : -Infinity;
   };
-  const farthest = flight.end.x;
-  if (!(beyond(farthest) > 0))
-    return refuse('out-of-reach', 'So the arrow does not get to the face: a nearer distance was expected.', 'shootingDistance');
-  const there = from(crossing(beyond, 0, farthest, 1e-9));
+  // Step by step: shot steeply up, an arrow that has passed the plane may fall back through it.
+  let far = x;
+  while (!(beyond(far) > 0) && far < flight.end.x) far *= STEP;
+  const there = beyond(far) > 0 ? from(crossing(beyond, 0, far, 1e-9)) : null;
   // Adding 0 turns -0 into 0.
   return there
     ? ok({ x: there.z + 0, y: there.dy * c - there.dx * s + 0, time: there.t })
