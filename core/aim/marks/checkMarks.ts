@@ -35,14 +35,14 @@ function checkPriors({ speed, eyeHeight, k, sightRadius, spreadPerMetre }: MarkP
 
 function checkEach(marks: readonly KnownMark[], { lowest = -Infinity, highest = Infinity, unit }: SightScale): Result<null> {
   const { min, max } = limits.shootingDistance;
-  for (const { distance, reading, shots = usualShots } of marks) {
+  for (const { distance, reading, shots = usualShots, leftOut = false } of marks) {
     if (!(distance >= min && distance <= max))
       return refuse('distance', `A distance between ${min} and ${max} m was expected for each mark.`, 'shootingDistance');
     if (!(Math.abs(reading * unit) <= 10))
       return refuse('reading', `A reading of the scale was expected for ${farWords(distance)}.`, 'reading');
     if (!(Number.isInteger(shots) && shots >= 1 && shots <= 10_000))
       return refuse('shots', `A number of arrows from 1 on was expected for the mark at ${farWords(distance)}.`, 'shots');
-    if (reading < lowest || reading > highest)
+    if (!leftOut && (reading < lowest || reading > highest))
       return refuse(
         'off-bar',
         `The mark for ${farWords(distance)} reads ${readWords(reading, unit)}, off the bar: a reading from ${lowest} to ${highest} was expected.`,

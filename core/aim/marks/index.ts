@@ -1,5 +1,18 @@
 export { exampleMarks, examplePriors, exampleScale } from './exampleMarks.ts';
+export { changeSince } from './changeSince.ts';
 export { markContext } from './markContext.ts';
+export { type MarksPicture, marksPicture, type UnprovenMark } from './marksPicture.ts';
+export { onFace } from './onFace.ts';
+export { readingsNow, withMove } from './readingsNow.ts';
+export { scaleOf, type ToldScale } from './scaleOf.ts';
+export { scaleThatSuits } from './scaleThatSuits.ts';
+export { seeded } from './seeded.ts';
+export { massesSince, speedChange } from './speedChange.ts';
+export { spreadPerMetre } from './spreadPerMetre.ts';
+export { type ChangedSince, changesSince, markStanding, type MarkStanding } from './standing.ts';
+export { thenAndNow } from './thenAndNow.ts';
+export { isWeak } from './weakMark.ts';
+export { readWords } from './words.ts';
 export { fitMarks } from './fitMarks.ts';
 export { fallBelowLine, launchSlope } from './launchSlope.ts';
 export { leastSquares, type SquaresFit, type SquaresProblem } from './leastSquares.ts';

@@ -9,7 +9,7 @@ export interface MarksChange {
   readonly speed?: Band;
   /** New drag parameter over the old [-]. */
   readonly k?: Band;
-  /** New eye height less the old [m]. */
+  /** New eye height less the old [m]: the bar stays on the bow, so that the pin goes up with the eye. */
   readonly eyeHeight?: Band;
   /** New sight radius less the old [m]. */
   readonly sightRadius?: Band;
@@ -35,7 +35,7 @@ const logOf = ({ value, low, high }: Band): Band => ({ value: Math.log(value), l
 /**
  * How far sight marks may have moved since archer, bow, arrow or form changed.
  *
- * @equation Δq = q(R; φ + Δ) − q(R; φ), variance Σ (g'_j s_j)² + (g' − g) C (g' − g)ᵀ S²; a launch angle α lifts the arrow, so the pin goes up by r α (1 + tan²θ)
+ * @equation Δq = q(R; φ + Δ) − q(R; φ), variance Σ (g'_j s_j)² + (g' − g) C (g' − g)ᵀ S²; with the eye e higher over the arrow the zero lies e further up; a launch angle α lifts the arrow, so the pin goes up by r α (1 + tan²θ)
  * @param fit - of the marks as they were [record]
  * @param change - what changed, as far as it is known [record]
  * @param distances - R [m]
@@ -52,7 +52,8 @@ export function movedMarks(fit: FittedMarks, change: MarksChange, distances: rea
   if (!(speed.low > 0 && k.low > 0)) throw new RangeError('Ratios above 0 were expected of speed and drag.');
   const by = [logOf(speed), eyeHeight, logOf(k), sightRadius];
   const { parameters, covariance, scale, wider } = fit;
-  const moved = parameters.map((value, j) => value + (by[j]?.value ?? 0)) as unknown as MarkParameters;
+  const zero = parameters[4] - eyeHeight.value;
+  const moved = [...parameters.slice(0, 4).map((value, j) => value + (by[j]?.value ?? 0)), zero] as unknown as MarkParameters;
   const radius = moved[3];
   return distances.flatMap((distance) => {
     const [old, now] = [pinSlopes(parameters, distance), pinSlopes(moved, distance)];
@@ -61,7 +62,8 @@ export function movedMarks(fit: FittedMarks, change: MarksChange, distances: rea
     const slope = now[3] ?? 0;
     const lift = -radius * (1 + slope * slope);
     const apart = now.map((each, j) => each - (old[j] ?? 0));
-    const parts = [...by.map((band, j) => (now[j] ?? 0) * sdOf(band)), lift * sdOf(launchAngle)];
+    const turns = [now[0] ?? 0, (now[1] ?? 0) - 1, now[2] ?? 0, slope];
+    const parts = [...by.map((band, j) => (turns[j] ?? 0) * sdOf(band)), lift * sdOf(launchAngle)];
     const variance = parts.reduce((sum, part) => sum + part * part, wider ** 2 * covarianceOf(apart, covariance, apart));
     const middle = readingOf(there + lift * launchAngle.value - before, scale);
     const half = (Z95 * Math.sqrt(Math.max(0, variance))) / scale.unit;

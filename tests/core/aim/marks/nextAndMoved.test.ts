@@ -78,7 +78,8 @@ describe('Marks after a change', () => {
       k: k.value * 1.1,
       eyeHeight: eyeHeight.value - 0.004,
       sightRadius: sightRadius.value + 0.01,
-      zero: fit.figures.zero.value,
+      // The bar is on the bow, so that an eye 4 mm nearer the arrow takes the pin 4 mm down with it.
+      zero: fit.figures.zero.value + 4,
     };
     for (const { distance, after: reading } of rows) expect(reading).toBeCloseTo(trueReading(after, distance), 6);
   });
@@ -88,6 +89,16 @@ describe('Marks after a change', () => {
     expect(slower[0]).toBeGreaterThan(0);
     expect(slower).toEqual(slower.toSorted((a, b) => a - b));
     for (const { moved } of movedMarks(fit, { launchAngle: exactly(0.001) }, [18, 90])) expect(moved.value).toBeLessThan(-0.8);
+  });
+
+  // Common practice: the arrow's tail comes up to the eye with a higher anchor, the arrow strikes lower, and the pin goes down.
+  it('move down by what the anchor went up, nearly the same at every distance', () => {
+    for (const { moved } of movedMarks(fit, { eyeHeight: exactly(-0.005) }, [18, 30, 50, 70])) {
+      expect(moved.value).toBeGreaterThan(4.7);
+      expect(moved.value).toBeLessThan(5);
+    }
+    const [vague] = movedMarks(fit, { eyeHeight: { value: 0, low: -0.01, high: 0.01 } }, [50]);
+    expect(vague?.moved.high).toBeCloseTo(10 * (1 - 0.845 / 50), 0);
   });
 
   it('may have moved by more the less is known of the change, about the same middle', () => {
