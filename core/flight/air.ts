@@ -1,7 +1,7 @@
 import { standardGravity } from '../units/exact.ts';
 
 /** The air when nobody has said otherwise: 15 °C, 101325 Pa, half saturated. */
-const standingAir = { temperature: 288.15, pressure: 101325, relativeHumidity: 0.5 } as const;
+export const standingAir = { temperature: 288.15, pressure: 101325, relativeHumidity: 0.5 } as const;
 
 const freezing = 273.15;
 
@@ -41,6 +41,21 @@ export function airDensity(
   const compressibility = 1 - (p / T) * first + (p / T) ** 2 * (1.83e-11 - 0.765e-8 * x * x);
   const [dryMolarMass, waterMolarMass, gasConstant] = [28.96546e-3, 18.01528e-3, 8.314472];
   return ((p * dryMolarMass) / (compressibility * gasConstant * T)) * (1 - x * (1 - waterMolarMass / dryMolarMass));
+}
+
+/**
+ * The viscosity of air, after Sutherland.
+ *
+ * @equation µ = β T^(3/2)/(T + S),  β = 1.458e-6,  S = 110.4 K
+ * @param temperature - T [K]
+ * @returns µ, which the pressure hardly changes [Pa s]
+ * @validity 100 to 1000 K; throws RangeError below 100 K and above 1000 K
+ * @source us-standard-atmosphere-1976
+ * @example airViscosity(288.15).toExponential(4) // "1.7894e-5"
+ */
+export function airViscosity(temperature: number): number {
+  if (!(temperature >= 100 && temperature <= 1000)) throw new RangeError('A temperature between 100 and 1000 K was expected.');
+  return (1.458e-6 * temperature ** 1.5) / (temperature + 110.4);
 }
 
 /** Temperature [K], pressure [Pa] and density [kg/m³] of the air at some height. */

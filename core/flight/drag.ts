@@ -18,6 +18,23 @@ export const dragCorrelations = [
   { name: 'large straight vanes', coefficient: 2.05, reynolds: { from: 1.2e4, to: 1.2e4 }, source: 'ortiz-2020' },
 ] as const satisfies readonly DragCorrelation[];
 
+/** How fast the arrow flies between the loose and the target, and what it flies through. */
+export interface FlownAt {
+  /** [m/s] */
+  readonly fastest: number;
+  readonly slowest: number;
+  /** Of the air [Pa s]; at 15 °C when left out. */
+  readonly viscosity?: number;
+}
+
+/** Which boundary layers are possible somewhere on the way. */
+export type BoundaryLayer = 'laminar' | 'either' | 'turbulent';
+
+const [laminar, turbulent, , largeVanes] = dragCorrelations;
+/** Below the one nobody has seen a turbulent boundary layer on an arrow, above the other no laminar one. */
+const changesOver = { from: turbulent.reynolds.from, to: laminar.reynolds.to } as const;
+const at15 = 1.7894e-5;
+
 /**
  * The Reynolds number of an arrow, on its diameter: which boundary layers are possible.
  *
@@ -25,13 +42,14 @@ export const dragCorrelations = [
  * @param speed - v [m/s]
  * @param diameter - D, outer diameter of the shaft [m]
  * @param density - ρ, of the air [kg/m³]
+ * @param viscosity - µ, of the air; at 15 °C when left out [Pa s]
  * @returns Re_D [-]
- * @validity air near 15 °C: the viscosity changes by 3 % in 10 °C
+ * @validity any speed and diameter above 0
  * @source us-standard-atmosphere-1976
  * @example reynoldsNumber(57, 0.0055, 1.225) // 21461.802838940428
  */
-export function reynoldsNumber(speed: number, diameter: number, density: number): number {
-  return (density * speed * diameter) / 1.7894e-5;
+export function reynoldsNumber(speed: number, diameter: number, density: number, viscosity: number = at15): number {
+  return (density * speed * diameter) / viscosity;
 }
 
 /**
@@ -52,21 +70,61 @@ export function dragParameter(coefficient: number, diameter: number, mass: numbe
 }
 
 /**
- * The drag parameter of a fletched arrow with what is not known about it: from a boundary layer that stays laminar to one that is turbulent.
+ * Which boundary layers an arrow may have between the loose and the target.
  *
- * @equation k = ½ ρ C_D A / m with C_D = 1.5, 2.05 and 2.6
+ * @equation laminar when Re_D stays below 1e4, turbulent when it stays above 2e4, else either
+ * @param diameter - D, outer diameter of the shaft [m]
+ * @param density - ρ, of the air [kg/m³]
+ * @param flown - fastest and slowest [m/s] and the air's viscosity [Pa s] [record]
+ * @returns the layer [choice]
+ * @validity a smooth flight: a shaft that wobbles or vibrates may turn turbulent earlier
+ * @source miyazaki-2013
+ * @example boundaryLayer(0.0055, 1.225, { fastest: 60, slowest: 50 }) // "either"
+ */
+export function boundaryLayer(diameter: number, density: number, flown: FlownAt): BoundaryLayer {
+  const reynolds = (speed: number) => reynoldsNumber(speed, diameter, density, flown.viscosity);
+  if (reynolds(flown.fastest) < changesOver.from) return 'laminar';
+  return reynolds(flown.slowest) > changesOver.to ? 'turbulent' : 'either';
+}
+
+const ends: Readonly<Record<BoundaryLayer, readonly [low: number, high: number]>> = {
+  laminar: [laminar.coefficient, largeVanes.coefficient],
+  either: [laminar.coefficient, turbulent.coefficient],
+  turbulent: [largeVanes.coefficient, turbulent.coefficient],
+};
+
+/**
+ * The drag coefficient of a fletched arrow with what is not known of it, by the boundary layers that are possible.
+ *
+ * @equation laminar: C_D from 1.5 to that of large vanes, 2.05; turbulent: from 2.05 to 2.6; either: from 1.5 to 2.6
+ * @param layer - the boundary layers that are possible [choice]
+ * @returns low, high and the middle between them as the value [-]
+ * @validity straight vanes; feathers may lie above: then measure speeds along the flight
+ * @source miyazaki-2013, ortiz-2020
+ * @example coefficientBand('laminar').high // 2.05
+ */
+export function coefficientBand(layer: BoundaryLayer): Band {
+  const [low, high] = ends[layer];
+  return { value: (low + high) / 2, low, high };
+}
+
+/**
+ * The drag parameter of a fletched arrow with what is not known about it, from the boundary layers that its speeds allow.
+ *
+ * @equation k = ½ ρ C_D A / m with C_D of coefficientBand; either layer when the speeds are left out
  * @param diameter - D, outer diameter of the shaft [m]
  * @param mass - m, of the whole arrow [kg]
  * @param density - ρ, of the air [kg/m³]
+ * @param flown - fastest and slowest on the way [m/s] and the air's viscosity [Pa s] [record]
  * @returns low, high and the middle between them as the value [1/m]
- * @validity arrows near Re 1e4 to 4e4, where either boundary layer is found; feathers may lie above: then fit k to two speeds
- * @source miyazaki-2013
+ * @validity as coefficientBand
+ * @source miyazaki-2013, ortiz-2020
  * @example dragBand(0.01, 0.02, 8 / Math.PI).low // 0.0075
  */
-export function dragBand(diameter: number, mass: number, density: number): Band {
-  const [laminar, turbulent] = [dragCorrelations[0].coefficient, dragCorrelations[1].coefficient];
+export function dragBand(diameter: number, mass: number, density: number, flown?: FlownAt): Band {
+  const band = coefficientBand(flown === undefined ? 'either' : boundaryLayer(diameter, density, flown));
   const k = (coefficient: number) => dragParameter(coefficient, diameter, mass, density);
-  return { value: k((laminar + turbulent) / 2), low: k(laminar), high: k(turbulent) };
+  return { value: k(band.value), low: k(band.low), high: k(band.high) };
 }
 
 /**

@@ -1,10 +1,24 @@
 export { standardGravity } from '../units/exact.ts';
-export { type AirState, airDensity, standardAtmosphere } from './air.ts';
+export { type AirState, airDensity, airViscosity, standardAtmosphere } from './air.ts';
+export { type Air, type AirGiven, airOf, airUnsaid } from './airOf.ts';
 export { flatFireTime, speedAfter, vacuumRange, verticalHeight } from './closedForms.ts';
 export { type DenseSolution, readDense } from './denseSolution.ts';
 export { type OdeSettings, integrate } from './dormandPrince.ts';
 export type { OdeSystem } from './dormandPrinceStep.ts';
-export { type DragCorrelation, dragBand, dragCorrelations, dragFromSpeeds, dragParameter, reynoldsNumber } from './drag.ts';
+export {
+  type BoundaryLayer,
+  boundaryLayer,
+  coefficientBand,
+  type DragCorrelation,
+  dragBand,
+  dragCorrelations,
+  dragFromSpeeds,
+  dragParameter,
+  type FlownAt,
+  reynoldsNumber,
+} from './drag.ts';
+export { type DragAlong, dragAlong, type JudgedSpeed } from './dragAlong.ts';
+export { alongNotes } from './dragWords.ts';
 export { fairSlope, fairWind } from './fair.ts';
 export type { Flight, FlightPoint } from './flightReading.ts';
 export { greatestReach } from './greatestReach.ts';

@@ -22,6 +22,8 @@ const units = [
   'J',
   'K',
   'Pa',
+  'Pa s',
+  '1/m²',
   'SI',
   'SI per unit',
 ];

@@ -46,3 +46,55 @@ describe('what a flight rests on', () => {
     expect(!found.ok && found.problem.sentence).toContain('mass');
   });
 });
+
+describe('the drag of a flight', () => {
+  const withSpeeds = (...pairs: (readonly [distance: number, speed: number])[]): Bundle => ({
+    ...exampleBundle,
+    setup: {
+      ...setup,
+      settings: { ...setup.settings, arrowSpeed: 55 },
+      flightSpeeds: pairs.map(([distance, speed]) => ({ distance, speed })),
+    },
+  });
+
+  it('is measured once two speeds along the flight tell it better than the coefficients of others', () => {
+    const measured = basisOf(withSpeeds([0, 55], [60, 55 * Math.exp(-0.1)]));
+    expect(measured.dragFrom).toBe('speeds');
+    expect(measured.drag.value).toBeCloseTo(0.1 / 60, 12);
+    // C_D = 2 k m/(ρ A), by hand.
+    const area = (Math.PI * 0.0058 ** 2) / 4;
+    expect(measured.coefficient.value).toBeCloseTo(((2 * 0.1) / 60) * (measured.mass / (measured.air * area)), 9);
+  });
+
+  it('stays the band where the two speeds were read too near to each other, and says that they tell less', () => {
+    const near = basisOf(withSpeeds([0, 55], [8, 54.3]));
+    expect([near.dragFrom, near.unused]).toEqual(['band', 'wider']);
+    expect(near.drag).toEqual(basisOf(withSpeeds()).drag);
+  });
+
+  it('stays the band where a reading does not fit, or no arrow has such a coefficient, and keeps what the speeds say', () => {
+    const [ft, yd] = [0.3048, 0.9144];
+    const odd = basisOf(withSpeeds([0, 287 * ft], [20 * yd, 277 * ft], [30 * yd, 266 * ft], [40 * yd, 255 * ft]));
+    expect(odd.dragFrom).toBe('band');
+    expect(odd.along?.ok === true && odd.along.value.inconsistent).toBe(0);
+    const absurd = basisOf(withSpeeds([0, 55], [50, 55 * Math.exp(-0.4)]));
+    expect([absurd.dragFrom, absurd.unused]).toEqual(['band', 'no arrow']);
+    const rising = basisOf(withSpeeds([0, 55], [50, 57]));
+    expect([rising.dragFrom, rising.along?.ok]).toEqual(['band', false]);
+  });
+
+  it('is as much less as the air is thinner, for one and the same boundary layer', () => {
+    const air = { temperature: null, pressure: null, altitude: 2500, humidity: null };
+    const [high, low] = [flightBasis(withSpeeds(), air), basisOf(withSpeeds())];
+    if (!high.ok) throw new Error(high.problem.sentence);
+    expect([high.value.airGiven, low.airGiven]).toEqual([true, false]);
+    expect(high.value.layer).toBe(low.layer);
+    expect(high.value.drag.value / low.drag.value).toBeCloseTo(high.value.air / low.air, 12);
+    expect(high.value.air).toBeLessThan(0.82 * low.air);
+  });
+
+  it('refuses air that cannot be with a sentence', () => {
+    const found = flightBasis(exampleBundle, { temperature: null, pressure: 101325, altitude: 3000, humidity: null });
+    expect(!found.ok && found.problem.field).toBe('airPressure');
+  });
+});

@@ -2,6 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   airDensity,
+  airOf,
+  airUnsaid,
+  boundaryLayer,
+  coefficientBand,
   dragBand,
   dragCorrelations,
   dragFromSpeeds,
@@ -37,6 +41,34 @@ describe('the air', () => {
   });
 });
 
+describe('the air as somebody tells it', () => {
+  const refusal = (known: Partial<typeof airUnsaid>): string => {
+    const air = airOf({ ...airUnsaid, ...known });
+    return air.ok ? '' : air.problem.sentence;
+  };
+
+  it('is 15 °C at sea level when nobody says anything, all of it assumed', () => {
+    const air = airOf(airUnsaid);
+    expect(air.ok && [air.value.temperature, air.value.pressure, air.value.assumed.length]).toEqual([288.15, 101325, 3]);
+  });
+
+  it('is thinner higher up, and a barometer on the spot governs the height', () => {
+    const density = (known: Partial<typeof airUnsaid>) => {
+      const air = airOf({ ...airUnsaid, temperature: 288.15, ...known });
+      return air.ok ? air.value.density : NaN;
+    };
+    expect(density({ altitude: 1500 })).toBeLessThan(density({ altitude: 0 }));
+    expect(density({ altitude: 1500, pressure: 86000 })).toBeGreaterThan(density({ altitude: 1500 }));
+    expect(density({ altitude: 0 })).toBe(density({}));
+  });
+
+  it('is refused with a sentence when the height cannot have that pressure, and for what is no air', () => {
+    expect(refusal({ altitude: 2000, pressure: 101300 })).toMatch(/^At 2000 m a barometer reads about 795 hPa, not 1013 hPa\./);
+    for (const bad of [{ temperature: 15 }, { pressure: 1013 }, { humidity: 50 }, { altitude: 9000 }, { temperature: NaN }])
+      expect(refusal(bad)).toMatch(/expected|below what can be|above what can be/);
+  });
+});
+
 describe('the drag', () => {
   it('has the coefficients that were measured (Miyazaki 2013; Ortiz 2020)', () => {
     expect(dragCorrelations.map((row) => [row.coefficient, row.source])).toEqual([
@@ -47,7 +79,7 @@ describe('the drag', () => {
     ]);
   });
 
-  it('is always a band, from the laminar to the turbulent coefficient', () => {
+  it('is always a band: from the laminar to the turbulent coefficient where nothing is said of the speed', () => {
     fc.assert(
       fc.property(inside(0.003, 0.014), inside(0.005, 0.1), inside(0.9, 1.4), (diameter, mass, density) => {
         const band = dragBand(diameter, mass, density);
@@ -83,6 +115,40 @@ describe('the drag', () => {
     expect(dragFromSpeeds(50, 51, 20)).toMatchObject({ ok: false, problem: { code: 'speed-gained' } });
     expect(dragFromSpeeds(NaN, 51, 20)).toMatchObject({ ok: false, problem: { code: 'not-a-speed' } });
     expect(dragFromSpeeds(50, 49, 0)).toMatchObject({ ok: false, problem: { code: 'not-a-speed' } });
+  });
+
+  // Miyazaki 2013: laminar at 1.5 and turbulent at 2.6, changing over around Re 1e4 to 2e4; Ortiz 2020: 2.05 with large vanes at Re 1.2e4.
+  it.each([
+    ['a child’s bow, 30 m/s and 4.5 mm, Re 9.2e3 at most', 30, 28, 0.0045, 'laminar', 1.5, 2.05],
+    ['a target bow, 57 m/s and 5.5 mm, Re 2.1e4 down to 1.8e4', 57, 48, 0.0055, 'either', 1.5, 2.6],
+    ['a thick indoor shaft, 60 m/s and 9.3 mm, Re 3.8e4 down to 3.4e4', 60, 54, 0.0093, 'turbulent', 2.05, 2.6],
+  ] as const)('has the ends that its Reynolds numbers allow: %s', (_, fastest, slowest, diameter, layer, low, high) => {
+    expect(boundaryLayer(diameter, 1.22, { fastest, slowest })).toBe(layer);
+    expect(coefficientBand(layer)).toMatchObject({ low, high });
+    const band = dragBand(diameter, 0.02, 1.22, { fastest, slowest });
+    expect(band.low).toBeCloseTo(dragParameter(low, diameter, 0.02, 1.22), 15);
+    expect(band.high).toBeCloseTo(dragParameter(high, diameter, 0.02, 1.22), 15);
+  });
+
+  it('never has a higher band for a slower arrow, and keeps the band wider where both layers are possible', () => {
+    fc.assert(
+      fc.property(inside(20, 100), inside(0.3, 1), inside(0.003, 0.014), inside(0.8, 1.3), (fastest, kept, diameter, density) => {
+        const bandAt = (share: number) =>
+          dragBand(diameter, 0.02, density, { fastest: fastest * share, slowest: fastest * kept * share });
+        const [slow, fast] = [bandAt(0.8), bandAt(1)];
+        for (const end of ['low', 'value', 'high'] as const) expect(slow[end]).toBeLessThanOrEqual(fast[end]);
+        const widest = dragBand(diameter, 0.02, density);
+        expect(fast.low).toBeGreaterThanOrEqual(widest.low);
+        expect(fast.high).toBeLessThanOrEqual(widest.high);
+      }),
+    );
+  });
+
+  it('is thicker air’s in proportion, and warm air’s viscosity moves the changeover', () => {
+    const at = { fastest: 36.6, slowest: 33 };
+    expect(dragBand(0.005, 0.02, 1.2, at).high / dragBand(0.005, 0.02, 0.9, at).high).toBeGreaterThanOrEqual(1.2 / 0.9 - 1e-12);
+    expect(boundaryLayer(0.005, 1.0, { ...at, viscosity: 1.7e-5 })).toBe('either');
+    expect(boundaryLayer(0.005, 1.0, { ...at, viscosity: 1.9e-5 })).toBe('laminar');
   });
 
   // Ortiz 2020: shots near 56.4 m/s fly at an average Re of 1.8e4, so the diameter was near 5 mm.
