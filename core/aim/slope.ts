@@ -45,7 +45,19 @@ export function slopeShot(launch: Launch, distance: number, slope: number): Resu
   return ok({ elevation: found.value, above, setFor: levelFor(launch, above, distance), cosineRule: distance * Math.cos(slope) });
 }
 
-function levelFor(launch: Launch, above: number, distance: number): number | null {
+/**
+ * The level distance for which the sight gives an angle.
+ *
+ * @equation R with θ(R) = δ, on the branch where the angle grows with R
+ * @param launch - speed, drag parameter and eye height; a target drop has no part in it [record]
+ * @param above - δ, between the line of sight and the arrow's axis [rad]
+ * @param distance - where the target stands: R lies below 1.2 times that [m]
+ * @returns R, or null where the sight gives so little or so much for none [m]
+ * @validity still air over level ground
+ * @source own derivation
+ * @example levelFor({ speed: 50, k: 0, eyeHeight: 0 }, 0.0591775, 40).toFixed(2) // "30.10"
+ */
+export function levelFor(launch: Launch, above: number, distance: number): number | null {
   if (!(distance > NEAREST)) return null;
   // The eye stands over the arrow: up close δ falls with the distance before it grows.
   const turn = peak((x) => -levelAngle(launch, x), NEAREST, distance, 1e-6);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  allowance,
   cosineGap,
   guessed,
   landing,
@@ -216,5 +217,56 @@ describe('a wind', () => {
     expect(windCaution(9.9)).toBeNull();
     expect(windCaution(10)).toContain('Better not shot in');
     expect(windCaution(20)).toContain('range officer');
+  });
+});
+
+describe('what has to be allowed', () => {
+  const band = launchBand({ value: 55, low: 53, high: 57 }, { value: 0.002, low: 0.001, high: 0.003 }, 0.11, 0);
+
+  it('for a slope alone is what the full solution sets, and for a wind alone about what the arrow drifts, to the other side', () => {
+    fc.assert(
+      fc.property(launches, inside(15, 60), inside(-0.6, 0.6), inside(-8, 8), (launch, distance, slope, z) => {
+        const hill = allowance(alone(launch), distance, slope, plain.wind);
+        const shot = slopeShot(launch, distance, slope);
+        if (!hill.ok || !shot.ok || shot.value.setFor === null) return;
+        expect(hill.value.setFor?.value).toBeCloseTo(shot.value.setFor, 4);
+        expect(hill.value.hold.value).toBe(0);
+        const wind = { x: 0, y: 0, z };
+        const [held, drift] = [allowance(alone(launch), distance, 0, wind), landed(launch, { setFor: distance, distance, wind })];
+        if (!held.ok) throw new Error(held.problem.sentence);
+        expect(Math.abs(held.value.hold.value + drift.across.value)).toBeLessThan(0.01 * Math.abs(drift.across.value) + 1e-6);
+      }),
+    );
+  });
+
+  it('for both together brings the arrow to the middle', () => {
+    fc.assert(
+      fc.property(
+        launches,
+        inside(15, 60),
+        inside(-0.6, 0.6),
+        inside(0, 8),
+        inside(0, 6.28),
+        (launch, distance, slope, w, from) => {
+          const wind = windFrom(w, from);
+          const found = allowance(alone(launch), distance, slope, wind);
+          if (!found.ok || found.value.setFor === null) return;
+          const { across, up } = landed(launch, { setFor: found.value.setFor.value, distance, slope, wind });
+          // Held beside the middle, the arrow flies a little turned against the wind: what is left is of the second order.
+          expect(Math.abs(across.value + found.value.hold.value)).toBeLessThan(0.02 * Math.abs(across.value) + 1e-4);
+          expect(Math.abs(up.value)).toBeLessThan(0.02 * Math.abs(across.value) + 1e-4);
+        },
+      ),
+    );
+  });
+
+  it('carries the band of speed and drag, gives no setting so near that none is, and passes refusals on', () => {
+    const found = allowance(band, 50, 0.3, windFrom(5, 1));
+    if (!found.ok || found.value.setFor === null) throw new Error('an allowance was expected');
+    expect(found.value.setFor.low).toBeLessThan(found.value.setFor.high);
+    expect(found.value.hold.low).toBeLessThan(found.value.hold.high);
+    const near = allowance(alone({ speed: 55, k: 0.002, eyeHeight: 0.11 }), 3, 0.78, plain.wind);
+    expect(near.ok && near.value.setFor).toBeNull();
+    expect(allowance(band, 50, 1.5, plain.wind)).toMatchObject({ ok: false, problem: { code: 'slope' } });
   });
 });
