@@ -18,7 +18,7 @@ import { factorOf } from '../../../core/units/index.ts';
 import { farEndFor, tableDistances } from './distances.ts';
 import { withoutSight, type WithoutSight } from './holds/holds.ts';
 import { planOn, setForOf, targetDrop } from './plan.ts';
-import type { AimChoice } from './store.ts';
+import type { AimChoice, FlownChoice } from './store.ts';
 
 /** Flown at least this far, so that the axis can stand still while the target is moved nearer [m]. */
 const LEAST_FLOWN = 200;
@@ -43,8 +43,12 @@ export interface AimPicture {
 }
 
 /** Flight, table and points of aim of a set-up, for the chosen distances; or what is missing. */
-export function aimPicture(bundle: Bundle, choice: Pick<AimChoice, 'setFor' | 'aimAt'>, units: UnitChoice): Result<AimPicture> {
-  const basis = flightBasis(bundle);
+export function aimPicture(
+  bundle: Bundle,
+  choice: FlownChoice & Pick<AimChoice, 'aimAt'>,
+  units: UnitChoice,
+): Result<AimPicture> {
+  const basis = flightBasis(bundle, choice.air);
   if (!basis.ok) return basis;
   const { speed, eyeHeight, drag } = basis.value;
   const begin = setForOf(bundle, choice, units) as number;

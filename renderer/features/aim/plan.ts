@@ -5,7 +5,7 @@ import type { Result } from '../../../core/model/problem.ts';
 import { factorOf } from '../../../core/units/index.ts';
 import { distanceToBegin } from './distances.ts';
 import { neededForPointsOfAim, shootsWithoutSight } from './holds/holds.ts';
-import type { AimChoice } from './store.ts';
+import type { FlownChoice } from './store.ts';
 
 /** How far the centre of the face lies below a standing eye [m]. */
 export const targetDrop = standingEye - goldAboveGround;
@@ -36,8 +36,8 @@ export function planOn(
 }
 
 /** The distance that the flight is drawn for: the chosen one, else one that suits this bow; null where there is no flight [m]. */
-export function setForOf(bundle: Bundle, choice: Pick<AimChoice, 'setFor'>, units: UnitChoice): number | null {
-  const basis = flightBasis(bundle);
+export function setForOf(bundle: Bundle, choice: FlownChoice, units: UnitChoice): number | null {
+  const basis = flightBasis(bundle, choice.air);
   if (!basis.ok) return null;
   if (choice.setFor !== null) return choice.setFor;
   const near = distanceToBegin(basis.value.speed.value, units);

@@ -1,5 +1,6 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
+import type { AirGiven } from '../../../core/flight/index.ts';
 import type { Id } from '../../../core/model/common.ts';
 
 /** The part of the page that stands under the flight. */
@@ -12,9 +13,14 @@ export interface AimChoice {
   readonly setFor: number | null;
   /** The distance of the one point of aim [m]. */
   readonly aimAt: number | null;
+  /** What is known of the air; null: nothing, so 15 °C at sea level. */
+  readonly air: AirGiven | null;
 }
 
-const untouched: AimChoice = { part: null, setFor: null, aimAt: null };
+/** What a flight is worked out from. */
+export type FlownChoice = Pick<AimChoice, 'setFor'> & Partial<Pick<AimChoice, 'air'>>;
+
+const untouched: AimChoice = { part: null, setFor: null, aimAt: null, air: null };
 
 const store = createStore<{ readonly bySetup: Readonly<Record<Id, AimChoice>> }>(() => ({ bySetup: {} }));
 
