@@ -22,13 +22,15 @@ export interface UnprovenMark {
 
 /** All that the marks of a set-up say. */
 export interface MarksPicture extends ToldScale {
-  /** In the order given; `judged` of a fit that is made from proven marks goes by it. */
+  /** In the order given. */
   readonly proven: readonly SightMark[];
   readonly unproven: readonly UnprovenMark[];
   /** Null without marks. */
   readonly fit: Result<FittedMarks> | null;
   /** Of proven marks; or, where none is left, of the newest that were shot in alike, as they were. */
   readonly from: 'proven' | 'moved' | null;
+  /** The marks that the fit is of, those left out too: `judged` of the fit goes by it. */
+  readonly of: readonly SightMark[];
   /** What changed since those of a fit that is `moved`: every reading must be moved by it. */
   readonly change: MarksChange | null;
 }
@@ -105,9 +107,9 @@ export function marksPicture(bundle: Bundle, marks: readonly SightMark[], spread
   const counts = ({ leftOut }: SightMark) => leftOut === null;
   const last = lots.find((lot) => lot.marks.some(counts));
   if (!proven.some(counts) && last !== undefined) {
-    if (!last.change.ok) return { ...all, fit: last.change, from: 'moved', change: null };
-    return { ...all, fit: last.fit, from: 'moved', change: last.change.value };
+    if (!last.change.ok) return { ...all, fit: last.change, from: 'moved', of: last.marks, change: null };
+    return { ...all, fit: last.fit, from: 'moved', of: last.marks, change: last.change.value };
   }
-  if (proven.length === 0) return { ...all, fit: null, from: null, change: null };
-  return { ...all, fit: fitOf(proven, bundle, spread), from: 'proven', change: null };
+  if (proven.length === 0) return { ...all, fit: null, from: null, of: [], change: null };
+  return { ...all, fit: fitOf(proven, bundle, spread), from: 'proven', of: proven, change: null };
 }
