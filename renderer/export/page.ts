@@ -1,4 +1,5 @@
 import { textWidth, type Lettering } from '../plots/textWidth.ts';
+import { wrapped } from '../plots/wrapped.ts';
 import { faces } from './faces.ts';
 import { xml, type XmlNode } from './xml.ts';
 
@@ -81,18 +82,6 @@ function held(line: string, width: number, size: number, lettering: Lettering) {
   const wide = textWidth(line, size, lettering);
   if (wide < NEARLY * width) return {};
   return { textLength: Math.round(Math.min(width, wide)), lengthAdjust: 'spacingAndGlyphs' };
-}
-
-/** Lines of words, none wider than the drawing; a word that is wider stands alone, and a figure stays with its fraction and its unit. */
-function wrapped(words: string, width: number, size: number): readonly string[] {
-  const lines: string[] = [];
-  for (const word of words.replace(/(\d) (?=\S)/g, '$1\u00a0').split(' ')) {
-    const last = lines.at(-1);
-    const longer = `${last ?? ''} ${word}`;
-    if (last !== undefined && textWidth(longer, size, 'text') <= width) lines[lines.length - 1] = longer;
-    else if (word !== '') lines.push(word);
-  }
-  return lines.map((line) => line.replaceAll('\u00a0', ' '));
 }
 
 /** Ids made for a page hold signs that some readers of SVG trip over; here they are counted. */

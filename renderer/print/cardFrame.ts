@@ -1,0 +1,36 @@
+import type { XmlNode } from '../export/xml.ts';
+import { cutLines } from './cut.ts';
+import { heading, path, shortened, sizes, stroke, weights, written } from './ink.ts';
+import type { PaperHead } from './papers.ts';
+import { paragraph } from './paragraph.ts';
+import { HOLDS, SHORT_CARE } from './sheet.ts';
+
+/** A card is held in the hand: smaller than anything on a sheet [mm]. */
+const FINE = 2.1;
+
+interface Card {
+  readonly width: number;
+  readonly height: number;
+  readonly edge: number;
+}
+
+/** What every card carries in a quiver: who and what it is for, and what to mind. */
+export function cardFrame({ width, height, edge }: Card, head: PaperHead, which: string): XmlNode[] {
+  const room = width - 2 * edge;
+  const foot = height - edge;
+  return [
+    ...cutLines(width, height),
+    heading(shortened(head.archer, room - 28, 3.4, 'name'), edge, edge + 2.4, 3.4),
+    written(which === '' ? head.date : `${which}, ${head.date}`, width - edge, edge + 2.2, 'note', sizes.small - 0.2, 'end'),
+    ...paragraph(
+      `${head.bow}; ${head.arrows}; ${head.form}; ${head.units}`,
+      { x: edge, top: edge + 3.3, width: room },
+      FINE,
+      'note',
+      2,
+    ).nodes,
+    stroke(path('M', edge, foot - 4.6, 'H', width - edge), weights.construction),
+    written(shortened(HOLDS, room, FINE, 'text'), edge, foot - 2.2, 'text', FINE),
+    written(shortened(SHORT_CARE, room, FINE, 'text'), edge, foot + 0.3, 'text', FINE),
+  ];
+}

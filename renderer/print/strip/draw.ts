@@ -1,0 +1,57 @@
+import { xml, type XmlNode } from '../../export/xml.ts';
+import { arrowhead, dot, letters, path, ring, shortened, sizes, stroke, weights, written } from '../ink.ts';
+import type { StripLine, StripMarks, StripWidth } from './marks.ts';
+
+const DASHES = '0.5 0.4';
+const DOT = 0.62;
+/** Half of an interval's cross-lines [mm]. */
+const CROSS = 0.75;
+
+/** From both edges: on whichever side of the bar the pin stands. */
+function lineNode({ row, y, labelled }: StripLine, { width, long, short, mirrored }: StripWidth): XmlNode {
+  const reach = labelled || row.known ? long : short;
+  return stroke(
+    path('M', 0, y, 'H', reach, 'M', width - reach * mirrored, y, 'H', width),
+    labelled ? weights.inner : weights.dimension,
+    {
+      'data-distance': row.label,
+      'data-reading': row.reading.value,
+      ...(row.weak && !labelled ? { 'stroke-dasharray': DASHES } : {}),
+    },
+  );
+}
+
+/** A strip with its cut lines, from its upper left corner. */
+export function drawStrip(marks: StripMarks, words: { readonly unit: string; readonly side: string }): XmlNode[] {
+  const { place, height, lines, labels, known, weak } = marks;
+  const { width, marker, label, side } = place;
+  const sideRoom = height - 12;
+  return [
+    stroke(path('M', 0, 0, 'H', width, 'V', height, 'H', 0, 'Z'), weights.construction),
+    arrowhead(marker, 1, 'up'),
+    stroke(path('M', marker, 2, 'V', 4.2), weights.inner),
+    written('up', marker + 1.1, 3.4, 'name', sizes.small),
+    written(words.unit, label, 6.3, 'text', sizes.small, 'middle'),
+    ...lines.map((line) => lineNode(line, place)),
+    ...labels.map((text) => letters(text)),
+    ...known.map((y) => dot(marker, y, DOT)),
+    ...weak.flatMap(({ y, from, to, open }) => [
+      stroke(
+        path(
+          ...['M', marker, from, 'V', to],
+          ...(open.top ? [] : ['M', marker - CROSS, from, 'H', marker + CROSS]),
+          ...(open.bottom ? [] : ['M', marker - CROSS, to, 'H', marker + CROSS]),
+        ),
+        weights.dimension,
+      ),
+      ring(marker, y, DOT, weights.dimension),
+    ]),
+    ...(side === null
+      ? []
+      : [
+          xml('g', { transform: `rotate(-90 ${side} ${height - 3})` }, [
+            written(shortened(words.side, sideRoom, sizes.small, 'text'), side, height - 3, 'text', sizes.small),
+          ]),
+        ]),
+  ];
+}
