@@ -5,6 +5,8 @@
 export const sources = {
   'abramowitz-stegun-1964':
     'M. Abramowitz, I. A. Stegun, Handbook of Mathematical Functions, National Bureau of Standards 1964, sections 6.3 and 6.4 (from memory).',
+  'allen-perkins-1951':
+    'H. J. Allen, E. W. Perkins, A study of effects of viscosity on flow over slender inclined bodies of revolution, NACA Report 1048, 1951 (from memory): the cross-flow force of a slender body.',
   'andrew-1979':
     'A. M. Andrew, Another efficient algorithm for convex hulls in two dimensions, Information Processing Letters 9 (1979) 216-219; thinned beforehand after S. G. Akl, G. T. Toussaint, the same 7 (1978) 219-222.',
   'astm-f1435':
@@ -14,6 +16,8 @@ export const sources = {
   'astm-f2031':
     'ASTM F2031, Standard Test Method for Measurement of Arrow Shaft Static Spine (Stiffness): span 28 in, load 880 g (1.94 lb).',
   'ata-bow-105': 'AMO/ATA standards: bow lengths and draw length (AMO FP-3), speed rating at 5 grains per pound (BOW-105).',
+  'barrowman-1967':
+    'J. S. Barrowman, The Practical Calculation of the Aerodynamic Characteristics of Slender Finned Vehicles, M.S. thesis, Catholic University of America, March 1967 (NASA NTRS 20010047838): fins in subsonic flow, interference of the body, slender noses (formulas from memory, held against two theories of wings).',
   'bathe-2014':
     'K. J. Bathe, Finite Element Procedures, 2nd edition, 2014: Hermitian beam elements, consistent mass, subspace iteration (from memory).',
   'berrut-trefethen-2004':
