@@ -16,6 +16,7 @@ export interface Limit {
 export const limits = {
   drawLength: { name: 'A draw length', use: 'length', min: 12 * inch, max: 40 * inch },
   eyeHeight: { name: 'An eye height above the arrow', use: 'setting', min: 0, max: 0.25 },
+  eyeAboveGround: { name: 'An eye height above the ground', use: 'length', min: 0.5, max: 2.5 },
   bowLength: { name: 'A bow length', use: 'length', min: 24 * inch, max: 84 * inch },
   markedWeight: { name: 'A marked weight', use: 'weight', min: 4 * lb, max: 120 * lb },
   markedDraw: { name: 'The draw the weight is marked at', use: 'length', min: 16 * inch, max: 34 * inch },

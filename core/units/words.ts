@@ -45,6 +45,7 @@ export const wording: Readonly<Record<Use, Wording>> = {
 export const suchAs: Readonly<Record<Measure, string>> = {
   drawLength: '28 1/4 in or 71.8 cm',
   eyeHeight: '120 mm or 4.7 in',
+  eyeAboveGround: '63 in or 160 cm',
   bowLength: '68 in or 172.7 cm',
   markedWeight: '36 lb or 16.3 kg',
   markedDraw: '28 in or 71.1 cm',
