@@ -17,9 +17,9 @@ export const isBenchChannel = (name: unknown): name is BenchChannel => (benchCha
 
 /**
  * What is answered where the window is, and never by the bench that holds the notebook: Electron's main process asks where to save a
- * file, and in a browser the page itself hands it over as a download.
+ * file and prints the page into it, and in a browser the page itself hands files over as downloads and opens the browser's own print dialog.
  */
-const windowChannels = ['files.save'] as const;
+const windowChannels = ['files.save', 'files.pdf'] as const;
 
 export const channels = [...benchChannels, ...windowChannels] as const;
 export type Channel = (typeof channels)[number];

@@ -37,8 +37,18 @@ export type FileToSave = z.infer<typeof FileToSave>;
 export const FileSaved = z.strictObject({ outcome: z.enum(['saved', 'cancelled', 'downloading']), name: z.string() });
 export type FileSaved = z.infer<typeof FileSaved>;
 
+/** The page of the window that asks, as it is laid out for print. */
+export const PageToPrint = z.strictObject({
+  name: Name.refine((name) => name.endsWith('.pdf'), 'A name that ends in .pdf was expected.'),
+});
+export type PageToPrint = z.infer<typeof PageToPrint>;
+
+/** What became of it. A browser asks its own questions, and does not tell how they were answered. */
+export const PagePrinted = z.strictObject({ outcome: z.enum(['saved', 'cancelled', 'printing']), name: z.string() });
+export type PagePrinted = z.infer<typeof PagePrinted>;
+
 /** A file's name out of people's own names: what no system takes becomes a hyphen, and it never ends up hidden, empty or a device. */
-export function fileName(words: readonly string[], kind: FileKind): string {
+export function fileName(words: readonly string[], kind: FileKind | 'pdf'): string {
   const plain = words
     .map((word) => word.replace(forbidden, '-').replace(/\s+/g, ' ').trim())
     .filter((word) => word !== '')

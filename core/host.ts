@@ -1,6 +1,6 @@
 import { z } from './model/zod.ts';
 import type { Channel } from './channels.ts';
-import { FileSaved, FileToSave } from './files.ts';
+import { FileSaved, FileToSave, PagePrinted, PageToPrint } from './files.ts';
 import { Change, BenchRecord } from './model/records.ts';
 import { ShotsEdit } from './model/shotsEdit.ts';
 import { Preferences } from './model/preferences.ts';
@@ -52,6 +52,8 @@ export const contract = {
   'preferences.get': { input: z.null(), output: Preferences },
   'preferences.set': { input: Preferences, output: Preferences },
   'files.save': { input: FileToSave, output: FileSaved },
+  /** The page as it stands for print, at the size that it asks for. */
+  'files.pdf': { input: PageToPrint, output: PagePrinted },
 } as const satisfies Record<Channel, { input: z.ZodType; output: z.ZodType }>;
 
 export { type BenchChannel, benchChannels, type Channel, channels, isBenchChannel } from './channels.ts';

@@ -4,6 +4,8 @@ import { benchChannels, EVENT_CHANNEL } from '../core/channels.ts';
 import type { Channel } from '../core/host.ts';
 import { readAsset } from './assets.ts';
 import type { Bench } from './bench.ts';
+import { askWhere } from './files/ask.ts';
+import { pagePrinter } from './files/pdf.ts';
 import { fileSaver } from './files/save.ts';
 import { menuTemplate } from './menu.ts';
 import { notebookKey } from './notebook/mutex.ts';
@@ -60,8 +62,10 @@ export async function runDesk(parts: Parts, { folder, makeBench }: DeskOptions):
       return reply;
     });
   }
-  const save = fileSaver(parts);
+  const ask = askWhere(parts);
+  const [save, print] = [fileSaver(ask), pagePrinter(ask)];
   answer('files.save', (call, input) => save(call.sender, input));
+  answer('files.pdf', (call, input) => print(call.sender, input));
 
   const open = () => void openWindow(BrowserWindow, path.join(folder, 'preload.cjs'));
   Menu.setApplicationMenu(Menu.buildFromTemplate(menuTemplate(process.platform, open)));

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import fs from 'node:fs/promises';
 import path from 'node:path';
-import type { FileSaved, FileToSave } from '../../core/files.ts';
+import type { FileKind } from '../../core/files.ts';
 import { ok, refuse, type Result } from '../../core/model/index.ts';
 
 /**
@@ -9,8 +9,11 @@ import { ok, refuse, type Result } from '../../core/model/index.ts';
  * that a full disk leaves the old file whole. A name that gains its ending here was never asked about: nothing gives way to that.
  * "Tobin 38.5 lb" has a point and no ending.
  */
-export async function writeFile(chosen: string, { kind, data }: FileToSave): Promise<Result<FileSaved>> {
-  const bytes = Buffer.from(data, kind === 'png' ? 'base64' : 'utf8');
+export async function writeFile(
+  chosen: string,
+  { kind, data }: { readonly kind: FileKind | 'pdf'; readonly data: string | Uint8Array },
+): Promise<Result<{ outcome: 'saved'; name: string }>> {
+  const bytes = typeof data === 'string' ? Buffer.from(data, kind === 'png' ? 'base64' : 'utf8') : data;
   const askedAbout = path.extname(chosen).toLowerCase() === `.${kind}`;
   const target = askedAbout ? chosen : `${chosen}.${kind}`;
   const name = path.basename(target);

@@ -1,6 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Screen } from '../../core/findings/finding.ts';
-import type { FileToSave } from '../../core/files.ts';
+import type { FileToSave, PageToPrint } from '../../core/files.ts';
 import type { BenchInfo, Book, Host, UndoState, Written } from '../../core/host.ts';
 import type { Id, Stamp } from '../../core/model/common.ts';
 import { defaultPreferences, type Preferences } from '../../core/model/preferences.ts';
@@ -44,6 +44,8 @@ export interface BenchState {
   prefer(preferences: Preferences): Promise<void>;
   /** Hands a file to whoever can write one, and says what became of it. */
   save(file: FileToSave): Promise<boolean>;
+  /** Hands the page, as it is laid out for print, to whoever can print it. */
+  print(page: PageToPrint): Promise<boolean>;
 }
 
 /** Shots of a group that are taken out, by their ids, and those that are put in: in place of the one of the same id, or at the end. */
@@ -218,6 +220,13 @@ export function createBench(host: Host): Bench {
           const done = answer.value.outcome === 'saved' ? 'Saved' : 'Given to the browser to save';
           set({ said: { kind: 'kept', sentence: `${done} as ${answer.value.name}`, at: now() } });
         }
+        return answer.ok && answer.value.outcome !== 'cancelled';
+      },
+      async print(page) {
+        const answer = await host.call('files.pdf', page);
+        if (!answer.ok) refused(answer.problem);
+        else if (answer.value.outcome === 'saved')
+          set({ said: { kind: 'kept', sentence: `Saved as ${answer.value.name}`, at: now() } });
         return answer.ok && answer.value.outcome !== 'cancelled';
       },
     };

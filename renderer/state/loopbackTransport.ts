@@ -3,6 +3,7 @@ import { refuse } from '../../core/model/problem.ts';
 import type { Transport } from './transport.ts';
 import { download } from './download.ts';
 import { listenToHost } from './loopbackEvents.ts';
+import { printPage } from './printPage.ts';
 
 const TOKEN = 'fistmele.token';
 const GONE =
@@ -19,6 +20,7 @@ export function loopbackTransport(): Transport {
   return {
     async call(channel, input) {
       if (channel === 'files.save') return download(input);
+      if (channel === 'files.pdf') return printPage(input);
       try {
         if ((await token) === null) return refuse('not-admitted', NOT_ADMITTED);
         const body = JSON.stringify(input);

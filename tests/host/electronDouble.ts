@@ -26,6 +26,13 @@ class Contents extends Emitter {
   send(channel: string, event: unknown): void {
     this.sent.push([channel, event]);
   }
+  /** What the double's printer makes of the page. */
+  prints: () => Promise<Buffer> = () => Promise.resolve(Buffer.from('%PDF-1.4 double'));
+  readonly printed: Electron.PrintToPDFOptions[] = [];
+  printToPDF(options: Electron.PrintToPDFOptions): Promise<Buffer> {
+    this.printed.push(options);
+    return this.prints();
+  }
   setWindowOpenHandler(handler: (details: { url: string }) => unknown): void {
     this.openHandler = handler;
   }
@@ -176,7 +183,7 @@ export const inventsNothing: [
   Invented<ElectronDouble['defaultSession']['webRequest'], Electron.WebRequest>,
   Invented<ElectronDouble['Menu'], typeof Electron.Menu>,
   Invented<Window, Electron.BrowserWindow>,
-  Invented<Omit<Contents, 'sent' | 'openHandler'>, Electron.WebContents>,
+  Invented<Omit<Contents, 'sent' | 'openHandler' | 'prints' | 'printed'>, Electron.WebContents>,
 ] extends never[]
   ? true
   : false = true;

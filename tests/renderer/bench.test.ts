@@ -59,6 +59,7 @@ function memoryHost(problems: readonly Problem[] = []) {
         'preferences.get': () => ok(defaultPreferences),
         'preferences.set': () => ok(input),
         'files.save': () => refuse('nowhere', 'This host writes no files.'),
+        'files.pdf': () => refuse('nowhere', 'This host prints nothing.'),
       };
       return answers[channel]() as never;
     },
