@@ -23,6 +23,18 @@ export function randomShots(count: number, seed: number): WindyShot[] {
   }));
 }
 
+/** Shots that no range has but a hill may: 45 to 80 m/s, from 60° down to 60° up, in any wind up to 12 m/s on each axis. */
+export function steepShots(count: number, seed: number): WindyShot[] {
+  const next = seeded(seed);
+  const between = (low: number, high: number) => low + (high - low) * next();
+  return Array.from({ length: count }, () => ({
+    speed: between(45, 80),
+    elevation: between(-1.05, 1.05),
+    k: between(0.0005, 0.004),
+    wind: { x: between(-12, 12), y: between(-3, 3), z: between(-12, 12) },
+  }));
+}
+
 /**
  * The same flight by a general-purpose library (extrapolation after Gragg, Bulirsch and Stoer), written with the distance as the
  * independent variable, so that neither the method nor the formulation is ours: y, z and t at each distance.

@@ -86,6 +86,39 @@ describe('a trajectory', () => {
     );
   });
 
+  it('in any steady wind is the flight in still air, seen from the air that moves', () => {
+    fc.assert(
+      fc.property(aimed, breeze, (shot, wind) => {
+        const seen = at({ ...shot, wind }, 60);
+        const [ux, uy, uz] = [
+          shot.speed * Math.cos(shot.elevation) - wind.x,
+          shot.speed * Math.sin(shot.elevation) - wind.y,
+          -wind.z,
+        ];
+        const level = Math.hypot(ux, uz);
+        const moved = { x: seen.x - wind.x * seen.t, y: seen.y - wind.y * seen.t, z: seen.z - wind.z * seen.t };
+        const ahead = Math.hypot(moved.x, moved.z);
+        const still = at({ speed: Math.hypot(level, uy), elevation: Math.atan2(uy, level), k: shot.k }, ahead);
+        expect(Math.abs(still.t - seen.t)).toBeLessThan(1e-7);
+        expect(Math.abs(still.y - moved.y)).toBeLessThan(1e-6);
+        // It flies in one plane there, the one it was loosed in.
+        expect(Math.abs(moved.z / ahead - uz / level)).toBeLessThan(1e-7);
+      }),
+    );
+  });
+
+  it('comes back along its own path when time runs backwards without drag', () => {
+    fc.assert(
+      fc.property(inside(30, 80), inside(0.05, 1.2), (speed, elevation) => {
+        const flight = trajectory({ speed, elevation, k: 0, until: { y: 0 } });
+        const [down, top] = [flight.downTo(0)!, flight.apex()];
+        for (const share of [0.2, 0.5, 0.9])
+          expect(Math.abs(flight.at(top.x - share * top.x)!.y - flight.at(top.x + share * top.x)!.y)).toBeLessThan(1e-6);
+        expect(Math.abs(down.x - 2 * top.x)).toBeLessThan(1e-5);
+      }),
+    );
+  });
+
   it('carries no farther the more drag there is', () => {
     fc.assert(
       fc.property(inside(30, 80), inside(0.05, 0.7), inside(0, 0.004), inside(0.0001, 0.002), (speed, elevation, k, more) => {
