@@ -76,6 +76,7 @@ export const limits = {
   distanceOff: { name: 'How far out a distance may be', use: 'distance', min: 0, max: 40 },
   paperDistance: { name: 'A distance from the paper', use: 'distance', min: 0.5, max: 30 },
   tear: { name: 'A tear', use: 'setting', min: -0.3, max: 0.3 },
+  checkLine: { name: 'The 50 mm line as it is printed', use: 'setting', min: 0.04, max: 0.06 },
   shotOffset: { name: 'A shot position', use: 'setting', min: -3, max: 3 },
 } as const satisfies Record<string, Limit>;
 

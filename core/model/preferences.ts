@@ -1,4 +1,5 @@
 import { z } from './zod.ts';
+import { measure } from './limits.ts';
 
 /** The unit each kind of figure is shown in. Any unit may be typed. */
 export const UnitChoice = z.strictObject({
@@ -16,7 +17,7 @@ export const Preferences = z.strictObject({
   units: UnitChoice,
   theme: z.enum(['system', 'light', 'dark']),
   /** What the 50 mm check line measures on this person's printer [m]: what is printed at true size is made larger or smaller by it. */
-  checkLine: z.number().min(0.04).max(0.06).nullable().default(null),
+  checkLine: measure('checkLine').nullable().default(null),
 });
 export type Preferences = z.infer<typeof Preferences>;
 

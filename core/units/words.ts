@@ -100,5 +100,6 @@ export const suchAs: Readonly<Record<Measure, string>> = {
   distanceOff: '5 m or 5 1/2 yd',
   paperDistance: '2 m or 7 ft',
   tear: '12 mm or 1/2 in',
+  checkLine: '49.6 mm or 1.953 in',
   shotOffset: '35 mm or 1.4 in',
 };

@@ -1,10 +1,6 @@
 /** The length of the check line as it should be [mm]. */
 export const CHECK = 50;
 
-/** Beyond these a printer fits pages to its paper, and no correction cures that [m]. */
-export const leastCheckLine = 0.04;
-export const mostCheckLine = 0.06;
-
 /** How many times larger what is at true size is drawn for a printer on which the check line measures `checkLine` [m]. */
 export const correction = (checkLine: number | null): number => (checkLine === null ? 1 : CHECK / (1000 * checkLine));
 

@@ -1,0 +1,10 @@
+export { rangeCardSheet, type CardOptions } from './card/sheet.ts';
+export { Drawn } from './Drawn.tsx';
+export { type PageName, pages } from './pages.ts';
+export { PaperOut } from './PaperOut.tsx';
+export type { CardPaper, PaperHead, PointPaper, PointRow, StripPaper, StripRow } from './papers.ts';
+export { pointCardSheet, type PointOptions } from './points/sheet.ts';
+export type { Sheet } from './sheet.ts';
+export { stripWidths } from './strip/marks.ts';
+export { stripSheet, type StripOptions } from './strip/sheet.ts';
+export { svgFile } from './svgFile.ts';
