@@ -4,6 +4,7 @@ export { type AimPlan, aimPlan, type PlannedHold } from './aimPlan.ts';
 export { type AnchorMoved, anchorMoved } from './anchorMoved.ts';
 export { type Assumable, diameterOf, eyeHeightOf } from './assumed.ts';
 export { atCorners, bandOver, type Corners } from './bands.ts';
+export { bareAndFletched, type BareFletched, type BareFletchedAt, type NoseBand } from './bareFletched.ts';
 export { comesDown } from './comesDown.ts';
 export { type Crawl, crawlFor } from './crawl.ts';
 export { type CosineGap, cosineGap } from './cosineGap.ts';

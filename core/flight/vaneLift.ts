@@ -20,7 +20,7 @@ export interface Vanes {
  * @returns C_Nα on π D²/4 [-]
  * @validity three or more thin, flat, stiff vanes in clean air at small angles, well below the speed of sound; an upper estimate: real ones bend, sit in the shaft's slow air, and are curved; throws RangeError for a figure below 0 and for a shaft or a root of no size
  * @source barrowman-1967
- * @example vaneLift({ count: 4, height: 0.001, rootChord: 1, tipChord: 1, sweep: 0, diameter: 1e-9 }) / (8e18 * 1e-6) // 0.9999997500005
+ * @example vaneLift({ count: 3, height: 0.008, rootChord: 0.04, tipChord: 0.04, sweep: 0, diameter: 0.008 }).toFixed(2) // "7.92"
  */
 export function vaneLift(vanes: Vanes): number {
   check(vanes);
