@@ -7,4 +7,5 @@ export { pointCardSheet, type PointOptions } from './points/sheet.ts';
 export type { Sheet } from './sheet.ts';
 export { stripWidths } from './strip/marks.ts';
 export { stripSheet, type StripOptions } from './strip/sheet.ts';
+export { CHECK } from './trueSize.ts';
 export { svgFile } from './svgFile.ts';

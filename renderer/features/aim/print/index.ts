@@ -1,0 +1,2 @@
+export type { Maker, Makers, Span } from './makers.ts';
+export { PrintButton } from './PrintButton.tsx';
