@@ -1,7 +1,7 @@
 /**
  * What a page of the bench may do, the same under app:// and on the loopback host: load its own files and talk to its own host,
- * nothing else. No library of ours writes HTML from strings, so the only trusted-types policy that is admitted is the one by which
- * the page starts its own worker, and no other.
+ * nothing else. No library of ours writes HTML from strings, so the only trusted-types policies that are admitted are those by
+ * which the page starts its own two workers, and no other.
  */
 const contentSecurityPolicy = [
   "default-src 'none'",
@@ -16,7 +16,7 @@ const contentSecurityPolicy = [
   "frame-ancestors 'none'",
   "object-src 'none'",
   "require-trusted-types-for 'script'",
-  'trusted-types photo-worker',
+  'trusted-types photo-worker strip-worker',
 ].join('; ');
 
 export const securityHeaders: Readonly<Record<string, string>> = {

@@ -88,7 +88,7 @@ describe('The loopback host', () => {
       "connect-src 'self'",
       "frame-ancestors 'none'",
       "worker-src 'self'",
-      'trusted-types photo-worker',
+      'trusted-types photo-worker strip-worker',
     ]) {
       expect(policy.split('; ')).toContain(part);
     }

@@ -1,0 +1,107 @@
+import { useId, useRef, useState, type FocusEvent, type KeyboardEvent } from 'react';
+import type { Id } from '../../../../core/model/common.ts';
+import { limits } from '../../../../core/model/limits.ts';
+import { readMeasure, unitOf } from '../../../../core/units/index.ts';
+import { useBenchApi, useUnits } from '../../../state/useBench.ts';
+import { addMark } from './edits.ts';
+import { setDesk, useDesk } from './store.ts';
+
+interface Wrong {
+  readonly field: 'distance' | 'reading';
+  readonly sentence: string;
+}
+
+/** Where the next mark is typed: a distance and what the sight reads there. Enter or Tab keeps the two; what cannot be kept stays. */
+export function NextMark({ setupId }: { setupId: Id }) {
+  const bench = useBenchApi();
+  const units = useUnits();
+  const desk = useDesk(setupId);
+  const [wrong, setWrong] = useState<Wrong | null>(null);
+  const fields = { distance: useRef<HTMLInputElement>(null), reading: useRef<HTMLInputElement>(null) };
+  const id = useId();
+
+  /** Whether both were kept. */
+  const keep = (): boolean => {
+    const read = {
+      distance: readMeasure('shootingDistance', desk.distance, units),
+      reading: readMeasure('sightReading', desk.reading, units),
+    };
+    for (const field of ['distance', 'reading'] as const) {
+      const one = read[field];
+      if (one.ok) continue;
+      setWrong({ field, sentence: one.problem.sentence });
+      return false;
+    }
+    const [distance, reading] = [read.distance, read.reading].map((one) => (one.ok ? one.value : null));
+    if (distance == null || reading == null) return false;
+    setWrong(null);
+    setDesk(setupId, { distance: '', reading: '' });
+    void addMark(bench, setupId, distance, reading).then((kept) => {
+      // Refused by the notebook: it stands here again, unless something else is being typed.
+      if (!kept) setDesk(setupId, { distance: desk.distance, reading: desk.reading });
+    });
+    return true;
+  };
+  const onKeyDown = (event: KeyboardEvent<HTMLInputElement>, field: 'distance' | 'reading') => {
+    if (event.key === 'Escape' && (desk[field] !== '' || wrong !== null)) {
+      event.preventDefault();
+      event.stopPropagation();
+      setDesk(setupId, { [field]: '' });
+      setWrong(null);
+      return;
+    }
+    const typed = desk.distance.trim() !== '' && desk.reading.trim() !== '';
+    if (event.key === 'Enter' && !typed) {
+      event.preventDefault();
+      fields[desk.distance.trim() === '' ? 'distance' : 'reading'].current?.focus();
+    } else if ((event.key === 'Enter' || (event.key === 'Tab' && !event.shiftKey && field === 'reading')) && typed) {
+      event.preventDefault();
+      if (keep()) fields.distance.current?.focus();
+    }
+  };
+  /** Who leaves with both typed means them to be kept. */
+  const onBlur = (event: FocusEvent) => {
+    const inside = event.relatedTarget === fields.distance.current || event.relatedTarget === fields.reading.current;
+    if (!inside && desk.distance.trim() !== '' && desk.reading.trim() !== '') keep();
+  };
+  const input = (field: 'distance' | 'reading', name: string, pencil: string) => (
+    <input
+      ref={fields[field]}
+      className="figure"
+      aria-label={name}
+      data-field={`marks.next.${field}`}
+      value={desk[field]}
+      placeholder={pencil}
+      autoComplete="off"
+      spellCheck={false}
+      aria-invalid={wrong?.field === field}
+      aria-describedby={wrong?.field === field ? `${id}-wrong` : undefined}
+      onChange={(event) => {
+        setWrong(null);
+        setDesk(setupId, { [field]: event.currentTarget.value });
+      }}
+      onKeyDown={(event) => onKeyDown(event, field)}
+      onBlur={onBlur}
+    />
+  );
+  return (
+    <>
+      <tr className="marks-next">
+        <td>{input('distance', 'Distance of the next mark', `next, ${unitOf(limits.shootingDistance.use, units)}`)}</td>
+        <td>{input('reading', 'What the sight reads there', 'reads')}</td>
+        <td colSpan={6} className="marks-how">
+          {wrong === null && 'Enter keeps the two.'}
+        </td>
+      </tr>
+      {wrong !== null && (
+        <tr className="marks-wrong">
+          <td colSpan={8}>
+            <p id={`${id}-wrong`} className="wrong" role="alert">
+              {wrong.sentence} Nothing is kept yet.
+            </p>
+          </td>
+        </tr>
+      )}
+    </>
+  );
+}

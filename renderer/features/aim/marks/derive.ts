@@ -1,0 +1,119 @@
+import {
+  isWeak,
+  type JudgedMark,
+  type KnownMark,
+  marksPicture,
+  type MarksPicture,
+  type NextMark,
+  nextMark,
+  onFace,
+  priorsOf,
+  readingsNow,
+  scaleThatSuits,
+  type SightScale,
+  spreadPerMetre,
+} from '../../../../core/aim/index.ts';
+import type { Band } from '../../../../core/model/band.ts';
+import type { Bundle } from '../../../../core/model/bundle.ts';
+import type { ShotGroup } from '../../../../core/model/group.ts';
+import type { UnitChoice } from '../../../../core/model/preferences.ts';
+import type { SightMark } from '../../../../core/model/sightMark.ts';
+import { factorOf } from '../../../../core/units/index.ts';
+import { tableDistances } from '../distances.ts';
+import type { Span } from './store.ts';
+
+/** Nobody reads a longer table, and a mark for each metre is on the strip. */
+const MOST_ROWS = 120;
+/** Distances nearer than this are one [m]. */
+const SAME = 0.005;
+
+/** A distance of the table: what the sight reads there, and the mark that was shot in. */
+export interface MarkRow {
+  readonly distance: number;
+  /** With 95 %; null out of reach, or where the marks fit no flight. */
+  readonly reading: Band | null;
+  readonly weak: boolean;
+  /** Half of the 95 % on the face [m]. */
+  readonly onFace: number | null;
+  readonly mark: SightMark | null;
+  readonly judged: JudgedMark | null;
+}
+
+export interface MarksView {
+  readonly picture: MarksPicture;
+  readonly rows: readonly MarkRow[];
+  /** What to shoot in next; null where nothing is fitted. */
+  readonly next: NextMark | null;
+  /** Another scale on which the marks go together, where they do not on this one. */
+  readonly otherScale: SightScale | null;
+  /** From the archer's own groups [rad]; null where these are too few. */
+  readonly spread: number | null;
+}
+
+export function spanDistances({ from, to, step }: Span): readonly number[] {
+  const count = Math.min(MOST_ROWS, Math.floor((to - from) / step + 1e-9) + 1);
+  return Array.from({ length: Math.max(0, count) }, (_, i) => from + i * step);
+}
+
+/** Usual or chosen distances and the known ones [m]. */
+function distancesOf(units: UnitChoice, span: Span | null, known: readonly number[]): readonly number[] {
+  const asked = span === null ? tableDistances(units, 10 * factorOf('distance', units)) : spanDistances(span);
+  const more = known.filter((one, i) => ![...asked, ...known.slice(0, i)].some((other) => Math.abs(one - other) < SAME));
+  return [...asked, ...more].sort((a, b) => a - b);
+}
+
+function rowsOf(picture: MarksPicture, distances: readonly number[]): MarkRow[] {
+  const { fit, proven, of } = picture;
+  const told = fit?.ok === true ? fit.value : null;
+  const readings = readingsNow(picture, distances);
+  return distances.flatMap((distance, i): MarkRow[] => {
+    const reading = readings[i] ?? null;
+    const row: MarkRow = {
+      distance,
+      reading,
+      weak: reading !== null && told !== null && isWeak(reading, told),
+      onFace:
+        reading === null || told === null
+          ? null
+          : onFace(((reading.high - reading.low) / 2) * told.scale.unit, distance, told.figures.sightRadius.value),
+      mark: null,
+      judged: null,
+    };
+    const here = proven.filter((mark) => Math.abs(mark.distance - distance) < SAME);
+    if (here.length === 0) return told === null ? [] : [row];
+    return here.map((mark) => ({ ...row, mark, judged: told?.judged[of.indexOf(mark)] ?? null }));
+  });
+}
+
+function otherScaleOf(bundle: Bundle, { proven, scale, from }: MarksPicture, spread: number | null): SightScale | null {
+  const priors = priorsOf(bundle, { sightRadius: bundle.setup.settings.sightRadius, spreadPerMetre: spread });
+  if (!priors.ok || from !== 'proven') return null;
+  const marks = proven.map(({ distance, reading, leftOut }): KnownMark => ({ distance, reading, leftOut: leftOut !== null }));
+  return scaleThatSuits(marks, scale, priors.value);
+}
+
+export function marksView(
+  bundle: Bundle,
+  marks: readonly SightMark[],
+  groups: readonly ShotGroup[],
+  units: UnitChoice,
+  span: Span | null,
+): MarksView {
+  const spread = spreadPerMetre(groups);
+  const picture = marksPicture(bundle, marks, spread);
+  const distances = distancesOf(
+    units,
+    span,
+    picture.proven.map(({ distance }) => distance),
+  );
+  const rows = rowsOf(picture, distances);
+  const reached = rows.filter(({ reading }) => reading !== null).map(({ distance }) => distance);
+  const fit = picture.fit?.ok === true ? picture.fit.value : null;
+  return {
+    picture,
+    rows,
+    next: fit === null || picture.from !== 'proven' ? null : nextMark(fit, reached, reached),
+    otherScale: otherScaleOf(bundle, picture, spread),
+    spread,
+  };
+}

@@ -1,0 +1,68 @@
+import { type FittedMarks, isWeak, readingsNow, type SightScale, type StripRow } from '../../../../core/aim/index.ts';
+import type { Band } from '../../../../core/model/band.ts';
+import type { UnitChoice } from '../../../../core/model/preferences.ts';
+import { factorOf, unitOf } from '../../../../core/units/index.ts';
+import type { MarkLineData } from '../../../plots/markLine/marks.ts';
+import type { SightStripData } from '../../../plots/sightStrip/marks.ts';
+import type { MarksView } from './derive.ts';
+
+/** A reading as a place on the bar, downward [m]. */
+const down = (reading: number, { unit, grows }: SightScale): number => (grows === 'down' ? 1 : -1) * reading * unit;
+
+function placeOf({ value, low, high }: Band, scale: SightScale): Band {
+  const [a, b] = [down(low, scale), down(high, scale)];
+  return { value: down(value, scale), low: Math.min(a, b), high: Math.max(a, b) };
+}
+
+/** The strip as the plot draws it. */
+export function stripData(view: MarksView, fit: FittedMarks, rows: readonly StripRow[], units: UnitChoice): SightStripData {
+  const { proven, scale, from } = view.picture;
+  const factor = factorOf('distance', units);
+  const ends = [scale.lowest, scale.highest].map((end) => (end === undefined ? null : down(end, scale)));
+  const [one = null, other = null] = ends;
+  return {
+    samples: rows.map(({ distance, reading }) => ({
+      distance: distance / factor,
+      place: reading === null ? null : placeOf(reading, scale),
+      weak: reading !== null && isWeak(reading, fit),
+    })),
+    known: proven
+      .filter(({ leftOut }) => from === 'proven' && leftOut === null)
+      .map(({ distance, reading }) => ({ distance: distance / factor, place: down(reading, scale) })),
+    ends: scale.grows === 'down' ? { upper: one, lower: other } : { upper: other, lower: one },
+    distanceUnit: unitOf('distance', units),
+  };
+}
+
+const SAMPLES = 60;
+
+/** The known marks off the fitted line; null where no proven mark is fitted. */
+export function lineData({ picture, rows }: MarksView, units: UnitChoice): MarkLineData | null {
+  const { fit, from, of, scale } = picture;
+  if (fit?.ok !== true || from !== 'proven') return null;
+  const reached = rows.filter(({ reading }) => reading !== null).map(({ distance }) => distance);
+  if (reached.length === 0) return null;
+  const [near, far] = [Math.min(...reached), Math.max(...reached)];
+  const shown = scale.unit / factorOf('setting', units);
+  const along = Array.from({ length: SAMPLES + 1 }, (_, i) => near + ((far - near) * i) / SAMPLES);
+  const line = readingsNow(picture, along).flatMap((reading, i) => {
+    return reading === null ? [] : [{ distance: along[i] ?? 0, half: ((reading.high - reading.low) / 2) * shown }];
+  });
+  const fitted = readingsNow(
+    picture,
+    of.map(({ distance }) => distance),
+  );
+  return {
+    line,
+    known: of.flatMap(({ distance, reading, leftOut }, i) => {
+      const there = fitted[i] ?? null;
+      const verdict = fit.value.judged[i]?.verdict;
+      if (there === null || verdict === undefined) return [];
+      const fits = verdict === 'fits' || verdict === 'alone';
+      return [{ distance, off: (reading - there.value) * shown, fits, counts: leftOut === null }];
+    }),
+    distanceFactor: factorOf('distance', units),
+    distanceUnit: unitOf('distance', units),
+    unit: unitOf('setting', units),
+  };
+}

@@ -1,0 +1,28 @@
+import type { Bundle } from '../../../../core/model/bundle.ts';
+import type { UnitChoice } from '../../../../core/model/preferences.ts';
+import { groupsOfBow, sightMarksOf, type Records } from '../../../state/selectors.ts';
+import { useBench, useUnits } from '../../../state/useBench.ts';
+import { marksView, type MarksView } from './derive.ts';
+import { type Span, useDesk } from './store.ts';
+
+interface Known {
+  readonly records: Records;
+  readonly units: UnitChoice;
+  readonly span: Span | null;
+  readonly view: MarksView;
+}
+
+/** Head and body of the part ask for the same: a bundle is made anew with every write, so that it stands for what the notebook holds. */
+const views = new WeakMap<Bundle, Known>();
+
+export function useMarks(bundle: Bundle): MarksView {
+  const records = useBench((state) => state.records);
+  const units = useUnits();
+  const { span } = useDesk(bundle.setup.id);
+  const known = views.get(bundle);
+  if (known !== undefined && known.records === records && known.units === units && known.span === span) return known.view;
+  const { setup } = bundle;
+  const view = marksView(bundle, sightMarksOf(records, setup.id), groupsOfBow(records, setup.archerId, setup.bowId), units, span);
+  views.set(bundle, { records, units, span, view });
+  return view;
+}

@@ -1,0 +1,151 @@
+import { type ChangedSince, readWords, type SightScale } from '../../../../core/aim/index.ts';
+import type { Band } from '../../../../core/model/band.ts';
+import type { UnitChoice } from '../../../../core/model/preferences.ts';
+import { countWord } from '../../../../core/model/sentence.ts';
+import { textQuantity } from '../../../../core/units/index.ts';
+import type { MarkLineData } from '../../../plots/markLine/marks.ts';
+import type { Head } from '../part.ts';
+import type { MarkRow, MarksView } from './derive.ts';
+
+export const farText = (distance: number, units: UnitChoice): string => textQuantity(distance, 'distance', units);
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+const halfOf = ({ low, high }: Band): number => (high - low) / 2;
+
+/** A reading in the scale's numbers, with a real minus. */
+export const readText = (reading: number, { unit }: SightScale): string => readWords(reading, unit).replace('-', '−');
+
+/** "± 1.1" in the scale's numbers. */
+export const halfText = (reading: Band, scale: SightScale): string => `± ${readWords(halfOf(reading), scale.unit)}`;
+
+/** Half of an interval as a length on the bar: "1.1 mm". */
+export const pinText = (half: number, { unit }: SightScale, units: UnitChoice): string =>
+  textQuantity(half * unit, 'setting', units);
+
+/** "point 100 gr then, 120 gr now". */
+export function changeText({ name, use, then, now }: ChangedSince, units: UnitChoice): string {
+  const text = (value: string | number) => (typeof value === 'number' && use !== null ? textQuantity(value, use, units) : value);
+  return `${name}: ${text(then)} then, ${text(now)} now`;
+}
+
+/** The rows that carry a reading, nearest first, one a distance. */
+const told = (rows: readonly MarkRow[]) =>
+  rows.filter(({ reading, distance }, i) => reading !== null && rows[i - 1]?.distance !== distance) as readonly (MarkRow & {
+    readonly reading: Band;
+  })[];
+
+/** From the nearest mark outward as far as no reading is weak: how far the sight is fixed, and how well. */
+export function fixedOf(view: MarksView): { readonly from: number; readonly to: number; readonly half: number } | null {
+  const rows = told(view.rows);
+  const start = rows.findIndex(({ weak }) => !weak);
+  if (start < 0) return null;
+  const weak = rows.findIndex((row, i) => i > start && row.weak);
+  const held = rows.slice(start, weak < 0 ? undefined : weak);
+  const [first, last] = [held[0], held.at(-1)];
+  if (first === undefined || last === undefined) return null;
+  return { from: first.distance, to: last.distance, half: Math.max(...held.map(({ reading }) => halfOf(reading))) };
+}
+
+const refusals: Readonly<Record<string, string>> = {
+  'off-bar': 'A mark lies off the bar of the sight',
+  'wrong-order': 'The marks stand in the wrong order',
+  contradictory: 'The marks contradict one another',
+  'another-scale': 'The sight has another scale since the marks were shot in',
+  'no-marks': 'Every mark is left out',
+};
+
+/** The finding of the part, and what it rests on. */
+export function marksHead(view: MarksView, units: UnitChoice): Head {
+  const { picture, rows } = view;
+  const { fit, from, scale } = picture;
+  if (fit === null)
+    return {
+      title: 'Two marks, shot in, will fix the sight',
+      note: 'Type two distances far apart and what the sight reads at each: every other distance follows, with how sure it is.',
+    };
+  if (!fit.ok)
+    return {
+      title: refusals[fit.problem.code] ?? 'No flight of this bow passes these marks',
+      note: 'What was typed is kept. What to look at stands under the marks.',
+    };
+  if (from === 'moved')
+    return {
+      title: `${picture.unproven.length === 1 ? 'The mark is' : `All ${countWord(picture.unproven.length)} marks are`} no longer proven`,
+      note: 'The readings below are those of before, moved by what changed since and as unsure as that is. Shoot one in again.',
+    };
+  const misfit = fit.value.judged.find(({ verdict, leftOut = false }) => verdict === 'does not fit' && !leftOut);
+  const least = leastSure(view, units);
+  if (misfit !== undefined)
+    return {
+      title: `The mark for ${farText(misfit.distance, units)} does not fit the ${countWord(fit.value.marks.length - 1)} others`,
+      note: `It still counts, and pulls every reading along. ${least}`,
+    };
+  const count = fit.value.marks.length;
+  const marks = `${capital(countWord(count))} mark${count === 1 ? '' : 's'}`;
+  const fixed = fixedOf(view);
+  const widest = told(rows).reduce((most, { reading }) => Math.max(most, halfOf(reading)), 0);
+  const verb = count === 1 ? 'fixes' : 'fix';
+  const title =
+    fixed === null
+      ? `${marks} ${count === 1 ? 'leaves' : 'leave'} the sight unsure, ${pinText(widest, scale, units)} at worst`
+      : `${marks} ${verb} the sight to ${pinText(fixed.half, scale, units)} ${spanText(fixed, told(rows)[0]?.distance, units)}`;
+  return { title, note: least };
+}
+
+function spanText({ from, to }: { from: number; to: number }, nearest: number | undefined, units: UnitChoice): string {
+  if (from === to) return `at ${farText(to, units)}`;
+  return from === nearest ? `out to ${farText(to, units)}` : `from ${farText(from, units)} to ${farText(to, units)}`;
+}
+
+/** "At 70 m it is ± 2.2 mm, or 18 cm on the face: …" */
+function leastSure({ rows, picture, next }: MarksView, units: UnitChoice): string {
+  const [first, ...others] = told(rows);
+  if (first === undefined) return '';
+  const worst = others.reduce((most, row) => (halfOf(row.reading) > halfOf(most.reading) ? row : most), first);
+  const face = worst.onFace === null ? '' : `, or ${textQuantity(worst.onFace, 'drop', units)} on the face`;
+  const half = `± ${pinText(halfOf(worst.reading), picture.scale, units)}${face}`;
+  const at = `At ${farText(worst.distance, units)}`;
+  if (!worst.weak) return `${at}, where it is least sure, it is ${half}. 95 %.`;
+  const there =
+    next !== null && next.distance === worst.distance ? 'there' : `at ${farText(next?.distance ?? worst.distance, units)}`;
+  return `${at} it is ${half}, 95 %: shoot one more mark ${there} before you print it.`;
+}
+
+/** What the mark is held to be against the others, in a word or two. */
+export function verdictText({ judged, mark }: MarkRow): string {
+  if (mark !== null && mark.leftOut !== null) return 'left out';
+  if (judged === null || judged.verdict === 'alone') return '';
+  return judged.verdict === 'one of these' ? 'one of these' : judged.verdict;
+}
+
+/** "Shoot 70 m next: …" */
+export function nextText({ next, picture: { scale } }: MarksView, units: UnitChoice): string | null {
+  if (next === null) return null;
+  const [now, then] = [pinText(next.worstNow, scale, units), pinText(next.worstThen, scale, units)];
+  const worst = next.worstAt === next.distance ? 'there' : `at ${farText(next.worstAt, units)}`;
+  if (now === then) return `Another mark would not make the worst reading surer: it is ± ${now} ${worst}.`;
+  return `Shoot ${farText(next.distance, units)} next: the worst, ± ${now} ${worst}, comes down to ± ${then}.`;
+}
+
+/** What the columns of the table mean. */
+export function tableNote({ picture: { scale, assumed, fit }, spread }: MarksView): string {
+  if (fit?.ok !== true) return 'Shoot in two distances that lie far apart, six arrows each, and type what the sight reads there.';
+  const way = scale.grows === 'down' ? 'downward' : 'upward';
+  const unit = assumed.unit ? ' One unit of the scale is taken as 1 mm until somebody gives it.' : '';
+  const grows = assumed.grows ? ` Its numbers are taken to grow ${way}.` : '';
+  const arrows = spread === null ? ' An arrow’s own scatter is taken as usual: shoot groups, and the archer’s own is used.' : '';
+  return `Bold: shot in, and fields to type in. Amber: less sure than where one arrow will strike. 95 %: where the mark of six arrows will lie.${unit}${grows}${arrows}`;
+}
+
+export function lineNote({ picture }: MarksView, units: UnitChoice): string {
+  if (picture.fit?.ok !== true) return '';
+  const { speed } = picture.fit.value.figures;
+  const low = textQuantity(speed.value - 1.96 * speed.sd, 'speed', units);
+  const high = textQuantity(speed.value + 1.96 * speed.sd, 'speed', units);
+  return `Band: 95 % of a mark shot in there. The marks ask for an arrow speed of ${textQuantity(speed.value, 'speed', units)}, ${low} to ${high}.`;
+}
+
+export function lineSentence({ known, unit }: MarkLineData): string {
+  const worst = known.reduce((most, { off }) => Math.max(most, Math.abs(off)), 0);
+  const out = known.filter(({ fits }) => !fits).length;
+  return `Known marks off the fitted line: at most ${worst.toFixed(1)} ${unit}${out === 0 ? '' : `; ${out} of them ${out === 1 ? 'does' : 'do'} not fit`}.`;
+}
