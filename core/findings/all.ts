@@ -1,3 +1,4 @@
+import type { MarksPicture } from '../aim/index.ts';
 import type { Band } from '../model/band.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { Stamp } from '../model/common.ts';
@@ -25,6 +26,7 @@ import { overshootFinding } from './overshoot.ts';
 import { partsAgainstWholeFinding } from './partsAgainstWhole.ts';
 import { pointAheadFinding } from './pointAhead.ts';
 import { rangeCautionFinding } from './rangeCaution.ts';
+import { marksSpeedFinding, sightMarksFinding, unprovenFinding } from './sightMarks.ts';
 import { speedsFinding } from './speeds.ts';
 import { strandsFinding } from './strands.ts';
 import { stringAgeFinding } from './stringAge.ts';
@@ -46,6 +48,8 @@ export interface FindingOptions {
   readonly reach?: Band | null;
   /** For aim: the farthest target [m]. */
   readonly farthest?: number;
+  /** For aim: what the sight marks say; null for an archer who aims without a sight. */
+  readonly marks?: MarksPicture | null;
 }
 
 const order: readonly Level[] = ['stop', 'caution', 'unknown', 'waiting', 'ok'];
@@ -67,6 +71,9 @@ const heldBack: Finding = {
 const inShort = (finding: Finding): Finding =>
   finding.level === 'stop' ? { ...finding, short: { ...finding.short, word: 'STOP' } } : finding;
 
+const marksFindings = ({ marks = null, units }: FindingOptions): readonly (Finding | null)[] =>
+  marks === null ? [] : [sightMarksFinding(marks, units), unprovenFinding(marks, units), marksSpeedFinding(marks, units)];
+
 /** The checks that stand before whether the shaft suits, and those after it: within a level the list keeps this order. */
 function checksOf(bundle: Bundle, options: FindingOptions, known: Known): readonly [before: Finding[], after: Finding[]] {
   const { units, now, screen } = options;
@@ -86,6 +93,7 @@ function checksOf(bundle: Bundle, options: FindingOptions, known: Known): readon
       compoundPassFinding(bundle),
       (screen === 'groups' || screen === 'trials') && options.bare !== false ? rangeCautionFinding(units) : null,
       screen === 'aim' ? overshootFinding(options.reach ?? null, options.farthest ?? 0, units) : null,
+      ...marksFindings(options),
       braceHeightFinding(bundle, units),
       abilityFinding(bundle, units, known),
       tillerFinding(bundle, units),

@@ -22,7 +22,8 @@ interface Props {
 export function AimView({ bundle, picture }: Props) {
   const { part } = useAimChoice(bundle.setup.id);
   const { usual, offered } = partsFor(bundle);
-  const chosen = part !== null && offered.includes(part) ? part : usual;
+  // The eye's height, which a link may lead to, stands among the flight's figures too.
+  const chosen = part === null ? usual : offered.includes(part) ? part : 'flight';
   // Each part has hooks of its own, so that another part is another component.
   return <PartView key={chosen} bundle={bundle} picture={picture} chosen={chosen} offered={offered} part={parts[chosen]} />;
 }

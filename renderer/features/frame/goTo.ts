@@ -1,6 +1,7 @@
 import type { FindingAction } from '../../../core/findings/finding.ts';
 import { edited, type Bench } from '../../state/bench.ts';
 import { bundleOf } from '../../state/selectors.ts';
+import { showPartWith } from '../aim/fieldPart.ts';
 import { now } from '../../state/clock.ts';
 
 /** Does what a finding offers: opens the field that mends it, or notes a look-over. */
@@ -8,6 +9,7 @@ export function answer(bench: Bench, action: FindingAction): void {
   const state = bench.getState();
   if (action.kind === 'go') {
     state.go(action.screen);
+    if (action.screen === 'aim' && state.setupId !== null) showPartWith(state.setupId, action.field);
     // The screen must be drawn before its field can take the focus.
     requestAnimationFrame(() =>
       requestAnimationFrame(() => {

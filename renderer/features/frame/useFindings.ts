@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import type { MarksPicture } from '../../../core/aim/index.ts';
 import type { Finding } from '../../../core/findings/finding.ts';
 import { allFindings, bareInHand, type FindingOptions } from '../../../core/findings/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
@@ -6,20 +7,29 @@ import type { Id } from '../../../core/model/common.ts';
 import { now } from '../../state/clock.ts';
 import { groupsOf, trialsOf } from '../../state/selectors.ts';
 import { useBench, useBundle, useUnits } from '../../state/useBench.ts';
+import { useMarksPicture } from '../aim/useMarksPicture.ts';
 import { useRange } from '../aim/useRange.ts';
 import { pairOf } from '../groups/derive.ts';
 import { usePage } from '../groups/store.ts';
 import { useChosenTrial } from '../trials/store.ts';
 
-const known = new WeakMap<Bundle, { readonly asked: string; readonly findings: readonly Finding[] }>();
+interface Known {
+  readonly asked: string;
+  readonly marks: MarksPicture | null;
+  readonly findings: readonly Finding[];
+}
+
+const known = new WeakMap<Bundle, Known>();
 
 /** The column, the headline and the page ask for one list at once: it is worked out for the first of them. */
 function findingsOf(bundle: Bundle, options: FindingOptions): readonly Finding[] {
-  const asked = JSON.stringify({ ...options, now: options.now.at.slice(0, 'YYYY-MM-DDThh:mm'.length) });
+  // The picture of the marks is one and the same as long as nothing was written.
+  const { marks = null, ...told } = options;
+  const asked = JSON.stringify({ ...told, now: options.now.at.slice(0, 'YYYY-MM-DDThh:mm'.length) });
   const last = known.get(bundle);
-  if (last?.asked === asked) return last.findings;
+  if (last?.asked === asked && last.marks === marks) return last.findings;
   const findings = allFindings(bundle, options);
-  known.set(bundle, { asked, findings });
+  known.set(bundle, { asked, marks, findings });
   return findings;
 }
 
@@ -29,10 +39,11 @@ export function useFindings(): readonly Finding[] {
   const units = useUnits();
   const screen = useBench((state) => state.screen);
   const range = useRange(screen === 'aim' ? bundle : null);
+  const marks = useMarksPicture(screen === 'aim' ? bundle : null);
   const bare = useBareInHand(bundle?.setup.id ?? '', screen === 'trials');
   return useMemo(
-    () => (bundle === null ? [] : findingsOf(bundle, { units, now: now(), screen, bare, ...range })),
-    [bundle, units, screen, bare, range],
+    () => (bundle === null ? [] : findingsOf(bundle, { units, now: now(), screen, bare, marks, ...range })),
+    [bundle, units, screen, bare, marks, range],
   );
 }
 
