@@ -22,9 +22,9 @@ const columns = [
   ['archer', 'archer', 1],
   ['bow', 'bow', 1.5],
   ['arrows', 'arrows', 1.6],
-  ['form', 'form', 1.4],
+  ['form', 'form', 1.35],
   ['date', 'date', 0.85],
-  ['units', 'units and scale', 1],
+  ['units', 'units and scale', 1.15],
 ] as const satisfies readonly (readonly [keyof PaperHead, string, number])[];
 
 /** Who and what the sheet is about, as under every measured drawing. */

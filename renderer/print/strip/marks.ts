@@ -21,7 +21,7 @@ export interface StripWidth {
 export const stripWidths: readonly StripWidth[] = [
   { width: 22, long: 5, short: 2.6, mirrored: 1, marker: 6.6, label: 10.8, side: 15.5 },
   { width: 14, long: 3, short: 1.7, mirrored: 1, marker: 4.4, label: 8, side: null },
-  { width: 10, long: 2.4, short: 1.4, mirrored: 0.5, marker: 3.4, label: 6.3, side: null },
+  { width: 10, long: 2.2, short: 1.3, mirrored: 0.5, marker: 3.1, label: 6.3, side: null },
 ];
 
 /** Above the first line, for the arrow and the unit, and below the last [mm]. */

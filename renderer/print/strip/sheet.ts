@@ -117,7 +117,7 @@ export function stripSheet(
         { transform: `translate(${x} ${top})`, 'data-strip': width },
         drawStrip(marks, {
           unit: paper.distanceUnit,
-          side: `${head.archer}, ${head.bow}, ${head.arrows}, ${head.date}`,
+          side: `${head.archer}, ${head.date}: ${head.arrows}`,
         }),
       ),
     );

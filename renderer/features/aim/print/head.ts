@@ -8,9 +8,9 @@ const day = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', ye
 
 const listed = (...parts: readonly (string | null)[]): string => parts.filter((part) => part !== null && part !== '').join(', ');
 
-/** "metres; 1 on the scale is 1 mm, growing downwards". */
+/** "metres; scale of 1 mm, growing downwards". */
 export const scaleText = ({ unit, grows }: Pick<StripPaper, 'unit' | 'grows'>, units: UnitChoice): string =>
-  `${distancesIn(units)}; 1 on the scale is ${textQuantity(unit, 'setting', units)}, growing ${grows}wards`;
+  `${distancesIn(units)}; scale of ${textQuantity(unit, 'setting', units)}, growing ${grows}wards`;
 
 export const distancesIn = (units: UnitChoice): string => (units.distance === 'm' ? 'metres' : 'yards');
 
