@@ -46,7 +46,7 @@ function AimOf({ bundle }: { bundle: Bundle }) {
           The flight needs the arrow’s mass and its speed. The speed is measured with a chronograph, or estimated from the weight
           on the fingers, the draw, the brace height and the arrow’s mass.
         </p>
-        <Given bundle={bundle} setFor={choice.setFor} estimated={undefined} />
+        <Given bundle={bundle} setFor={choice.setFor} basis={null} />
       </div>
     </>
   );

@@ -51,9 +51,15 @@ export function basis(picture: AimPicture, without: boolean, units: UnitChoice):
   );
   const narrows = speed.from === 'measured' ? '' : ' A chronograph narrows it.';
   return (
-    `${band} band rests on ${speedText}, and a drag coefficient of 1.5 to 2.6.${narrows}` +
+    `${band} band rests on ${speedText}, and ${dragText(picture.basis)}.${narrows}` +
     (assumed.length === 0 ? '' : ` Assumed until measured: ${together(assumed)}.`)
   );
+}
+
+/** "a drag coefficient of 1.5 to 2.6", or the speeds that the drag was read off. */
+function dragText({ dragFrom, coefficient: { low, high } }: AimPicture['basis']): string {
+  if (dragFrom === 'speeds') return 'a drag read off speeds along the flight';
+  return `a drag coefficient of ${Number(low.toFixed(2))} to ${Number(high.toFixed(2))}`;
 }
 
 /** What the whole plot says, for those who hear it. */

@@ -1,70 +1,80 @@
 import type { Band } from '../../../../core/model/band.ts';
 import type { UnitChoice } from '../../../../core/model/preferences.ts';
-import { showQuantity, textQuantity, unitOf, type Use } from '../../../../core/units/index.ts';
+import { showQuantity, textQuantity, unitOf } from '../../../../core/units/index.ts';
+import { Exportable } from '../../../export/index.ts';
 import { useUnits } from '../../../state/useBench.ts';
 import type { AimPicture, TableRow } from '../derive.ts';
 import { isNought, rangeText } from '../words.ts';
+import { dropColumns, dropCsv, type DropColumn } from './dropTable.ts';
 
 /** Where the arrow is at the usual distances, with the sight left as it is set. The row of the chosen distance stands out. */
 export function DropTable({ picture }: { picture: AimPicture }) {
   const units = useUnits();
   const inUnits = (distance: number) => textQuantity(distance, 'distance', units);
-  const height = unitOf('drop', units);
+  const columns = dropColumns(units);
   const dashed = picture.rows.some((row) => row.figures === null);
+  const title = `Set for ${inUnits(picture.setFor)}, at other distances`;
+  const note =
+    'Drop: below the line the arrow leaves along.' +
+    (dashed && picture.down !== null
+      ? ` Dash: down at about ${textQuantity(picture.down, 'distance', units, { digits: 0 })}.`
+      : '');
   return (
-    <div>
-      <table className="table aim-table">
-        <caption className="plate">Set for {inUnits(picture.setFor)}, at other distances</caption>
-        <thead>
-          <tr>
-            <th scope="col">distance</th>
-            <th scope="col">over the line, {height}</th>
-            <th scope="col">band</th>
-            <th scope="col">drop, {height}</th>
-            <th scope="col">band</th>
-            <th scope="col">time, s</th>
-            <th scope="col">band</th>
-          </tr>
-        </thead>
-        <tbody>
-          {picture.rows.map((row) => (
-            <tr key={row.distance} className={row.chosen ? 'answer' : undefined}>
-              <th scope="row">{inUnits(row.distance)}</th>
-              <Cells row={row} of="height" use="drop" />
-              <Cells row={row} of="drop" use="drop" />
-              <Cells row={row} of="time" use="time" digits={2} />
+    <section className="flight-table">
+      <h2 className="plate">{title}</h2>
+      <Exportable
+        of="drop"
+        title={title}
+        note={note}
+        sentence={`${title}. ${note}`}
+        table={() => dropCsv(picture.rows, units)}
+        beneath={<p className="note">{note}</p>}
+      >
+        <table className="table" aria-label={title}>
+          <thead>
+            <tr>
+              <th scope="col" data-export-text="">
+                distance
+              </th>
+              {columns.map(({ of, name, use }) => (
+                <th key={of} scope="colgroup" colSpan={2} data-export-text="">
+                  {name}, {unitOf(use, units)}, and band
+                </th>
+              ))}
             </tr>
-          ))}
-        </tbody>
-      </table>
-      <p className="note">
-        Drop: below the line the arrow leaves along.
-        {dashed &&
-          picture.down !== null &&
-          ` Dash: down at about ${textQuantity(picture.down, 'distance', units, { digits: 0 })}.`}
-      </p>
-    </div>
+          </thead>
+          <tbody>
+            {picture.rows.map((row) => (
+              <tr key={row.distance} className={row.chosen ? 'answer' : undefined}>
+                <th scope="row" data-export-text="">
+                  {inUnits(row.distance)}
+                </th>
+                {columns.map((column) => (
+                  <Cells key={column.of} row={row} column={column} />
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </Exportable>
+    </section>
   );
 }
 
 /** On the line of sight by the setting itself: there is nothing to be unsure of. */
-const onTheLine = ({ low, high }: Band, use: Use, units: UnitChoice) =>
-  use === 'drop' && isNought(low, units) && isNought(high, units);
+const onTheLine = ({ low, high }: Band, { of }: DropColumn, units: UnitChoice) =>
+  of === 'height' && isNought(low, units) && isNought(high, units);
 
-function Cells({ row, of, use, digits }: { row: TableRow; of: 'height' | 'drop' | 'time'; use: Use; digits?: number }) {
+function Cells({ row, column }: { row: TableRow; column: DropColumn }) {
   const units = useUnits();
+  const { of, use, digits } = column;
   const band: Band | null = row.figures?.[of] ?? null;
-  if (band === null)
-    return (
-      <>
-        <td>–</td>
-        <td className="aim-band" />
-      </>
-    );
   return (
     <>
-      <td>{showQuantity(band.value, use, units, { digits: digits ?? 0 }).figure}</td>
-      <td className="aim-band">{onTheLine(band, use, units) ? '' : rangeText(band, use, units, digits ?? 0)}</td>
+      <td data-export-text="">{band === null ? '–' : showQuantity(band.value, use, units, { digits }).figure}</td>
+      <td className="flight-band-cell" data-export-text="">
+        {band === null || onTheLine(band, column, units) ? '' : rangeText(band, use, units, digits)}
+      </td>
     </>
   );
 }

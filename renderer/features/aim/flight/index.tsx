@@ -2,6 +2,8 @@ import { useUnits } from '../../../state/useBench.ts';
 import { shootsWithoutSight } from '../holds/holds.ts';
 import type { Head, Part, PartProps } from '../part.ts';
 import { basis, headline } from '../words.ts';
+import { BareAndFletched } from './BareAndFletched.tsx';
+import { Drag } from './Drag.tsx';
 import { DropTable } from './DropTable.tsx';
 import { Given } from './Given.tsx';
 
@@ -14,15 +16,15 @@ function useHead({ bundle, picture }: PartProps): Head {
 function Body({ bundle, picture }: PartProps) {
   return (
     <>
-      <Given
-        bundle={bundle}
-        setFor={picture.setFor}
-        estimated={picture.basis.speed.from === 'estimated' ? picture.basis.speed.value : undefined}
-      />
+      <Given bundle={bundle} setFor={picture.setFor} basis={picture.basis} />
       <DropTable picture={picture} />
+      <div className="flight-lower">
+        <Drag bundle={bundle} basis={picture.basis} />
+        <BareAndFletched bundle={bundle} basis={picture.basis} />
+      </div>
     </>
   );
 }
 
-/** What the flight rests on, and its figures by distance. */
+/** What the flight rests on, its figures by distance, and what a nose that is off its path does to it. */
 export const flightPart: Part = { name: 'The flight', useHead, Body };
