@@ -6,8 +6,6 @@ import { aimPicture, type AimPicture } from '../../renderer/features/aim/derive.
 import { tableDistances } from '../../renderer/features/aim/distances.ts';
 import type { AimChoice } from '../../renderer/features/aim/store.ts';
 import { basis, headline, holdSentence, overLine, readingAt } from '../../renderer/features/aim/words.ts';
-import { touches } from '../../renderer/plots/boxes.ts';
-import { holdFrame, holdMarks } from '../../renderer/plots/hold/marks.ts';
 
 const { units } = defaultPreferences;
 const yards: UnitChoice = { ...units, distance: 'yd' };
@@ -133,40 +131,5 @@ describe('the picture of the Aim screen', () => {
     expect(tableDistances(units, 30)).toEqual([10, 18, 20, 30, 40, 50, 60, 70]);
     expect(tableDistances(units, 43)).toEqual([10, 18, 20, 30, 40, 43, 50, 60, 70]);
     expect(tableDistances(yards, 27.432).map((metres) => Math.round(metres / 0.9144))).toEqual([10, 20, 30, 40, 50, 60, 70, 80]);
-  });
-});
-
-describe('the sketch of the hold', () => {
-  const holds = [-3.2, -1.5, -0.86, -0.3, -0.02, 0.15, 0.9, 3.4];
-  const sketches = holds.flatMap((value) =>
-    [0.03, 0.3].flatMap((half) =>
-      [units, yards].flatMap((inUnits) =>
-        [240, 268, 304].map((width) => holdMarks({ value, low: value - half, high: value + half }, 1.3, width, inUnits)),
-      ),
-    ),
-  );
-
-  it('is to scale both ways: the tip stands as far from the centre as the butt says', () => {
-    expect(sketches.length).toBe(96);
-    const value = -0.86;
-    const marks = holdMarks({ value, low: -0.9, high: -0.8 }, 1.3, 300, units);
-    // A butt of 124 cm: World Archery rule book, from memory.
-    expect((marks.tipY - marks.centre.y) / marks.butt.side).toBeCloseTo(0.86 / 1.24, 9);
-    expect((marks.groundY - marks.centre.y) / marks.butt.side).toBeCloseTo(1.3 / 1.24, 9);
-  });
-
-  it('keeps its texts inside, apart and off the butt', () => {
-    for (const marks of sketches) {
-      const { labels, butt } = marks;
-      const face = { left: butt.x, right: butt.x + butt.side, top: butt.y, bottom: butt.y + butt.side };
-      labels.forEach(({ box, text }, i) => {
-        expect(box.left, text).toBeGreaterThanOrEqual(-1e-9);
-        expect(box.right, text).toBeLessThanOrEqual(marks.width + 1e-9);
-        expect(box.top, text).toBeGreaterThanOrEqual(0);
-        expect(box.bottom, text).toBeLessThanOrEqual(holdFrame.height);
-        expect(touches(box, face), text).toBe(false);
-        for (const other of labels.slice(i + 1)) expect(touches(box, other.box), `${text} on ${other.text}`).toBe(false);
-      });
-    }
   });
 });

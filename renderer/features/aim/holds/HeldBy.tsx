@@ -1,0 +1,40 @@
+import { eyeHeightOf, standingEye } from '../../../../core/aim/index.ts';
+import type { Bundle } from '../../../../core/model/bundle.ts';
+import { Figure } from '../../../design/index.ts';
+import { useEdits } from '../../../state/useEdits.ts';
+import { chooseInAim, useAimChoice } from '../store.ts';
+
+/** What the points of aim hang on, right over them. */
+export function HeldBy({ bundle, aimAt }: { bundle: Bundle; aimAt: number }) {
+  const edit = useEdits();
+  const { eyeUp } = useAimChoice(bundle.setup.id);
+  const { form, id } = bundle.setup;
+  return (
+    <div className="aim-given holds-given">
+      <Figure
+        measure="shootingDistance"
+        name="aim at"
+        value={aimAt}
+        required
+        onKeep={(value) => chooseInAim(id, { aimAt: value })}
+        field="aim.aimAt"
+      />
+      <Figure
+        measure="eyeHeight"
+        name="eye above the arrow"
+        value={form.eyeHeight}
+        assumed={eyeHeightOf({ ...form, eyeHeight: null }).value}
+        onKeep={(eyeHeight) => edit.form('Eye above the arrow', { eyeHeight })}
+        field="form.eyeHeight"
+      />
+      <Figure
+        measure="eyeAboveGround"
+        name="eye above the ground"
+        value={eyeUp}
+        assumed={standingEye}
+        onKeep={(value) => chooseInAim(id, { eyeUp: value })}
+        field="aim.eyeUp"
+      />
+    </div>
+  );
+}

@@ -1,0 +1,47 @@
+import type { HoldRow } from '../../../../core/aim/index.ts';
+import type { Band } from '../../../../core/model/band.ts';
+import type { UnitChoice } from '../../../../core/model/preferences.ts';
+import { readsNought, showQuantity, textQuantity } from '../../../../core/units/index.ts';
+import { BUTT } from '../../../plots/archerView/frame.ts';
+import { depthRange, rangeText } from '../words.ts';
+
+/** "61 m (58 to 65)"; a band that would only repeat the figure is left out. */
+export function about(band: Band, units: UnitChoice): string {
+  const text = textQuantity(band.value, 'distance', units, { digits: 0 });
+  const range = rangeText(band, 'distance', units, 0);
+  return range.includes(' to ') ? `${text} (${range})` : text;
+}
+
+export interface HoldCell {
+  /** "294 below", "on it". */
+  readonly figure: string;
+  /** "274 to 312". */
+  readonly band: string;
+  readonly side: 'above' | 'below' | 'on';
+}
+
+/** A height over or under the centre for a cell: its size and its side. */
+export function holdCell(height: Band, units: UnitChoice, words: readonly [over: string, under: string]): HoldCell {
+  const size = (metres: number) => showQuantity(Math.abs(metres), 'drop', units, { digits: 0 }).figure;
+  const side = readsNought(size(height.value)) ? 'on' : height.value > 0 ? 'above' : 'below';
+  const word = (metres: number) => (metres > 0 ? words[0] : words[1]);
+  const crosses = height.low < 0 && height.high > 0;
+  return {
+    side,
+    figure: side === 'on' ? 'on it' : `${size(height.value)} ${word(height.value)}`,
+    band: crosses ? `−${size(height.low)} to +${size(height.high)}` : depthRange(height, units),
+  };
+}
+
+/** Where the place lies that the tip covers, and what to do about it. */
+export function whereItLies({ hold, ground }: HoldRow, units: UnitChoice): string {
+  if (ground !== null) {
+    const range = rangeText(ground, 'distance', units);
+    const out = textQuantity(ground.value, 'distance', units);
+    return `That is under the ground at the target: lay a marker ${range === out ? out : `${out} out (${range})`} and hold the tip on it.`;
+  }
+  if (hold.value > BUTT / 2)
+    return 'That is over the butt: pick something behind it at that height, or shoot so far with a lower anchor.';
+  if (hold.value < -BUTT / 2) return 'That is under the butt, on its stand.';
+  return 'That is on the butt.';
+}
