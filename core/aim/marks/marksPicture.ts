@@ -72,7 +72,10 @@ function lotOf(marks: readonly SightMark[], bundle: Bundle, spread: number | nul
   const [newest] = marks;
   if (newest === undefined) return [];
   const { then } = thenAndNow(newest.context, bundle);
-  return [{ marks, fit: fitOf(marks, then, spread), change: changeSince(newest.context, bundle) }];
+  // The bar's ends of today say nothing of a mark that was read then.
+  const settings = { ...then.setup.settings, sightLowest: null, sightHighest: null };
+  const endless = { ...then, setup: { ...then.setup, settings } };
+  return [{ marks, fit: fitOf(marks, endless, spread), change: changeSince(newest.context, bundle) }];
 }
 
 function movedIn({ marks, fit, change }: Lot, mark: SightMark): MovedMark | null {

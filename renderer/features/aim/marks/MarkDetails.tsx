@@ -18,7 +18,8 @@ export function MarkDetails({ mark, onClose }: { mark: SightMark; onClose(): voi
   const [reason, setReason] = useState(mark.leftOut ?? '');
   const [shots, setShots] = useState(mark.shots === null ? '' : String(mark.shots));
   const [wrong, setWrong] = useState<'reason' | 'shots' | null>(null);
-  const fields = { reason: useRef<HTMLInputElement>(null), shots: useRef<HTMLInputElement>(null) };
+  const reasonField = useRef<HTMLInputElement>(null);
+  const shotsField = useRef<HTMLInputElement>(null);
   const id = useId();
   const far = farText(mark.distance, units);
   const out = mark.leftOut !== null;
@@ -28,7 +29,7 @@ export function MarkDetails({ mark, onClose }: { mark: SightMark; onClose(): voi
     const count = text === '' ? null : /^\d{1,3}$/.test(text) ? Number(text) : 0;
     if (count === 0) {
       setWrong('shots');
-      fields.shots.current?.focus();
+      shotsField.current?.focus();
       return null;
     }
     return count === mark.shots ? Promise.resolve(true) : correctMark(bench, mark, 'Arrows', { shots: count });
@@ -41,7 +42,7 @@ export function MarkDetails({ mark, onClose }: { mark: SightMark; onClose(): voi
   const leave = async (why: string | null): Promise<void> => {
     if (why === '') {
       setWrong('reason');
-      return fields.reason.current?.focus();
+      return reasonField.current?.focus();
     }
     const kept = keepShots();
     if (kept !== null && (await kept) && (await leaveOutMark(bench, mark, why))) onClose();
@@ -86,7 +87,7 @@ export function MarkDetails({ mark, onClose }: { mark: SightMark; onClose(): voi
         <label htmlFor={`${id}-shots`}>arrows</label>
         <div className="row-value">
           <input
-            ref={fields.shots}
+            ref={shotsField}
             id={`${id}-shots`}
             className="figure"
             inputMode="numeric"
@@ -114,7 +115,7 @@ export function MarkDetails({ mark, onClose }: { mark: SightMark; onClose(): voi
         <label htmlFor={id}>why it is left out</label>
         <div className="row-value">
           <input
-            ref={fields.reason}
+            ref={reasonField}
             id={id}
             className="words"
             value={reason}

@@ -1,7 +1,6 @@
 import { useId, useRef, useState, type FocusEvent, type KeyboardEvent } from 'react';
 import type { Id } from '../../../../core/model/common.ts';
-import { limits } from '../../../../core/model/limits.ts';
-import { readMeasure, unitOf } from '../../../../core/units/index.ts';
+import { readMeasure } from '../../../../core/units/index.ts';
 import { useBenchApi, useUnits } from '../../../state/useBench.ts';
 import { addMark } from './edits.ts';
 import { setDesk, useDesk } from './store.ts';
@@ -17,7 +16,8 @@ export function NextMark({ setupId }: { setupId: Id }) {
   const units = useUnits();
   const desk = useDesk(setupId);
   const [wrong, setWrong] = useState<Wrong | null>(null);
-  const fields = { distance: useRef<HTMLInputElement>(null), reading: useRef<HTMLInputElement>(null) };
+  const distanceField = useRef<HTMLInputElement>(null);
+  const readingField = useRef<HTMLInputElement>(null);
   const id = useId();
 
   /** Whether both were kept. */
@@ -53,20 +53,20 @@ export function NextMark({ setupId }: { setupId: Id }) {
     const typed = desk.distance.trim() !== '' && desk.reading.trim() !== '';
     if (event.key === 'Enter' && !typed) {
       event.preventDefault();
-      fields[desk.distance.trim() === '' ? 'distance' : 'reading'].current?.focus();
+      (desk.distance.trim() === '' ? distanceField : readingField).current?.focus();
     } else if ((event.key === 'Enter' || (event.key === 'Tab' && !event.shiftKey && field === 'reading')) && typed) {
       event.preventDefault();
-      if (keep()) fields.distance.current?.focus();
+      if (keep()) distanceField.current?.focus();
     }
   };
   /** Who leaves with both typed means them to be kept. */
   const onBlur = (event: FocusEvent) => {
-    const inside = event.relatedTarget === fields.distance.current || event.relatedTarget === fields.reading.current;
+    const inside = event.relatedTarget === distanceField.current || event.relatedTarget === readingField.current;
     if (!inside && desk.distance.trim() !== '' && desk.reading.trim() !== '') keep();
   };
   const input = (field: 'distance' | 'reading', name: string, pencil: string) => (
     <input
-      ref={fields[field]}
+      ref={field === 'distance' ? distanceField : readingField}
       className="figure"
       aria-label={name}
       data-field={`marks.next.${field}`}
@@ -87,8 +87,8 @@ export function NextMark({ setupId }: { setupId: Id }) {
   return (
     <>
       <tr className="marks-next">
-        <td>{input('distance', 'Distance of the next mark', `next, ${unitOf(limits.shootingDistance.use, units)}`)}</td>
-        <td>{input('reading', 'What the sight reads there', 'reads')}</td>
+        <td>{input('distance', 'Distance of the next mark', 'distance')}</td>
+        <td>{input('reading', 'What the sight reads there', 'reading')}</td>
         <td colSpan={6} className="marks-how">
           {wrong === null && 'Enter keeps the two.'}
         </td>

@@ -98,7 +98,7 @@ function movedText({ value, low, high }: Band, { picture: { scale } }: MarksView
 function lots(unproven: readonly UnprovenMark[], units: Parameters<typeof changeText>[1]) {
   const found = new Map<string, UnprovenMark[]>();
   for (const one of unproven) {
-    const said = one.changes.map((change) => changeText(change, units)).join('; ');
+    const said = one.changes.map((change) => changeText(change, units, now())).join('; ');
     found.set(said, [...(found.get(said) ?? []), one]);
   }
   return [...found].map(([said, lot]) => ({ said, since: dayText(lot[0]?.mark.context.shotAt ?? now(), now()), lot }));

@@ -1,4 +1,5 @@
 import {
+  type FittedMarks,
   isWeak,
   type JudgedMark,
   type KnownMark,
@@ -42,7 +43,7 @@ export interface MarkRow {
 export interface MarksView {
   readonly picture: MarksPicture;
   readonly rows: readonly MarkRow[];
-  /** What to shoot in next; null where nothing is fitted. */
+  /** What to shoot in next; null where nothing is fitted, or a mark does not fit. */
   readonly next: NextMark | null;
   /** Another scale on which the marks go together, where they do not on this one. */
   readonly otherScale: SightScale | null;
@@ -92,6 +93,10 @@ function otherScaleOf(bundle: Bundle, { proven, scale, from }: MarksPicture, spr
   return scaleThatSuits(marks, scale, priors.value);
 }
 
+/** A mark that does not fit and still counts: first things first. */
+export const misfitOf = ({ judged }: FittedMarks): JudgedMark | null =>
+  judged.find(({ verdict, leftOut = false }) => verdict === 'does not fit' && !leftOut) ?? null;
+
 export function marksView(
   bundle: Bundle,
   marks: readonly SightMark[],
@@ -112,7 +117,7 @@ export function marksView(
   return {
     picture,
     rows,
-    next: fit === null || picture.from !== 'proven' ? null : nextMark(fit, reached, reached),
+    next: fit === null || picture.from !== 'proven' || misfitOf(fit) !== null ? null : nextMark(fit, reached, reached),
     otherScale: otherScaleOf(bundle, picture, spread),
     spread,
   };

@@ -1,12 +1,16 @@
+import { useMemo } from 'react';
 import type { Bundle } from '../../../../core/model/bundle.ts';
+import type { Id } from '../../../../core/model/common.ts';
 import { MarkLine } from '../../../plots/markLine/MarkLine.tsx';
 import { useUnits } from '../../../state/useBench.ts';
 import type { Head, Part, PartProps } from '../part.ts';
+import { PrintButton } from '../print/index.ts';
 import type { MarksView } from './derive.ts';
 import { Distances } from './Distances.tsx';
 import { MarkNotes } from './MarkNotes.tsx';
 import { MarksAway } from './MarksAway.tsx';
 import { MarksTable } from './MarksTable.tsx';
+import { marksMakers } from './papers.ts';
 import { lineData } from './plots.ts';
 import { SightFigures } from './SightFigures.tsx';
 import { setDesk } from './store.ts';
@@ -42,34 +46,42 @@ function Body({ bundle }: PartProps) {
   );
 }
 
-/** What the table means, which distances it has, and what to shoot next. */
+/** What the table means, which distances it has, what to shoot next, and the papers. */
 function Beneath({ bundle, view }: { bundle: Bundle; view: MarksView }) {
   const units = useUnits();
   const setupId = bundle.setup.id;
-  const { next } = view;
+  const makers = useMemo(() => marksMakers(view, units), [view, units]);
   const said = nextText(view, units);
+  const fitted = view.picture.fit?.ok === true;
   return (
     <>
-      <p className="note marks-meaning">{tableNote(view)}</p>
-      {view.picture.fit?.ok === true && <Distances setupId={setupId} />}
-      {next !== null && said !== null && (
+      {fitted && (
         <div className="acts">
-          {next.worstThen < next.worstNow && (
-            <button
-              type="button"
-              className="btn go"
-              onClick={() => {
-                setDesk(setupId, { distance: farText(next.distance, units) });
-                document.querySelector<HTMLElement>('[data-field="marks.next.reading"]')?.focus();
-              }}
-            >
-              Add the {farText(next.distance, units)} mark
-            </button>
-          )}
-          <p className="note marks-said">{said}</p>
+          {view.next !== null && said !== null && <AddNext setupId={setupId} distance={view.next.distance} />}
+          <PrintButton bundle={bundle} label="Print strip" makers={makers} />
+          {said !== null && <p className="note marks-said">{said}</p>}
         </div>
       )}
+      <p className="note marks-meaning">{tableNote(view)}</p>
+      {fitted && <Distances setupId={setupId} />}
     </>
+  );
+}
+
+/** Puts the distance that tells most into the first row, where its reading is typed. */
+function AddNext({ setupId, distance }: { setupId: Id; distance: number }) {
+  const far = farText(distance, useUnits());
+  return (
+    <button
+      type="button"
+      className="btn go"
+      onClick={() => {
+        setDesk(setupId, { distance: far });
+        document.querySelector<HTMLElement>('[data-field="marks.next.reading"]')?.focus();
+      }}
+    >
+      Add the {far} mark
+    </button>
   );
 }
 

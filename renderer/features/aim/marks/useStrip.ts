@@ -29,7 +29,7 @@ export function stripSpan({ rows }: Pick<MarksView, 'rows'>, units: UnitChoice):
 }
 
 /** What may have moved the marks since, on top of a strip of what was shot in. */
-function movedRows(rows: readonly StripRow[], { fit, change }: MarksPicture): readonly StripRow[] {
+function movedRows(rows: readonly StripRow[], { fit, change, scale }: MarksPicture): readonly StripRow[] {
   if (fit?.ok !== true || change === null) return rows;
   const moved = new Map(
     movedMarks(
@@ -42,7 +42,7 @@ function movedRows(rows: readonly StripRow[], { fit, change }: MarksPicture): re
     const by = moved.get(row.distance);
     if (row.reading === null || by === undefined) return { ...row, reading: null, bar: 'off' as const };
     const reading = withMove(row.reading, by);
-    return { ...row, reading, bar: onBar(reading, fit.value.scale) };
+    return { ...row, reading, bar: onBar(reading, scale) };
   });
 }
 
@@ -75,6 +75,6 @@ export function useStrip({ picture }: MarksView, span: Span | null): readonly St
   return readingsNow(picture, distances).map((reading, i) => ({
     distance: distances[i] ?? 0,
     reading,
-    bar: reading === null ? 'off' : onBar(reading, told.scale),
+    bar: reading === null ? 'off' : onBar(reading, picture.scale),
   }));
 }

@@ -1,11 +1,13 @@
 import { type ChangedSince, readWords, type SightScale } from '../../../../core/aim/index.ts';
+import { dayText } from '../../../../core/findings/index.ts';
 import type { Band } from '../../../../core/model/band.ts';
+import type { Stamp } from '../../../../core/model/common.ts';
 import type { UnitChoice } from '../../../../core/model/preferences.ts';
 import { countWord } from '../../../../core/model/sentence.ts';
-import { textQuantity } from '../../../../core/units/index.ts';
+import { showQuantity, textQuantity } from '../../../../core/units/index.ts';
 import type { MarkLineData } from '../../../plots/markLine/marks.ts';
 import type { Head } from '../part.ts';
-import type { MarkRow, MarksView } from './derive.ts';
+import { misfitOf, type MarkRow, type MarksView } from './derive.ts';
 
 export const farText = (distance: number, units: UnitChoice): string => textQuantity(distance, 'distance', units);
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -21,9 +23,12 @@ export const halfText = (reading: Band, scale: SightScale): string => `± ${read
 export const pinText = (half: number, { unit }: SightScale, units: UnitChoice): string =>
   textQuantity(half * unit, 'setting', units);
 
-/** "point 100 gr then, 120 gr now". */
-export function changeText({ name, use, then, now }: ChangedSince, units: UnitChoice): string {
-  const text = (value: string | number) => (typeof value === 'number' && use !== null ? textQuantity(value, use, units) : value);
+/** "Point: 100 gr then, 120 gr now". */
+export function changeText({ name, use, then, now }: ChangedSince, units: UnitChoice, today: Stamp): string {
+  const text = (value: string | number) => {
+    if (typeof value === 'number') return use === null ? String(value) : textQuantity(value, use, units);
+    return /^\d{4}-\d\d-\d\d$/.test(value) ? dayText({ at: `${value}T12:00:00Z`, offsetMinutes: 0 }, today) : value;
+  };
   return `${name}: ${text(then)} then, ${text(now)} now`;
 }
 
@@ -72,12 +77,12 @@ export function marksHead(view: MarksView, units: UnitChoice): Head {
       title: `${picture.unproven.length === 1 ? 'The mark is' : `All ${countWord(picture.unproven.length)} marks are`} no longer proven`,
       note: 'The readings below are those of before, moved by what changed since and as unsure as that is. Shoot one in again.',
     };
-  const misfit = fit.value.judged.find(({ verdict, leftOut = false }) => verdict === 'does not fit' && !leftOut);
+  const misfit = misfitOf(fit.value);
   const least = leastSure(view, units);
-  if (misfit !== undefined)
+  if (misfit !== null)
     return {
-      title: `The mark for ${farText(misfit.distance, units)} does not fit the ${countWord(fit.value.marks.length - 1)} others`,
-      note: `It still counts, and pulls every reading along. ${least}`,
+      title: `The mark for ${farText(misfit.distance, units)} does not fit the other ${countWord(fit.value.marks.length - 1)}`,
+      note: `It still counts: every reading follows it, and is ${fit.value.wider.toFixed(1)} times as unsure. Shoot it in again, or leave it out.`,
     };
   const count = fit.value.marks.length;
   const marks = `${capital(countWord(count))} mark${count === 1 ? '' : 's'}`;
@@ -122,7 +127,7 @@ export function nextText({ next, picture: { scale } }: MarksView, units: UnitCho
   if (next === null) return null;
   const [now, then] = [pinText(next.worstNow, scale, units), pinText(next.worstThen, scale, units)];
   const worst = next.worstAt === next.distance ? 'there' : `at ${farText(next.worstAt, units)}`;
-  if (now === then) return `Another mark would not make the worst reading surer: it is ± ${now} ${worst}.`;
+  if (now === then) return null;
   return `Shoot ${farText(next.distance, units)} next: the worst, ± ${now} ${worst}, comes down to ± ${then}.`;
 }
 
@@ -133,13 +138,13 @@ export function tableNote({ picture: { scale, assumed, fit }, spread }: MarksVie
   const unit = assumed.unit ? ' One unit of the scale is taken as 1 mm until somebody gives it.' : '';
   const grows = assumed.grows ? ` Its numbers are taken to grow ${way}.` : '';
   const arrows = spread === null ? ' An arrow’s own scatter is taken as usual: shoot groups, and the archer’s own is used.' : '';
-  return `Bold: shot in, and fields to type in. Amber: less sure than where one arrow will strike. 95 %: where the mark of six arrows will lie.${unit}${grows}${arrows}`;
+  return `Bold: shot in, and fields to type in. 95 %: where the mark of six arrows will lie. Amber: six arrows there would make it twice as sure.${unit}${grows}${arrows}`;
 }
 
 export function lineNote({ picture }: MarksView, units: UnitChoice): string {
   if (picture.fit?.ok !== true) return '';
   const { speed } = picture.fit.value.figures;
-  const low = textQuantity(speed.value - 1.96 * speed.sd, 'speed', units);
+  const low = showQuantity(speed.value - 1.96 * speed.sd, 'speed', units).figure;
   const high = textQuantity(speed.value + 1.96 * speed.sd, 'speed', units);
   return `Band: 95 % of a mark shot in there. The marks ask for an arrow speed of ${textQuantity(speed.value, 'speed', units)}, ${low} to ${high}.`;
 }

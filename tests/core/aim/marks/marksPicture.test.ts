@@ -108,6 +108,13 @@ describe('The marks of a set-up', () => {
     expect(picture.unproven.map(({ moved }) => moved)).toEqual([null, null]);
   });
 
+  it('from before are not held to the ends that the bar has now', () => {
+    const then = set({ arrowSpeed: 55, sightUnit: 0.001, sightGrows: 'down', sightRadius: 0.85, braceHeight: 9 * inch });
+    const now = set({ arrowSpeed: 55, sightUnit: 0.001, sightGrows: 'down', sightRadius: 0.85, sightHighest: 60 });
+    const [old] = marksPicture(now, [mark(70, read(70), then)], 0.0015).unproven;
+    expect(old?.moved?.before).toBeCloseTo(read(70), 6);
+  });
+
   it('left out stay in the list and count no more, even off the bar', () => {
     const bar = set({
       arrowSpeed: 55,
@@ -171,11 +178,11 @@ describe('Small things about marks', () => {
     expect(() => onFace(0.001, 50, 0)).toThrow(RangeError);
   });
 
-  it('are weak when they are less sure than one arrow', () => {
+  // By hand: one arrow scatters 1.5 mrad × 0.85 m = 1.275 mm on the bar, six 0.5205, with 0.25 mm of setting 0.5774; twice 1.96 times that is 2.263 mm.
+  it('are weak when six arrows would make them twice as sure', () => {
     const fit = valueOf(fitMarks(exampleMarks, exampleScale, examplePriors));
-    // One arrow: 1.5 mrad at 0.85 m is 1.275 mm on the bar.
-    expect(isWeak({ value: 50, low: 48.8, high: 51.2 }, fit)).toBe(false);
-    expect(isWeak({ value: 50, low: 48.6, high: 51.4 }, fit)).toBe(true);
+    expect(isWeak({ value: 50, low: 47.75, high: 52.25 }, fit)).toBe(false);
+    expect(isWeak({ value: 50, low: 47.72, high: 52.28 }, fit)).toBe(true);
   });
 
   it('move by the move and are as unsure as both together', () => {
