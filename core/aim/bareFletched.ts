@@ -60,7 +60,6 @@ const ACROSS = 1.2;
 /** The shaft has from none to twice of the cross-flow's lift at the angle it is loosed with: nobody has fitted it. */
 const crossFlow = [0, 1, 2] as const;
 const places = [0, 0.5, 1] as const;
-const ends = ['low', 'value', 'high'] as const;
 
 /**
  * How far apart a bare and a fletched arrow come that are loosed alike, the nose a little off the path.
@@ -90,41 +89,38 @@ export function bareAndFletched(
   if (!built.ok) return built;
   const diameter = basis.diameter.value;
   const { vanes, at: vanesAt } = vanesOf(arrowSet, built.value.length, diameter);
-  const pairs = bodies(built.value, diameter, Math.abs(angle)).flatMap((body) => {
-    const bare = yawRates({ ...withoutFletching(built.value), diameter }, basis.air, [body]);
-    return ends.map((end) => ({
-      bare,
-      fletched: yawRates({ ...built.value, diameter }, basis.air, [body, { slope: vanes[end], at: vanesAt }]),
-    }));
-  });
-  const middle = pairs[Math.floor(pairs.length / 2)];
-  if (middle === undefined) throw new RangeError('Bodies and vanes were expected.');
-  const over = (of: (pair: Pair) => number): Band => spanned(of(middle), pairs.map(of));
+  const bare = bodies(built.value, diameter, Math.abs(angle)).map((body) => ({
+    body,
+    rates: yawRates({ ...withoutFletching(built.value), diameter }, basis.air, [body]),
+  }));
+  const pairs = bare.flatMap(({ body, rates }): Pair[] =>
+    steps(vanes).map((slope) => ({
+      bare: rates,
+      fletched: yawRates({ ...built.value, diameter }, basis.air, [body, { slope, at: vanesAt }]),
+    })),
+  );
   const start = { angle };
   const swings = pairs.map(({ fletched }) => swingOf(fletched));
+  const nose = (all: readonly NoseAt[]): NoseBand => ({
+    angle: spanned(all.map((one) => one.angle)),
+    aside: spanned(all.map((one) => one.aside)),
+  });
   return ok({
     at: distances.map((distance) => {
-      const there = new Map(
-        pairs.map((pair) => [
-          pair,
-          { bare: noseAt(pair.bare, start, distance), fletched: noseAt(pair.fletched, start, distance) },
-        ]),
-      );
-      const band = (of: (one: { bare: NoseAt; fletched: NoseAt }) => number) =>
-        over((pair) => of(there.get(pair) as { bare: NoseAt; fletched: NoseAt }));
-      const arrow = (which: 'bare' | 'fletched'): NoseBand => ({
-        angle: band((one) => one[which].angle),
-        aside: band((one) => one[which].aside),
-      });
+      const without = new Map(bare.map(({ rates }) => [rates, noseAt(rates, start, distance)]));
+      const flown = pairs.map((pair) => ({
+        bare: without.get(pair.bare) as NoseAt,
+        fletched: noseAt(pair.fletched, start, distance),
+      }));
       return {
         distance,
-        bare: arrow('bare'),
-        fletched: arrow('fletched'),
-        apart: band((one) => one.bare.aside - one.fletched.aside),
+        bare: nose(flown.map((one) => one.bare)),
+        fletched: nose(flown.map((one) => one.fletched)),
+        apart: spanned(flown.map((one) => one.bare.aside - one.fletched.aside)),
       };
     }),
-    swing: swings.some((swing) => swing === null) ? null : over(({ fletched }) => swingOf(fletched) ?? 0),
-    settled: over(({ fletched }) => settledPath(fletched, start) ?? 0),
+    swing: swings.some((swing) => swing === null) ? null : spanned(swings.map((swing) => swing ?? 0)),
+    settled: spanned(pairs.map(({ fletched }) => settledPath(fletched, start) ?? 0)),
     vanes,
     assumed: [
       ...(arrowSet.vaneCount === null ? (['number of vanes'] as const) : []),
@@ -139,7 +135,23 @@ interface Pair {
   readonly fletched: YawRates;
 }
 
-const spanned = (value: number, all: readonly number[]): Band => ({ value, low: Math.min(...all), high: Math.max(...all) });
+/** The middle one of all that may be, and the ends. */
+const spanned = (all: readonly number[]): Band => ({
+  value: all[Math.floor(all.length / 2)] ?? 0,
+  low: Math.min(...all),
+  high: Math.max(...all),
+});
+
+/** Swings that differ a little are apart at one distance and together at the next: the ends alone would leave out what lies between. */
+const steps = ({ low, value, high }: Band): number[] => [
+  low,
+  (2 * low + value) / 3,
+  (low + 2 * value) / 3,
+  value,
+  (2 * value + high) / 3,
+  (value + 2 * high) / 3,
+  high,
+];
 
 function vanesOf(arrowSet: ArrowSet, length: number, diameter: number): { readonly vanes: Band; readonly at: number } {
   const { from, to } = partPlaces(arrowSet, length).fletching;

@@ -62,7 +62,7 @@ export function airOf(known: AirGiven, units: UnitChoice = defaultPreferences.un
   if (known.altitude !== null && !(share >= weather.least && share <= weather.most))
     return refuse(
       'pressure against height',
-      `At ${textQuantity(height, 'altitude', units)} a barometer reads about ${textQuantity(standard.pressure, 'pressure', units)}, not ${textQuantity(pressure, 'pressure', units)}. A forecast gives the pressure reduced to sea level: leave it out, the height tells it.`,
+      `At ${textQuantity(height, 'altitude', units)} a barometer reads about ${textQuantity(standard.pressure, 'pressure', units)}, and a forecast’s figure is for sea level: leave it out.`,
       'airPressure',
     );
   const assumed = (

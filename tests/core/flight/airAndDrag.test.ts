@@ -63,7 +63,9 @@ describe('the air as somebody tells it', () => {
   });
 
   it('is refused with a sentence when the height cannot have that pressure, and for what is no air', () => {
-    expect(refusal({ altitude: 2000, pressure: 101300 })).toMatch(/^At 2000 m a barometer reads about 795 hPa, not 1013 hPa\./);
+    expect(refusal({ altitude: 2000, pressure: 101300 })).toMatch(
+      /^At 2000 m a barometer reads about 795 hPa, and a forecast’s figure is for sea level/,
+    );
     for (const bad of [{ temperature: 15 }, { pressure: 1013 }, { humidity: 50 }, { altitude: 9000 }, { temperature: NaN }])
       expect(refusal(bad)).toMatch(/expected|below what can be|above what can be/);
   });

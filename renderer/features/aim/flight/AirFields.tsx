@@ -45,7 +45,7 @@ export function AirFields({ setupId, basis }: { setupId: Id; basis: FlightBasis 
     chooseInAim(setupId, { air: Object.values(next).every((figure) => figure === null) ? null : next });
   };
   return (
-    <fieldset className="aim-given flight-air">
+    <fieldset className="aim-given flight-given flight-air">
       <legend className="heard">The air</legend>
       {fields.map((field) => (
         <Figure
@@ -60,8 +60,8 @@ export function AirFields({ setupId, basis }: { setupId: Id; basis: FlightBasis 
         />
       ))}
       <div className="row">
-        <span className="aim-name">air, still</span>
-        <span className="aim-air">{airText(basis)}</span>
+        <span className="aim-name">still air of</span>
+        <span className={basis.airGiven ? 'flight-density' : 'flight-density faint'}>{airText(basis)}</span>
       </div>
     </fieldset>
   );

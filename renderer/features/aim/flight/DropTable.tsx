@@ -1,3 +1,4 @@
+import { Fragment } from 'react';
 import type { Band } from '../../../../core/model/band.ts';
 import type { UnitChoice } from '../../../../core/model/preferences.ts';
 import { showQuantity, textQuantity, unitOf } from '../../../../core/units/index.ts';
@@ -37,9 +38,14 @@ export function DropTable({ picture }: { picture: AimPicture }) {
                 distance
               </th>
               {columns.map(({ of, name, use }) => (
-                <th key={of} scope="colgroup" colSpan={2} data-export-text="">
-                  {name}, {unitOf(use, units)}, and band
-                </th>
+                <Fragment key={of}>
+                  <th scope="col" data-export-text="">
+                    {name}, {unitOf(use, units)}
+                  </th>
+                  <th scope="col" className="flight-band-head" data-export-text="">
+                    band
+                  </th>
+                </Fragment>
               ))}
             </tr>
           </thead>

@@ -25,7 +25,7 @@ export function Given({ bundle, setFor, basis }: Props) {
   const estimated = basis !== null && basis.speed.from !== 'measured' ? basis.speed.value : undefined;
   return (
     <>
-      <div className="aim-given">
+      <div className="aim-given flight-given">
         {setFor !== null && (
           <Figure
             measure="shootingDistance"

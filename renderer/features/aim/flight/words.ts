@@ -13,18 +13,14 @@ const twoDigits = (figure: number): string => Number(figure.toFixed(2)).toString
 const bandOf = ({ low, high }: Pick<Band, 'low' | 'high'>, text: (figure: number) => string): string =>
   text(low) === text(high) ? text(low) : `${text(low)} to ${text(high)}`;
 
-/** "1.222 kg/m³" and what was taken for it. */
-export function airText({ airState, airGiven }: FlightBasis): string {
-  const density = `${airState.density.toFixed(3)} kg/m³`;
-  return airGiven ? density : `${density}, at 15 °C by the sea`;
-}
+export const airText = ({ air }: FlightBasis): string => `${air.toFixed(3)} kg/m³`;
 
 /** How much of its speed an arrow loses over a stretch that people shoot. */
 const lostOver = (k: number, units: UnitChoice): number => 1 - speedAfter(1, k, 20 * factorOf('distance', units));
 
 export function dragTitle({ drag }: Pick<FlightBasis, 'drag'>, units: UnitChoice): string {
   const lost = (k: number) => percent(lostOver(k, units));
-  return `It loses ${lost(drag.value)} % of its speed in ${textQuantity(20 * factorOf('distance', units), 'distance', units)}, ${bandOf(drag, lost)}`;
+  return `It loses ${lost(drag.value)} % of its speed in ${textQuantity(20 * factorOf('distance', units), 'distance', units)}, ${bandOf(drag, lost).replaceAll(' ', '\u00a0')}`;
 }
 
 const layers: Readonly<Record<FlightBasis['layer'], string>> = {
@@ -111,13 +107,16 @@ export function apartText({ value, low, high }: Band, units: UnitChoice): string
   const unit = unitOf('setting', units);
   const way = (aside: number) => (aside < 0 ? 'less far' : 'farther');
   if (readsNought(size(value)) && readsNought(size(low)) && readsNought(size(high))) return 'as far to that side as the fletched';
+  if (low < 0 && high > 0 && readsNought(size(value)))
+    return `about as far to that side as the fletched, anything from ${size(low)} ${unit} less to ${size(high)} more`;
   if (low < 0 && high > 0)
     return `${size(value)} ${unit} ${way(value)} to that side than the fletched, anything from ${size(low)} ${unit} less to ${size(high)} more`;
   const [near, far] = value < 0 ? [high, low] : [low, high];
   return `${size(value)} ${unit} ${way(value)} to that side than the fletched, ${size(near)} to ${size(far)}`;
 }
 
-export const noseTitle = (nose: number): string => `A nose ${angleText(nose)} off its path at the loose, bare and fletched`;
+export const noseTitle = (nose: number): string =>
+  `A nose ${angleText(nose).replace('.0', '')} off its path at the loose, bare and fletched`;
 
 export function noseNote(flown: BareFletched, there: BareFletchedAt, units: UnitChoice): string {
   const at = textQuantity(there.distance, 'distance', units);
