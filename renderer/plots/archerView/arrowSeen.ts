@@ -14,6 +14,8 @@ const LEAST_POINT = 15;
 const STEPS = 12;
 /** An eye nearer to the arrow's axis than this looks along it [m]. */
 const ALONG = 5e-4;
+/** The shaft is followed towards the eye as far as this part of its length: there the hands begin [-]. */
+const NEAREST = 0.4;
 
 /**
  * How wide a shaft is seen where the eye over its nock sees it at a slope: half its diameter over the distance ahead.
@@ -23,7 +25,7 @@ export function halfWidthAt({ forward, eyeHeight, diameter }: SeenArrow, tipSlop
   if (eyeHeight < ALONG) return diameter / 2 / forward;
   const elevation = Math.atan(tipSlope) + Math.atan(eyeHeight / forward);
   const [sin, cos] = [Math.sin(elevation), Math.cos(elevation)];
-  const along = (eyeHeight * (cos + slope * sin)) / (sin - slope * cos);
+  const along = Math.max(NEAREST * forward, (eyeHeight * (cos + slope * sin)) / (sin - slope * cos));
   return diameter / 2 / (along * cos + eyeHeight * sin);
 }
 

@@ -6,27 +6,29 @@ import { Figure } from '../../../design/index.ts';
 import { useUnits } from '../../../state/useBench.ts';
 import { chooseInAim, useAimChoice } from '../store.ts';
 import { depthRange } from '../words.ts';
-import type { Aimed } from './derive.ts';
+import { usualDistances, type Aimed } from './derive.ts';
 import { about, holdCell } from './words.ts';
 
 interface Props {
   bundle: Bundle;
   aimed: Aimed;
-  distances: readonly number[];
 }
 
 /** An anchor so near to the one in use is no other one [m]. */
 const ALIKE = 0.005;
 
 /** What another anchor would do: to the point-on distance, and to arrows shot with the hold they have now. */
-export function AnchorChange({ bundle, aimed, distances }: Props) {
+export function AnchorChange({ bundle, aimed }: Props) {
   const units = useUnits();
   const { otherEye } = useAimChoice(bundle.setup.id);
-  const { launches, tipForward } = aimed;
+  const { launches, tipForward, farthest } = aimed;
   const now = launches.value.eyeHeight;
   const usual = usualOther(bundle, now);
   const other = otherEye ?? usual.height;
-  const moved = useMemo(() => anchorMoved(launches, tipForward, other, distances), [launches, tipForward, other, distances]);
+  const moved = useMemo(() => {
+    const distances = usualDistances(units).filter((distance) => distance <= farthest);
+    return anchorMoved(launches, tipForward, other, distances);
+  }, [launches, tipForward, farthest, other, units]);
   return (
     <section className="holds-anchor">
       <h2 className="plate">Another anchor</h2>

@@ -4,7 +4,7 @@ import type { Band } from '../../../../core/model/band.ts';
 import { showQuantity, unitOf, type Use } from '../../../../core/units/index.ts';
 import { useUnits } from '../../../state/useBench.ts';
 import { rangeText } from '../words.ts';
-import { distanceText, type HoldLine } from './derive.ts';
+import { distanceText, same, type HoldLine } from './derive.ts';
 import { holdCell } from './words.ts';
 
 interface Props {
@@ -43,7 +43,7 @@ export function HoldTable({ lines, chosen, onChoose, crawls }: Props) {
         {lines.map((line) => (
           <tr
             key={line.distance}
-            className={line.distance === chosen ? 'answer' : undefined}
+            className={same(line.distance, chosen) ? 'answer' : undefined}
             onClick={() => onChoose(line.distance)}
           >
             <th scope="row">
@@ -52,7 +52,7 @@ export function HoldTable({ lines, chosen, onChoose, crawls }: Props) {
                   type="radio"
                   className="heard"
                   name={name}
-                  checked={line.distance === chosen}
+                  checked={same(line.distance, chosen)}
                   onChange={() => onChoose(line.distance)}
                 />
                 <span className="holds-distance">{distanceText(line, units)}</span>

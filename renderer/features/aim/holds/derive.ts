@@ -70,25 +70,28 @@ export function holdsOf({ launches, tipForward }: Aimed): Holds {
   };
 }
 
-/** The usual distances and the chosen one, and where tip and arrow agree: a line of its own unless a usual distance reads the same. */
-export function holdDistances(
-  pointOn: Result<Band>,
-  chosen: number,
-  units: UnitChoice,
-): { distance: number; pointOn: boolean }[] {
-  const usual = tableDistances(units, chosen);
+/** The usual distances, and where tip and arrow agree: a line of its own unless a usual distance reads the same. */
+export function usualLines(aimed: Aimed, pointOn: Result<Band>, units: UnitChoice): HoldLine[] {
+  const usual = usualDistances(units);
   const on = pointOn.ok ? pointOn.value.value : null;
-  const near =
-    on === null ? null : (usual.find((distance) => Math.abs(distance - on) < 0.5 * factorOf('distance', units)) ?? null);
-  const all = on === null || near !== null ? usual : [...usual, on].sort((a, b) => a - b);
-  return all.map((distance) => ({ distance, pointOn: on !== null && distance === (near ?? on) }));
+  const reads = (distance: number) => on !== null && Math.abs(distance - on) < 0.5 * factorOf('distance', units);
+  const all = on === null || usual.some(reads) ? usual : [...usual, on].sort((a, b) => a - b);
+  return all.map((distance) => lineAt(aimed, distance, reads(distance)));
 }
 
-export function holdLines(aimed: Aimed, distances: readonly { distance: number; pointOn: boolean }[]): HoldLine[] {
-  return distances.map(({ distance, pointOn }) => {
-    const row = holdAt(aimed, distance);
-    return { distance, pointOn, row: row.ok ? row.value : null };
-  });
+/** The distances that the trade shoots. */
+export const usualDistances = (units: UnitChoice): readonly number[] => tableDistances(units, 10 * factorOf('distance', units));
+
+/** Distances that read alike: a yard typed and a yard reckoned may differ in their last digit [m]. */
+export const same = (one: number, other: number): boolean => Math.abs(one - other) < 0.01;
+
+/** The table with one line more in its place, unless that distance is there already. */
+export const withLine = (lines: readonly HoldLine[], line: HoldLine): readonly HoldLine[] =>
+  lines.some(({ distance }) => same(distance, line.distance)) ? lines : [...lines, line].sort((a, b) => a.distance - b.distance);
+
+function lineAt(aimed: Aimed, distance: number, pointOn: boolean): HoldLine {
+  const row = holdAt(aimed, distance);
+  return { distance, pointOn, row: row.ok ? row.value : null };
 }
 
 /** The point of aim for one distance; or why nobody is told one. */

@@ -45,3 +45,11 @@ export function whereItLies({ hold, ground }: HoldRow, units: UnitChoice): strin
   if (hold.value < -BUTT / 2) return 'That is under the butt, on its stand.';
   return 'That is on the butt.';
 }
+
+/** How far a string walker goes down for the distance, so that the tip stands on the centre; null where no crawl does it. */
+export function crawlSentence({ crawl }: HoldRow, units: UnitChoice): string | null {
+  if (crawl === null) return null;
+  const text = textQuantity(crawl.value, 'setting', units, { digits: units.setting === 'mm' ? 0 : 2 });
+  const range = rangeText(crawl, 'setting', units, units.setting === 'mm' ? 0 : 2);
+  return `Or walk ${text} down the string (${range}) and hold the tip on the centre.`;
+}
