@@ -1,0 +1,103 @@
+import type { Bundle } from '../../../../core/model/bundle.ts';
+import { textQuantity } from '../../../../core/units/index.ts';
+import { Choice } from '../../../design/Choice.tsx';
+import { Mark } from '../../../design/Mark.tsx';
+import { useUnits } from '../../../state/useBench.ts';
+import { Clock } from './Clock.tsx';
+import { Facts, type Fact } from './Facts.tsx';
+import type { Given } from './given.ts';
+import { blownOf, type Blown } from './lands.ts';
+import { SliderFigure } from './SliderFigure.tsx';
+import { chooseConditions } from './store.ts';
+import { acrossText, bandText, fromHour, hours, size, stormText, upText, windText } from './words.ts';
+
+const strongestSlid = 12;
+/** What is shown of a wind while the air is still [m/s]. */
+const forInstance = 3;
+
+/** A steady wind: how far it carries the arrow, and how far to hold off. */
+export function WindBlock({ bundle, given, later }: { bundle: Bundle; given: Given; later: Given }) {
+  const units = useUnits();
+  const { setup } = bundle;
+  const storm = stormText(given.windSpeed);
+  const still = later.windSpeed === 0;
+  const windSpeed = still ? forInstance : later.windSpeed;
+  const blown = blownOf(later.launches, later.distance, windSpeed, later.windHour);
+  return (
+    <section className="cond-block">
+      <div className="cond-head">
+        <div>
+          <h2 className="plate">Wind</h2>
+          <Clock
+            hour={given.windHour}
+            blows={given.windSpeed > 0}
+            onHour={(windHour) => chooseConditions(setup.id, { windHour })}
+          />
+        </div>
+        <div>
+          <SliderFigure
+            measure="windSpeed"
+            name="strength"
+            value={given.windSpeed}
+            from={0}
+            to={strongestSlid}
+            step={units.speed === 'm/s' ? 0.5 : 1}
+            onKeep={(to) => chooseConditions(setup.id, { windSpeed: to })}
+            field="conditions.windSpeed"
+          />
+          <Choice
+            name="from"
+            value={String(given.windHour)}
+            options={hours.map((text, hour) => ({ value: String(hour), text }))}
+            onKeep={(hour) => chooseConditions(setup.id, { windHour: Number(hour) })}
+            hint="By the clock, with the target at 12."
+            field="conditions.windHour"
+          />
+        </div>
+      </div>
+      {given.windSpeed > 0 && <p className="note">{windText(given.windSpeed)}</p>}
+      {storm !== null && (
+        <p className="cond-storm">
+          <Mark level="caution" /> {storm}
+        </p>
+      )}
+      {still && (
+        <p className="cond-said">
+          Still air: nothing to allow. For instance {textQuantity(forInstance, 'speed', units)} {fromHour(later.windHour)}:
+        </p>
+      )}
+      {blown.ok ? (
+        <>
+          <Facts facts={facts(blown.value, later)} />
+          <p className="note">A steady wind. What it does to the arrow’s heading as it leaves the bow is not in it.</p>
+        </>
+      ) : (
+        <p className="note">{blown.problem.sentence}</p>
+      )}
+    </section>
+  );
+
+  function facts({ drift, up, time, lagRule, allow }: Blown, { sightRadius }: Given): readonly Fact[] {
+    const { hold, windage } = allow;
+    return [
+      {
+        name: 'hold off',
+        value: `${size(hold.value, units)} ${hold.value > 0 ? 'right' : 'left'}`,
+        band: bandText(hold, 'across', units),
+        strong: !still,
+      },
+      ...(sightRadius === null
+        ? []
+        : [
+            {
+              name: 'or move the pin',
+              value: `${textQuantity(sightRadius * Math.tan(Math.abs(windage.value)), 'setting', units)} ${windage.value > 0 ? 'left' : 'right'}`,
+            },
+          ]),
+      { name: 'drift, not held off', value: acrossText(drift.value, units), band: bandText(drift, 'across', units) },
+      { name: 'lag rule', value: acrossText(lagRule, units) },
+      { name: 'height', value: upText(up.value, units), band: bandText(up, 'up', units) },
+      { name: 'time of flight', value: textQuantity(time.value, 'time', units, { digits: 2 }) },
+    ];
+  }
+}
