@@ -1,5 +1,5 @@
 import type { CardPaper } from '../papers.ts';
-import { columnWidths, heightOf, type TableSize, widthOf } from '../table.ts';
+import { columnWidths, headHeight, type TableSize, widthOf } from '../table.ts';
 
 /** ISO/IEC 7810, ID-1: what fits a card's pocket [mm]. */
 export const card = { width: 85.6, height: 53.98, edge: 3.2 } as const;
@@ -8,8 +8,10 @@ export const card = { width: 85.6, height: 53.98, edge: 3.2 } as const;
 export const cardHead = 12.6;
 const FOOT = 7.6;
 
-/** Type from what is read in the hand to the least, with its line [mm]. */
-const tableSizes: readonly TableSize[] = [3.3, 3.1, 2.9, 2.7, 2.5, 2.35].map((type) => ({ type, line: 1.38 * type, gap: type }));
+/** Type from what is read in the hand to the least, with its line [mm]; of each the fewest lines of heads first. */
+const tableSizes: readonly TableSize[] = [3.3, 3.1, 2.9, 2.7, 2.5, 2.35].flatMap((type) =>
+  [1, 2, 3].map((headLines) => ({ type, line: 1.38 * type, gap: type, headLines })),
+);
 /** Between two blocks of rows side by side [mm]. */
 const BETWEEN = 5;
 /** Columns stand no farther apart than the eye keeps to its row [mm]. */
@@ -34,7 +36,7 @@ function laidOut(paper: CardPaper, size: TableSize): CardLayout {
   const wide = widthOf(columns, size);
   const room = card.width - 2 * card.edge;
   const across = Math.max(1, Math.floor((room + BETWEEN) / (wide + BETWEEN)));
-  const down = Math.max(1, Math.floor((card.height - cardHead - FOOT - heightOf(0, size)) / size.line));
+  const down = Math.max(1, Math.floor((card.height - cardHead - FOOT - headHeight(paper.head, columns, size)) / size.line));
   const count = Math.max(1, Math.ceil(paper.rows.length / (across * down)));
   // Blocks alike in length: a last one with a single row would look forgotten.
   const blocks = Math.max(1, Math.min(across * count, Math.ceil(paper.rows.length / down)));

@@ -6,7 +6,7 @@ import type { StripPaper } from '../papers.ts';
 import { columnWidths, drawTable, type PrintedTable, widthOf } from '../table.ts';
 import type { PlacedRow, StripPlaces } from './places.ts';
 
-const size = { type: sizes.note, line: 3.7, gap: 2.2 } as const;
+const size = { type: sizes.note, line: 3.7, gap: 2.2, headLines: 1 } as const;
 const BETWEEN = 5;
 
 /** Half of an interval's width: what stands after a plus-or-minus sign. */

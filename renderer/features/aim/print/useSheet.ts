@@ -30,12 +30,12 @@ function useMade(
   { from, to, step }: Span,
 ): { readonly made: Result<Made> | null; readonly working: boolean } {
   const make = makers[kind]?.make;
-  const key = useMemo(() => ({ make, kind, from, to, step }), [make, kind, from, to, step]);
+  const key = useMemo(() => ({ make, kind, span: { from, to, step } }), [make, kind, from, to, step]);
   const [answer, setAnswer] = useState<Answer | null>(null);
   useEffect(() => {
     let wanted = true;
-    const problem = problemOf(key);
-    void (problem === null ? madeOf(makers, key.kind, key) : Promise.resolve(problem)).then((made) => {
+    const problem = problemOf(key.span);
+    void (problem === null ? madeOf(makers, key.kind, key.span) : Promise.resolve(problem)).then((made) => {
       if (wanted) setAnswer({ kind: key.kind, made, key });
     });
     return () => {
