@@ -85,6 +85,12 @@ export function marksHead(view: MarksView, units: UnitChoice): Head {
       note: `It still counts: every reading follows it, and is ${fit.value.wider.toFixed(1)} times as unsure. Shoot it in again, or leave it out.`,
     };
   const count = fit.value.marks.length;
+  const unclear = fit.value.judged.filter(({ verdict, leftOut = false }) => verdict === 'one of these' && !leftOut).length;
+  if (unclear > 0)
+    return {
+      title: `${unclear === count ? 'The' : 'Of the'} ${countWord(count)} marks${unclear === count ? '' : `, ${countWord(unclear)}`} do not go together`,
+      note: `None of them can be blamed by itself, and every reading is ${fit.value.wider.toFixed(1)} times as unsure.`,
+    };
   const marks = `${capital(countWord(count))} mark${count === 1 ? '' : 's'}`;
   const fixed = fixedOf(view);
   const widest = told(rows).reduce((most, { reading }) => Math.max(most, halfOf(reading)), 0);
@@ -119,7 +125,7 @@ function leastSure({ rows, picture, next }: MarksView, units: UnitChoice): strin
 export function verdictText({ judged, mark }: MarkRow): string {
   if (mark !== null && mark.leftOut !== null) return 'left out';
   if (judged === null || judged.verdict === 'alone') return '';
-  return judged.verdict === 'one of these' ? 'one of these' : judged.verdict;
+  return judged.verdict === 'one of these' ? 'one of these is out' : judged.verdict;
 }
 
 /** "Shoot 70 m next: …" */
