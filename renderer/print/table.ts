@@ -63,9 +63,9 @@ export function drawTable(table: PrintedTable, size: TableSize, columns: readonl
   const under = top + headHeight(table.head, columns, size);
   return [
     ...table.head.flatMap((name, i) =>
-      headLines(name, columns[i] ?? 0, size)
-        .toReversed()
-        .map((text, up) => written(text, ends[i] ?? x, under - 0.28 * line - up * HEAD_LINE * line, 'name', HEAD * type, 'end')),
+      headLines(name, columns[i] ?? 0, size).map((text, row, { length }) =>
+        written(text, ends[i] ?? x, under - (0.28 + (length - 1 - row) * HEAD_LINE) * line, 'name', HEAD * type, 'end'),
+      ),
     ),
     stroke(path('M', x, under, 'H', x + wide), weights.inner),
     ...table.rows.flatMap((row, r) => [

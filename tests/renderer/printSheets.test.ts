@@ -183,11 +183,11 @@ describe('The cards', () => {
   });
 
   it('go on to a second one when a first is full, and fill a sheet when many are wanted', () => {
-    const many = { ...card, rows: [...card.rows, ...card.rows], strong: [...card.strong, ...card.strong] };
+    const many = { ...card, rows: Array.from({ length: 5 }, () => card.rows).flat() };
     const cardsOf = (paper: CardPaper, copies: 'one' | 'full') =>
       cuts(drawn(rangeCardSheet(paper, head, pages.A4, { without: [], copies }, null))).length;
     expect(cardsOf(card, 'one')).toBe(1);
-    expect(cardsOf(many, 'one')).toBe(2);
+    expect(cardsOf(many, 'one')).toBe(3);
     expect(cardsOf(card, 'full')).toBe(6);
     const rows = Array.from({ length: 200 }, (_, i) => [String(i + 5), '1', '1', '1', '1']);
     const tooMany = rangeCardSheet({ ...card, rows, strong: [] }, head, pages.A4, { without: [], copies: 'one' }, null);
@@ -198,8 +198,8 @@ describe('The cards', () => {
     const made = drawn(rangeCardSheet(card, head, pages.A4, { without: ['m', 'wind, cm'], copies: 'one' }, null));
     const words = textsOf(made);
     expect(words).toContain('m');
-    expect(words).toContain('5 m off, cm');
-    expect(words).not.toContain('wind, cm');
+    expect(words.join(' ')).toContain('5 m off, cm');
+    expect(words.join(' ')).not.toContain('wind');
   });
 
   it('say so when there is nothing to print', () => {
