@@ -4,12 +4,12 @@ import { exampleBundle } from '../../core/model/example.ts';
 import { defaultPreferences, type UnitChoice } from '../../core/model/preferences.ts';
 import { aimPicture, type AimPicture } from '../../renderer/features/aim/derive.ts';
 import { tableDistances } from '../../renderer/features/aim/distances.ts';
-import type { AimChoice } from '../../renderer/features/aim/store.ts';
+import type { FlownChoice } from '../../renderer/features/aim/store.ts';
 import { basis, headline, holdSentence, overLine, readingAt } from '../../renderer/features/aim/words.ts';
 
 const { units } = defaultPreferences;
 const yards: UnitChoice = { ...units, distance: 'yd' };
-const untouched: Pick<AimChoice, 'setFor' | 'aimAt'> = { setFor: null, aimAt: null };
+const untouched: FlownChoice = { setFor: null };
 
 const withSetup = (settings: Partial<Bundle['setup']['settings']>, form: Partial<Bundle['setup']['form']> = {}): Bundle => ({
   ...exampleBundle,
@@ -20,7 +20,7 @@ const withSetup = (settings: Partial<Bundle['setup']['settings']>, form: Partial
   },
 });
 
-function pictureOf(bundle: Bundle, choice: Pick<AimChoice, 'setFor' | 'aimAt'> = untouched, inUnits = units): AimPicture {
+function pictureOf(bundle: Bundle, choice: FlownChoice = untouched, inUnits = units): AimPicture {
   const picture = aimPicture(bundle, choice, inUnits);
   if (!picture.ok) throw new Error(picture.problem.sentence);
   return picture.value;
@@ -75,7 +75,7 @@ describe('the words of the Aim screen', () => {
 
 describe('the picture of the Aim screen', () => {
   it('meets the line of sight at the distance it is set for, whatever the speed is', () => {
-    const picture = pictureOf(withSetup({}), { setFor: 40, aimAt: null });
+    const picture = pictureOf(withSetup({}), { setFor: 40 });
     const row = picture.rows.find((one) => one.chosen);
     expect(row?.distance).toBe(40);
     for (const end of ['low', 'value', 'high'] as const) expect(row?.figures?.height[end]).toBeCloseTo(0, 5);
@@ -88,23 +88,9 @@ describe('the picture of the Aim screen', () => {
     expect(rows.filter(({ distance }) => distance <= setFor).every(({ figures }) => figures !== null)).toBe(true);
   });
 
-  it('holds under the centre inside the point-on distance and over it beyond (common practice)', () => {
-    const bundle = withSetup({ arrowSpeed: 55 }, { aiming: 'none', eyeHeight: 0.06 });
-    const { withoutSight } = pictureOf(bundle);
-    const pointOn = withoutSight.pointOn.ok ? withoutSight.pointOn.value : null;
-    expect(pointOn).not.toBeNull();
-    if (pointOn === null) return;
-    const holdAt = (aimAt: number) => {
-      const { hold } = pictureOf(bundle, { setFor: null, aimAt }).withoutSight;
-      return hold.ok ? hold.value.hold : null;
-    };
-    expect(holdAt(pointOn.low / 2)?.high).toBeLessThan(0);
-    expect(holdAt(pointOn.high + 15)?.low).toBeGreaterThan(0);
-  });
-
-  it('says no point of aim without the eye height or the arrow’s length, but draws the flight', () => {
+  it('says no point-on distance without the eye height or the arrow’s length, but draws the flight', () => {
     const noEye = pictureOf(withSetup({}, { eyeHeight: null }));
-    expect(noEye.withoutSight.hold).toMatchObject({ ok: false, problem: { field: 'eyeHeight' } });
+    expect(noEye.withoutSight.pointOn).toMatchObject({ ok: false, problem: { field: 'eyeHeight' } });
     const noLength = pictureOf({ ...withSetup({ arrowSpeed: 55 }), arrowSet: { ...exampleBundle.arrowSet, length: null } });
     expect(noLength.withoutSight.pointOn).toMatchObject({ ok: false, problem: { field: 'arrowLength' } });
     expect(noLength.rows.length).toBeGreaterThan(0);

@@ -65,7 +65,7 @@ const basisOf = (bundle: Bundle, air: AirGiven | null = null) => {
   return basis.value;
 };
 const pictureOf = (bundle: Bundle, air: AirGiven | null = null) => {
-  const picture = aimPicture(bundle, { setFor: 50, aimAt: null, air }, units);
+  const picture = aimPicture(bundle, { setFor: 50, air }, units);
   if (!picture.ok) throw new Error(picture.problem.sentence);
   return picture.value;
 };

@@ -37,7 +37,7 @@ interface Case {
 const cases: Case[] = speeds.flatMap((speed) =>
   [8, 10, 18, 25, 30, 43, 50, 60, 70, 90].flatMap((setFor) =>
     [metres, yards].flatMap((units) => {
-      const picture = aimPicture(shot(speed), { setFor, aimAt: null }, units);
+      const picture = aimPicture(shot(speed), { setFor }, units);
       if (!picture.ok || setFor > farthestOffered(picture.value.basis.speed, picture.value.basis.drag)) return [];
       const data = flightData(picture.value, farEndFor(setFor, units), 'band: speed and drag', setFor % 20 === 10);
       return [{ name: `${speed ?? 'estimated'} m/s set for ${setFor} m in ${units.distance}`, data, units }];

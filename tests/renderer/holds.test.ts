@@ -118,6 +118,16 @@ describe('the lines of the table', () => {
   });
 });
 
+describe('both sides of the point-on distance (common practice)', () => {
+  it('hold under the centre inside it and over the centre beyond, with the whole band', () => {
+    const aimed = aimedFor(bare(0.06));
+    const { pointOn } = holdsOf(aimed);
+    if (!pointOn.ok) throw new Error(pointOn.problem.sentence);
+    expect(rowAt(aimed, pointOn.value.low / 2).hold.high).toBeLessThan(0);
+    expect(rowAt(aimed, pointOn.value.high + 10).hold.low).toBeGreaterThan(0);
+  });
+});
+
 describe('a millimetre of eye height', () => {
   // Similar triangles: a millimetre at the nock is as many at the target as the tip goes into the distance.
   it('sends the arrow higher by about the distance over the arrow’s length', () => {

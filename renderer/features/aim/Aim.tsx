@@ -21,7 +21,8 @@ function AimOf({ bundle }: { bundle: Bundle }) {
   const units = useUnits();
   const findings = useFindings();
   const choice = useAimChoice(bundle.setup.id);
-  const picture = useMemo(() => aimPicture(bundle, choice, units), [bundle, choice, units]);
+  const { setFor, air } = choice;
+  const picture = useMemo(() => aimPicture(bundle, { setFor, air }, units), [bundle, setFor, air, units]);
 
   if (dependentsStopped(findings)) return <Stopped stops={findings.filter((finding) => finding.level === 'stop')} />;
   if (picture.ok) return <AimView bundle={bundle} picture={picture.value} />;

@@ -14,11 +14,10 @@ import {
 import type { Bundle } from '../../../core/model/bundle.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import { ok, type Result } from '../../../core/model/problem.ts';
-import { factorOf } from '../../../core/units/index.ts';
 import { farEndFor, tableDistances } from './distances.ts';
 import { withoutSight, type WithoutSight } from './holds/holds.ts';
 import { planOn, setForOf, targetDrop } from './plan.ts';
-import type { AimChoice, FlownChoice } from './store.ts';
+import type { FlownChoice } from './store.ts';
 
 /** Flown at least this far, so that the axis can stand still while the target is moved nearer [m]. */
 const LEAST_FLOWN = 200;
@@ -42,18 +41,13 @@ export interface AimPicture {
   readonly withoutSight: WithoutSight;
 }
 
-/** Flight, table and points of aim of a set-up, for the chosen distances; or what is missing. */
-export function aimPicture(
-  bundle: Bundle,
-  choice: FlownChoice & Pick<AimChoice, 'aimAt'>,
-  units: UnitChoice,
-): Result<AimPicture> {
+/** Flight, table and point-on distance of a set-up, for the chosen distance; or what is missing. */
+export function aimPicture(bundle: Bundle, choice: FlownChoice, units: UnitChoice): Result<AimPicture> {
   const basis = flightBasis(bundle, choice.air);
   if (!basis.ok) return basis;
   const { speed, eyeHeight, drag } = basis.value;
   const begin = setForOf(bundle, choice, units) as number;
-  const aimAt = choice.aimAt ?? (units.distance === 'm' ? 30 : 30 * factorOf('distance', units));
-  const planned = planOn(bundle, basis.value, begin, tableDistances(units, begin), aimAt);
+  const planned = planOn(bundle, basis.value, begin, tableDistances(units, begin));
   if (!planned.ok) return planned;
 
   const far = Math.max(LEAST_FLOWN, farEndFor(begin, units));
@@ -72,6 +66,6 @@ export function aimPicture(
     setFor: begin,
     down,
     rows,
-    withoutSight: withoutSight(bundle, planned.value, aimAt),
+    withoutSight: withoutSight(bundle, planned.value),
   });
 }

@@ -13,13 +13,7 @@ export const targetDrop = standingEye - goldAboveGround;
 /** A reasonable arrow where its length is not known: only the points of aim need it, and they are then not shown. */
 const anyArrowLength = 0.71;
 
-export function planOn(
-  bundle: Bundle,
-  basis: FlightBasis,
-  setFor: number,
-  distances: readonly number[],
-  aimAt: number,
-): Result<AimPlan> {
+export function planOn(bundle: Bundle, basis: FlightBasis, setFor: number, distances: readonly number[]): Result<AimPlan> {
   return aimPlan({
     speed: basis.speed,
     mass: basis.mass,
@@ -31,7 +25,6 @@ export function planOn(
     arrowLength: bundle.arrowSet.length ?? anyArrowLength,
     distances,
     setFor,
-    aimAt,
   });
 }
 
@@ -41,7 +34,7 @@ export function setForOf(bundle: Bundle, choice: FlownChoice, units: UnitChoice)
   if (!basis.ok) return null;
   if (choice.setFor !== null) return choice.setFor;
   const near = distanceToBegin(basis.value.speed.value, units);
-  const plan = planOn(bundle, basis.value, near, [], near);
+  const plan = planOn(bundle, basis.value, near, []);
   return plan.ok ? beginAt(bundle, plan.value, near, units) : near;
 }
 

@@ -16,11 +16,10 @@ import { holdsTable } from './table.ts';
 import { ViewOfHold } from './ViewOfHold.tsx';
 
 /** The archer's view of one distance beside the table of them all, and what another anchor would change. */
-export function Points({ bundle, picture, aimed }: PartProps & { aimed: Aimed }) {
+export function Points({ bundle, picture, aimed, chosen }: PartProps & { aimed: Aimed; chosen: number }) {
   const units = useUnits();
   const records = useBench((state) => state.records);
   const faceId = groupsOf(records, bundle.setup.id).at(-1)?.context.face ?? '80';
-  const chosen = picture.withoutSight.distance;
   const holds = useMemo(() => holdsOf(aimed), [aimed]);
   const usual = useMemo(() => usualLines(aimed, holds.pointOn, units), [aimed, holds, units]);
   const row = useMemo(() => holdAt(aimed, chosen), [aimed, chosen]);

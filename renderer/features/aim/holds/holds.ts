@@ -1,14 +1,14 @@
-import type { AimPlan, PlannedHold } from '../../../../core/aim/index.ts';
+import type { AimPlan } from '../../../../core/aim/index.ts';
 import type { Band } from '../../../../core/model/band.ts';
 import type { Bundle } from '../../../../core/model/bundle.ts';
-import { refuse, type Problem, type Result } from '../../../../core/model/problem.ts';
+import type { UnitChoice } from '../../../../core/model/preferences.ts';
+import type { Problem, Result } from '../../../../core/model/problem.ts';
+import { factorOf } from '../../../../core/units/index.ts';
+import type { AimChoice } from '../store.ts';
 
-/** What the archer sees over the tip of the arrow, or why it cannot be said. */
+/** Where tip and arrow agree, or why it cannot be said. */
 export interface WithoutSight {
   readonly pointOn: Result<Band>;
-  readonly distance: number;
-  readonly hold: Result<PlannedHold>;
-  readonly widest: AimPlan['widestGap'];
 }
 
 export const shootsWithoutSight = ({ setup }: Pick<Bundle, 'setup'>): boolean =>
@@ -27,9 +27,11 @@ export function neededForPointsOfAim({ setup, arrowSet }: Bundle): Problem | nul
   return null;
 }
 
-export function withoutSight(bundle: Bundle, plan: AimPlan, distance: number): WithoutSight {
+export function withoutSight(bundle: Bundle, plan: AimPlan): WithoutSight {
   const missing = neededForPointsOfAim(bundle);
-  if (missing === null) return { pointOn: plan.pointOn, distance, hold: plan.pointOfAim, widest: plan.widestGap };
-  const no = refuse(missing.code, missing.sentence, missing.field);
-  return { pointOn: no, distance, hold: no, widest: no };
+  return { pointOn: missing === null ? plan.pointOn : { ok: false, problem: missing } };
 }
+
+/** The distance of the one point of aim: the chosen one, else one that every butt stands at [m]. */
+export const aimAtOf = (choice: Pick<AimChoice, 'aimAt'>, units: UnitChoice): number =>
+  choice.aimAt ?? 30 * factorOf('distance', units);
