@@ -58,7 +58,9 @@ function Readings({ basis }: { basis: FlightBasis }) {
           <th scope="col">at</th>
           <th scope="col">read, {unit}</th>
           <th scope="col">others say</th>
-          <th scope="col" aria-label="verdict" />
+          <th scope="col">
+            <span className="heard">whether it fits</span>
+          </th>
         </tr>
       </thead>
       <tbody>

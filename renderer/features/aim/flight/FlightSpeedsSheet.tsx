@@ -3,7 +3,6 @@ import { alongNotes, dragAlong } from '../../../../core/flight/index.ts';
 import type { Bundle } from '../../../../core/model/bundle.ts';
 import { MOST_READINGS } from '../../../../core/model/readings.ts';
 import type { TableRead } from '../../../../core/tables/index.ts';
-import { textQuantity } from '../../../../core/units/index.ts';
 import { EntrySheet, EntryTable, isBlank, PasteTable, TableFates, withSpare } from '../../../design/entry/index.ts';
 import { useUnits } from '../../../state/useBench.ts';
 import { useEdits } from '../../../state/useEdits.ts';
@@ -28,12 +27,10 @@ export function FlightSpeedsSheet({ bundle, onClose }: { bundle: Bundle; onClose
   const { speeds, rowOf, wrong } = flightSpeedsOf(rows, units);
   const count = speeds.length;
   const along = count < 2 ? null : dragAlong(speeds);
-  const remarks = (row: number): readonly string[] => {
-    const odd = along?.ok === true ? along.value.readings[rowOf.indexOf(row)] : undefined;
-    return odd?.verdict === 'does not fit' && odd.expected !== null
-      ? [`Does not fit: the others say ${textQuantity(odd.expected, 'speed', units)} there.`]
+  const remarks = (row: number): readonly string[] =>
+    along?.ok === true && along.value.inconsistent !== null && rowOf[along.value.inconsistent] === row
+      ? ['Does not fit the others.']
       : [];
-  };
   const said = along === null ? [] : along.ok ? alongNotes(along.value, units) : [along.problem.sentence];
   const onRead = (text: string) => {
     const table = flightSpeedsFromTable(text, units);
