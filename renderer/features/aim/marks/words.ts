@@ -144,7 +144,7 @@ export function tableNote({ picture: { scale, assumed, fit }, spread }: MarksVie
   const unit = assumed.unit ? ' One unit of the scale is taken as 1 mm until somebody gives it.' : '';
   const grows = assumed.grows ? ` Its numbers are taken to grow ${way}.` : '';
   const arrows = spread === null ? ' An arrow’s own scatter is taken as usual: shoot groups, and the archer’s own is used.' : '';
-  return `Bold: shot in, and fields to type in. 95 %: where the mark of six arrows will lie. Amber: six arrows there would make it twice as sure.${unit}${grows}${arrows}`;
+  return `Bold: shot in, and fields to type in. 95 %: where the mark of six arrows will lie. Amber: six arrows shot in there would narrow it by a quarter or more.${unit}${grows}${arrows}`;
 }
 
 export function lineNote({ picture }: MarksView, units: UnitChoice): string {

@@ -178,11 +178,20 @@ describe('Small things about marks', () => {
     expect(() => onFace(0.001, 50, 0)).toThrow(RangeError);
   });
 
-  // By hand: one arrow scatters 1.5 mrad × 0.85 m = 1.275 mm on the bar, six 0.5205, with 0.25 mm of setting 0.5774; twice 1.96 times that is 2.263 mm.
-  it('are weak when six arrows would make them twice as sure', () => {
-    const fit = valueOf(fitMarks(exampleMarks, exampleScale, examplePriors));
-    expect(isWeak({ value: 50, low: 47.75, high: 52.25 }, fit)).toBe(false);
-    expect(isWeak({ value: 50, low: 47.72, high: 52.28 }, fit)).toBe(true);
+  // The promise is kept by shooting: a fit with one more mark where it is expected has an interval that is narrower by a quarter, or not.
+  it('are weak when six arrows shot in there would narrow them by a quarter', () => {
+    const fit = valueOf(fitMarks(exampleMarks.slice(0, 2), exampleScale, examplePriors));
+    const verdicts = [10, 18, 25, 30, 40, 50, 60, 70, 80].map((distance) => {
+      const reading = readingAt(fit, distance) ?? { value: NaN, low: NaN, high: NaN };
+      const more = valueOf(fitMarks([...fit.marks, { distance, reading: reading.value }], exampleScale, examplePriors));
+      const then = readingAt(more, distance) ?? reading;
+      const narrowed = (then.high - then.low) / more.wider / ((reading.high - reading.low) / fit.wider);
+      // Where the bend of the model matters, a hair either way.
+      if (Math.abs(narrowed - 0.75) > 0.01) expect(isWeak(reading, fit), `${distance} m`).toBe(narrowed < 0.75);
+      return isWeak(reading, fit);
+    });
+    expect(new Set(verdicts)).toEqual(new Set([true, false]));
+    expect(isWeak({ value: 50, low: 49.9, high: 50.1 }, { ...fit, wider: 3.1 })).toBe(true);
   });
 
   it('move by the move and are as unsure as both together', () => {
