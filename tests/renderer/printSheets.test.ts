@@ -125,9 +125,7 @@ describe('The sheet of strips', () => {
 
   it('is stuck on by a mark that was shot, near its middle', () => {
     const words = textsOf(drawn(sheets.strip())).join(' ');
-    expect(words).toMatch(
-      /Set the sight to 7\d\.\d, a mark that was shot\. Stick the strip on, arrow up, with its line for 50 m at the pin\./,
-    );
+    expect(words).toMatch(/Set the sight to 7\d\.\d\. Stick the strip on, arrow up, with its line for 50 m at the pin\./);
   });
 
   it('has only the widths that were chosen, and refuses none at all', () => {

@@ -6,7 +6,7 @@ export const card = { width: 85.6, height: 53.98, edge: 3.2 } as const;
 
 /** Head and foot of a card [mm]. */
 export const cardHead = 12.6;
-const FOOT = 7.6;
+const FOOT = 8.3;
 
 /** Type from what is read in the hand to the least, with its line [mm]; of each the fewest lines of heads first. */
 const tableSizes: readonly TableSize[] = [3.3, 3.1, 2.9, 2.7, 2.5, 2.35].flatMap((type) =>

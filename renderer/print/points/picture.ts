@@ -5,6 +5,8 @@ import { arrowhead, dot, filled, path, ring, stroke, weights } from '../ink.ts';
 
 /** A butt is at least this wide and high, and its middle is the face's [m]: World Archery rule book. */
 const BUTT = 1.24;
+/** The tip of the arrow, as it is drawn [mm]. */
+const TIP = 2.6;
 /** White over the highest and under the lowest thing drawn [m]. */
 const ROOM = 0.12;
 /** Near distances are not drawn larger than this [mm per m]. */
@@ -27,10 +29,12 @@ interface PointPicture {
 /** Target and point of aim in their true proportions, in a row of a height. */
 export function pointPicture(holdM: number, face: Face, height: number): PointPicture {
   const highest = Math.max(BUTT / 2, holdM) + ROOM;
-  const lowest = Math.min(-goldAboveGround, holdM - ROOM) - ROOM / 2;
-  const scale = Math.min(LARGEST, height / (highest - lowest));
+  const ground = goldAboveGround + ROOM / 2;
+  // Under the place that it points to there is the tip itself, as large at every scale.
+  const scale = Math.min(LARGEST, height / (highest + ground), (height - TIP) / (highest - Math.min(holdM, 0)));
+  const high = scale * highest + Math.max(scale * ground, TIP - scale * holdM);
   // What is small stands in the middle of its row.
-  const above = (height - scale * (highest - lowest)) / 2;
+  const above = (height - high) / 2;
   const y = (metres: number) => above + scale * (highest - metres);
   const rings: number[] = [];
   for (const { points, radius } of face.rings)
@@ -82,7 +86,7 @@ export function drawPicture(picture: PointPicture, middle: number): XmlNode[] {
           arrowhead(aside, centreY, tipY > centreY ? 'up' : 'down'),
           arrowhead(aside, tipY, tipY > centreY ? 'down' : 'up'),
         ]),
-    stroke(path('M', middle, tipY, 'l', -1, 2.6, 'h', 2, 'Z'), 0.5, { stroke: '#ffffff', 'stroke-linejoin': 'round' }),
-    filled(path('M', middle, tipY, 'l', -1, 2.6, 'h', 2, 'Z'), { 'data-tip': 'yes' }),
+    stroke(path('M', middle, tipY, 'l', -1, TIP, 'h', 2, 'Z'), 0.5, { stroke: '#ffffff', 'stroke-linejoin': 'round' }),
+    filled(path('M', middle, tipY, 'l', -1, TIP, 'h', 2, 'Z'), { 'data-tip': 'yes' }),
   ];
 }

@@ -22,6 +22,8 @@ const FOOT = 8.4;
 const PICTURED = 17;
 const PLAIN = 8.4;
 
+/** White over and under a picture [mm]. */
+const ABOVE = 1.3;
 /** The upright middle of the pictures, and where the words begin [mm]. */
 const MIDDLE = 32;
 const WORDS = 46;
@@ -38,7 +40,15 @@ function drawRow(row: PointRow, paper: PointPaper, options: PointOptions, high: 
     written(row.hold, x, base - 1.1, 'strong', 3.4),
     written(shortened(beside, room, sizes.small, 'note'), x, base + 2.2, 'note', sizes.small),
     ...(ground === null ? [] : [written(shortened(ground, room, sizes.small, 'text'), x, base + 5.4, 'text', sizes.small)]),
-    ...(options.pictures ? drawPicture(pointPicture(row.holdM, paper.face, high - 1.6), MIDDLE) : []),
+    ...(options.pictures
+      ? [
+          xml(
+            'g',
+            { transform: `translate(0 ${ABOVE})` },
+            drawPicture(pointPicture(row.holdM, paper.face, high - 2 * ABOVE), MIDDLE),
+          ),
+        ]
+      : []),
     stroke(path('M', edge, high, 'H', width - edge), weights.construction, { stroke: '#999999' }),
   ];
 }

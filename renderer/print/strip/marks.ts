@@ -1,7 +1,7 @@
 import { touches, type Box } from '../../plots/boxes.ts';
 import { label, type Label } from '../../plots/labels.ts';
 import type { PlacedRow } from './places.ts';
-import { thinned } from './thinned.ts';
+import { type Reach, thinned } from './thinned.ts';
 
 /** Where things stand across a strip [mm]. */
 export interface StripWidth {
@@ -65,16 +65,29 @@ function rank({ known, label: text }: PlacedRow): number {
   return 1 + (([50, 10, 5, 2, 1].findIndex((step) => figure % step === 0) + 6) % 6);
 }
 
+const around =
+  (high: number): Reach =>
+  ({ at }) => ({ upper: at - high / 2, lower: at + high / 2 });
+
+/** A label, and of a weak row its interval. */
+function lettered(factor: number): Reach {
+  const label = around((TYPE + AIR) / factor);
+  return (row) => {
+    const { upper, lower } = label(row);
+    const air = AIR / factor;
+    return row.weak ? { upper: Math.min(upper, row.upper - air), lower: Math.max(lower, row.lower + air) } : { upper, lower };
+  };
+}
+
 /** A strip of a width, `factor` times true size. */
 export function stripMarks(placed: readonly PlacedRow[], place: StripWidth, factor: number): StripMarks {
   const first = placed[0]?.at ?? 0;
   const y = (at: number) => HEAD + factor * (at - first);
   const height = y(placed.at(-1)?.at ?? 0) + TAIL;
-  const onPaper = placed.map((row) => ({ ...row, at: factor * row.at }));
   const known = new Set(placed.filter((row) => row.known).map(({ distance }) => distance));
-  const fine = thinned(onPaper, LEAST_LINES);
+  const fine = thinned(placed, around(LEAST_LINES / factor));
   const ruled = new Set([...known, ...fine.rows.map(({ distance }) => distance)]);
-  const named = new Set([...known, ...thinned(onPaper, TYPE + AIR, fine.stepOf).rows.map(({ distance }) => distance)]);
+  const named = new Set([...known, ...thinned(placed, lettered(factor), fine.stepOf).rows.map(({ distance }) => distance)]);
 
   const labels: Label[] = [];
   const weak: StripInterval[] = [];

@@ -40,7 +40,7 @@ function howTo(paper: StripPaper, places: StripPlaces, factor: number): string[]
     'Lay the sheet against the bar: its own scale must agree. Cut out the strip that is as wide as the bar allows, along its outline.',
     by === undefined
       ? ''
-      : `Set the sight to ${by.reading.value.toFixed(paper.digits).replace('-', '\u2212')}${by.known ? ', a mark that was shot' : ''}. Stick the strip on, arrow up, with its line for ${line} at the pin.`,
+      : `Set the sight to ${by.reading.value.toFixed(paper.digits).replace('-', '\u2212')}. Stick the strip on, arrow up, with its line for ${line} at the pin.`,
   ].filter((step) => step !== '');
 }
 
