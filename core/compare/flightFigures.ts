@@ -1,7 +1,6 @@
-import { pointOnDistance, setSight, type Launch } from '../aim/index.ts';
+import { flightBasis, pointOnDistance, setSight, type Launch } from '../aim/index.ts';
 import { arrowMass, pointBeyondShaft } from '../arrow/index.ts';
 import { setupSpeed, type ArrowSpeed } from '../bow/index.ts';
-import { airDensity, dragBand } from '../flight/index.ts';
 import type { Bundle } from '../model/bundle.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import type { Result } from '../model/problem.ts';
@@ -50,7 +49,9 @@ export function flightFigures(bundle: Bundle, units: UnitChoice): readonly Doubt
   if (!mass.ok) return none(mass.problem.sentence);
 
   const { eyeHeight } = setup.form;
-  const drag = arrowSet.diameter === null ? null : dragBand(arrowSet.diameter, mass.value.mass, airDensity());
+  const basis = flightBasis(bundle);
+  const ownDrag = basis.ok && basis.value.dragFrom === 'speeds';
+  const drag = basis.ok && (ownDrag || arrowSet.diameter !== null) ? basis.value.drag : null;
   const at = (v: number, k: number): Launch => ({ speed: v, k, eyeHeight: eyeHeight ?? USUAL_EYE });
   // An estimate errs alike for every arrow of one archer with one bow; a chronograph errs anew each time.
   const speedName =
@@ -78,7 +79,8 @@ export function flightFigures(bundle: Bundle, units: UnitChoice): readonly Doubt
     const add = (name: string, moved: number | string) =>
       typeof moved === 'number' && moved !== value && doubts.set(name, moved - value);
     add(speedName, read(plan.key, at(speed.value.high, k)));
-    add('drag', read(plan.key, at(speed.value.value, kHigh)));
+    // The coefficient of others is the same unknown for every arrow; a drag that was measured errs by itself.
+    add(ownDrag ? `${setup.id} ${arrowSet.id} drag` : 'drag', read(plan.key, at(speed.value.value, kHigh)));
     return { ...plan, value, half: halfOf(doubts), note: notes[plan.key], doubts };
   });
 }
