@@ -83,7 +83,7 @@ export function archerViewMarks(
   const farthest = width - edge - lane - APART.beyond - APART.bowWidth;
   const bow = { x: Math.min(ahead + beside + APART.bow, farthest), width: APART.bowWidth };
   const interval = {
-    x: held.x + (arrow === null ? 12 : arrow.half + 8),
+    x: arrow === null ? held.x - PIN : held.x + arrow.half + 8,
     low: centre.y - data.up.low * per,
     high: centre.y - data.up.high * per,
   };
