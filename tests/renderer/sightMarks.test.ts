@@ -128,7 +128,7 @@ describe('The words of the marks', () => {
       stringFitted: '2026-03-01',
     });
     const view = viewOf([mark(18, read(18), then), mark(50, read(50), then)], now);
-    expect(marksHead(view, units).title).toBe('All two marks are no longer proven');
+    expect(marksHead(view, units).title).toBe('Both marks are no longer proven');
     expect(view.picture.unproven[0]?.changes.map((change) => changeText(change, units, exampleNow))).toEqual([
       'Measured speed: 187 ft/s then, 180 ft/s now',
       'Strands: 16 then, 18 now',

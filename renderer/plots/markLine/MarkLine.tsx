@@ -2,12 +2,23 @@ import { useMemo } from 'react';
 import { Exportable } from '../../export/index.ts';
 import { useSize } from '../../design/index.ts';
 import { Lettered } from '../Lettered.tsx';
-import { markLineMarks, type MarkLineData } from './marks.ts';
+import { ReadAlong } from '../readAlong/ReadAlong.tsx';
+import type { Said } from '../readAlong/words.ts';
+import { markLineFrame, markLineMarks, type MarkLineData } from './marks.ts';
 import { markLineTable } from './table.ts';
 import './markLine.css';
 
-/** The known marks off the fitted line, with the line's 95 %. */
-export function MarkLine({ data, title, note, sentence }: { data: MarkLineData; title: string; note: string; sentence: string }) {
+interface Props {
+  data: MarkLineData;
+  title: string;
+  note: string;
+  sentence: string;
+  /** What is read at a distance [m]. */
+  says(distance: number): Said;
+}
+
+/** The known marks off the fitted line, with the line's 95 %; what the sight reads anywhere follows pointer and keys. */
+export function MarkLine({ data, title, note, sentence, says }: Props) {
   const [place, room] = useSize();
   const width = Math.max(220, Math.floor(room?.width ?? 520));
   const marks = useMemo(() => markLineMarks(data, width), [data, width]);
@@ -16,7 +27,19 @@ export function MarkLine({ data, title, note, sentence }: { data: MarkLineData; 
       <h2 className="plate">{title}</h2>
       <p className="note">{note}</p>
       <Exportable of="known marks" title={title} note={note} sentence={sentence} table={() => markLineTable(data)}>
-        <svg width={width} height={marks.height} role="img" aria-label={sentence}>
+        <ReadAlong
+          width={width}
+          height={marks.height}
+          sentence={sentence}
+          name="Read the sight at a distance"
+          window={{ left: marks.left, right: marks.right, top: markLineFrame.top, bottom: marks.axisY }}
+          x={marks.x}
+          from={data.line[0]?.distance ?? 0}
+          to={data.line.at(-1)?.distance ?? 1}
+          step={data.distanceFactor}
+          rest={data.known[0]?.distance ?? 0}
+          says={says}
+        >
           {marks.up.map(({ y, label }) => (
             <g key={y}>
               <path className="grid" d={`M${marks.left} ${y}H${marks.right}`} />
@@ -41,7 +64,7 @@ export function MarkLine({ data, title, note, sentence }: { data: MarkLineData; 
               <path key={i} className="left-out-mark" d={`M${x - 4} ${y - 4}l8 8M${x - 4} ${y + 4}l8 -8`} />
             ),
           )}
-        </svg>
+        </ReadAlong>
       </Exportable>
     </div>
   );

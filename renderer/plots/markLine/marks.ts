@@ -1,4 +1,4 @@
-import { area, line, scaleLinear } from 'd3';
+import { area, line, scaleLinear, type ScaleLinear } from 'd3';
 import { label, type Label } from '../labels.ts';
 import { signed } from '../signed.ts';
 import { textWidth } from '../textWidth.ts';
@@ -20,7 +20,7 @@ export interface MarkLineData {
   readonly unit: string;
 }
 
-export const markLineFrame = { height: 136, top: 10, axis: 24, right: 16, lane: 6 } as const;
+export const markLineFrame = { height: 150, top: 24, axis: 24, right: 16 } as const;
 const SIZE = 12;
 
 export interface MarkLineMarks {
@@ -30,6 +30,7 @@ export interface MarkLineMarks {
   readonly right: number;
   readonly axisY: number;
   readonly zero: number;
+  readonly x: ScaleLinear<number, number>;
   readonly up: readonly { readonly y: number; readonly label: Label }[];
   readonly across: readonly Tick[];
   readonly band: string;
@@ -68,6 +69,7 @@ export function markLineMarks(data: MarkLineData, width: number): MarkLineMarks 
     right,
     axisY,
     zero: y(0),
+    x,
     up: shown.map(({ tick, text }) => ({ y: y(tick), label: label(text, left - 8, y(tick) + 4, 'end', 'text', SIZE) })),
     across: ticksAcross(x, { factor: data.distanceFactor, symbol: data.distanceUnit }, axisY, width),
     band:

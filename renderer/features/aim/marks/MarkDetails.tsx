@@ -112,7 +112,7 @@ export function MarkDetails({ mark, onClose }: { mark: SightMark; onClose(): voi
         </div>
       </div>
       <div className="row">
-        <label htmlFor={id}>why it is left out</label>
+        <label htmlFor={id}>{out ? 'why it is left out' : 'a reason to leave it out'}</label>
         <div className="row-value">
           <input
             ref={reasonField}

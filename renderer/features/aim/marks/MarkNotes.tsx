@@ -20,13 +20,16 @@ const fields: Readonly<Record<string, string>> = {
 export function MarkNotes({ view }: { view: MarksView }) {
   const { fit, scale } = view.picture;
   if (fit === null) return null;
-  const notes: readonly Problem[] = fit.ok ? fit.value.notes : [fit.problem];
+  // A mark that does not fit is why they miss one another: it is said once.
+  const all: readonly Problem[] = fit.ok ? fit.value.notes : [fit.problem];
+  const notes = all.filter(({ code }) => code !== 'wider' || !all.some((other) => other.code === 'does-not-fit'));
+  const isQuiet = (code: string) => fit.ok && (quiet.has(code) || (code === 'wider' && fit.value.wider < PLAIN));
   if (notes.length === 0 && view.otherScale === null) return null;
   return (
     <div className="marks-notes" role="status">
       {notes.map(({ code, sentence, field }) => (
-        <p key={code + sentence} className={fit.ok && quiet.has(code) ? 'note' : 'caution-text'}>
-          {!(fit.ok && quiet.has(code)) && <Mark level="caution" />} {sentence}
+        <p key={code + sentence} className={isQuiet(code) ? 'note' : 'caution-text'}>
+          {!isQuiet(code) && <Mark level="caution" />} {sentence}
           {code === 'off-bar' && (
             <>
               {' '}
@@ -45,6 +48,9 @@ export function MarkNotes({ view }: { view: MarksView }) {
     </div>
   );
 }
+
+/** Marks miss one another by so much now and then. */
+const PLAIN = 2.5;
 
 /** Good to know, and nothing to see to. */
 const quiet: ReadonlySet<string> = new Set(['one-mark', 'one-distance', 'turning']);

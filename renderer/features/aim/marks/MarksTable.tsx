@@ -1,7 +1,8 @@
 import { useState } from 'react';
 import type { Bundle } from '../../../../core/model/bundle.ts';
 import type { Id } from '../../../../core/model/common.ts';
-import { showQuantity, unitOf } from '../../../../core/units/index.ts';
+import type { UnitChoice } from '../../../../core/model/preferences.ts';
+import { factorOf, showQuantity, unitOf } from '../../../../core/units/index.ts';
 import { useBenchApi, useUnits } from '../../../state/useBench.ts';
 import type { MarkRow, MarksView } from './derive.ts';
 import { correctMark, shotInAgain } from './edits.ts';
@@ -26,13 +27,13 @@ export function MarksTable({ bundle, view }: { bundle: Bundle; view: MarksView }
             <th scope="col">mark</th>
             <th scope="col">95 %</th>
             <th scope="col">on the face, {unitOf('drop', units)}</th>
-            <th scope="col" colSpan={2}>
+            <th scope="col" colSpan={2} className="marks-verdict">
               beside the others
             </th>
           </tr>
         </thead>
         <tbody>
-          <NextMark setupId={bundle.setup.id} />
+          <NextMark setupId={bundle.setup.id} first={rows.length === 0} />
           {rows.map((row, i) => (
             <Row
               key={row.mark?.id ?? `${row.distance}`}
@@ -48,6 +49,10 @@ export function MarksTable({ bundle, view }: { bundle: Bundle; view: MarksView }
     </>
   );
 }
+
+/** In line with the others: one decimal below ten. */
+const faceText = (height: number, units: UnitChoice): string =>
+  showQuantity(height, 'drop', units, { digits: height < 10 * factorOf('drop', units) ? 1 : 0 }).figure;
 
 interface RowProps {
   row: MarkRow;
@@ -99,7 +104,7 @@ function Row({ row, again, view: { picture }, onDetails }: RowProps) {
         <>
           <td>{readText(reading.value, picture.scale)}</td>
           <td className="marks-half">{halfText(reading, picture.scale)}</td>
-          <td className="marks-half">{onFace === null ? '' : showQuantity(onFace, 'drop', units).figure}</td>
+          <td className="marks-half">{onFace === null ? '' : faceText(onFace, units)}</td>
         </>
       )}
       <td className={wrong ? 'marks-verdict caution-text' : 'marks-verdict'}>{verdictText(row)}</td>

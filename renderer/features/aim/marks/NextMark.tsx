@@ -11,7 +11,7 @@ interface Wrong {
 }
 
 /** Where the next mark is typed: a distance and what the sight reads there. Enter or Tab keeps the two; what cannot be kept stays. */
-export function NextMark({ setupId }: { setupId: Id }) {
+export function NextMark({ setupId, first }: { setupId: Id; first: boolean }) {
   const bench = useBenchApi();
   const units = useUnits();
   const desk = useDesk(setupId);
@@ -87,8 +87,10 @@ export function NextMark({ setupId }: { setupId: Id }) {
   return (
     <>
       <tr className="marks-next">
-        <td>{input('distance', 'Distance of the next mark', 'distance')}</td>
-        <td>{input('reading', 'What the sight reads there', 'reading')}</td>
+        <td>
+          {input('distance', 'Distance of the next mark', first ? `e.g. ${units.distance === 'm' ? '18 m' : '20 yd'}` : 'next')}
+        </td>
+        <td>{input('reading', 'What the sight reads there', first ? 'e.g. 38.5' : 'reading')}</td>
         <td colSpan={6} className="marks-how">
           {wrong === null && 'Enter keeps the two.'}
         </td>

@@ -17,7 +17,7 @@ import { setDesk } from './store.ts';
 import { StripBeside } from './StripBeside.tsx';
 import { Unproven } from './Unproven.tsx';
 import { useMarks } from './useMarks.ts';
-import { farText, lineNote, lineSentence, marksHead, nextText, tableNote } from './words.ts';
+import { farText, lineNote, lineSentence, marksHead, readAloud, nextText, tableNote } from './words.ts';
 import './marks.css';
 
 function useHead({ bundle }: PartProps): Head {
@@ -28,8 +28,11 @@ function useHead({ bundle }: PartProps): Head {
 function Body({ bundle }: PartProps) {
   const view = useMarks(bundle);
   const setupId = bundle.setup.id;
+  // What every reading below rests on comes first.
+  const moved = view.picture.from === 'moved';
   return (
     <div className="marks">
+      {moved && <Unproven view={view} />}
       <div className="marks-beside">
         <div>
           <MarksTable bundle={bundle} view={view} />
@@ -38,7 +41,7 @@ function Body({ bundle }: PartProps) {
         </div>
         <StripBeside view={view} />
       </div>
-      <Unproven view={view} />
+      {!moved && <Unproven view={view} />}
       <Line view={view} />
       <SightFigures bundle={bundle} />
       <MarksAway setupId={setupId} />
@@ -90,7 +93,13 @@ function Line({ view }: { view: MarksView }) {
   const data = lineData(view, units);
   if (data === null || data.known.length < 2) return null;
   return (
-    <MarkLine data={data} title="Known marks, off the fitted line" note={lineNote(view, units)} sentence={lineSentence(data)} />
+    <MarkLine
+      data={data}
+      title="Known marks, off the fitted line"
+      note={lineNote(view, units)}
+      sentence={lineSentence(data)}
+      says={(distance) => readAloud(view, distance, units)}
+    />
   );
 }
 

@@ -1,4 +1,4 @@
-import { type ChangedSince, readWords, type SightScale } from '../../../../core/aim/index.ts';
+import { type ChangedSince, readingsNow, readWords, type SightScale } from '../../../../core/aim/index.ts';
 import { dayText } from '../../../../core/findings/index.ts';
 import type { Band } from '../../../../core/model/band.ts';
 import type { Stamp } from '../../../../core/model/common.ts';
@@ -6,6 +6,7 @@ import type { UnitChoice } from '../../../../core/model/preferences.ts';
 import { countWord } from '../../../../core/model/sentence.ts';
 import { showQuantity, textQuantity } from '../../../../core/units/index.ts';
 import type { MarkLineData } from '../../../plots/markLine/marks.ts';
+import type { Said } from '../../../plots/readAlong/words.ts';
 import type { Head } from '../part.ts';
 import { misfitOf, type MarkRow, type MarksView } from './derive.ts';
 
@@ -74,7 +75,7 @@ export function marksHead(view: MarksView, units: UnitChoice): Head {
     };
   if (from === 'moved')
     return {
-      title: `${picture.unproven.length === 1 ? 'The mark is' : `All ${countWord(picture.unproven.length)} marks are`} no longer proven`,
+      title: `${noneProven(picture.unproven.length)} no longer proven`,
       note: 'The readings below are those of before, moved by what changed since and as unsure as that is. Shoot one in again.',
     };
   const misfit = misfitOf(fit.value);
@@ -82,14 +83,14 @@ export function marksHead(view: MarksView, units: UnitChoice): Head {
   if (misfit !== null)
     return {
       title: `The mark for ${farText(misfit.distance, units)} does not fit the other ${countWord(fit.value.marks.length - 1)}`,
-      note: `It still counts: every reading follows it, and is ${fit.value.wider.toFixed(1)} times as unsure. Shoot it in again, or leave it out.`,
+      note: `It still counts: every reading follows it, and is ${timesText(fit.value.wider)} times as unsure. Shoot it in again, or leave it out.`,
     };
   const count = fit.value.marks.length;
   const unclear = fit.value.judged.filter(({ verdict, leftOut = false }) => verdict === 'one of these' && !leftOut).length;
   if (unclear > 0)
     return {
       title: `${unclear === count ? 'The' : 'Of the'} ${countWord(count)} marks${unclear === count ? '' : `, ${countWord(unclear)}`} do not go together`,
-      note: `None of them can be blamed by itself, and every reading is ${fit.value.wider.toFixed(1)} times as unsure.`,
+      note: `None of them can be blamed by itself, and every reading is ${timesText(fit.value.wider)} times as unsure.`,
     };
   const marks = `${capital(countWord(count))} mark${count === 1 ? '' : 's'}`;
   const fixed = fixedOf(view);
@@ -101,6 +102,11 @@ export function marksHead(view: MarksView, units: UnitChoice): Head {
       : `${marks} ${verb} the sight to ${pinText(fixed.half, scale, units)} ${spanText(fixed, told(rows)[0]?.distance, units)}`;
   return { title, note: least };
 }
+
+const noneProven = (count: number): string =>
+  count === 1 ? 'The mark is' : count === 2 ? 'Both marks are' : `All ${countWord(count)} marks are`;
+
+const timesText = (times: number): string => times.toFixed(times < 10 ? 1 : 0);
 
 function spanText({ from, to }: { from: number; to: number }, nearest: number | undefined, units: UnitChoice): string {
   if (from === to) return `at ${farText(to, units)}`;
@@ -153,6 +159,14 @@ export function lineNote({ picture }: MarksView, units: UnitChoice): string {
   const low = showQuantity(speed.value - 1.96 * speed.sd, 'speed', units).figure;
   const high = textQuantity(speed.value + 1.96 * speed.sd, 'speed', units);
   return `Band: 95 % of a mark shot in there. The marks ask for an arrow speed of ${textQuantity(speed.value, 'speed', units)}, ${low} to ${high}.`;
+}
+
+/** What the sight reads at any distance, for whoever reads along the plot. */
+export function readAloud({ picture }: MarksView, distance: number, units: UnitChoice): Said {
+  const [reading] = readingsNow(picture, [distance]);
+  const where = `At ${farText(distance, units)}`;
+  if (reading == null) return { where, figures: ['out of reach'] };
+  return { where, figures: [`the sight reads ${readText(reading.value, picture.scale)}`, halfText(reading, picture.scale)] };
 }
 
 export function lineSentence({ known, unit }: MarkLineData): string {
