@@ -16,6 +16,10 @@ export interface SlopeShot {
 
 /** Nearer than this nobody sets a sight. */
 const NEAREST = 2;
+/** Slopes of up to 50° ask for more than this share of their length [-]. */
+const USUAL = 0.6;
+/** Less than a thousandth of a millimetre of setting [rad]. */
+const FINE = 1e-9;
 
 /** The angle between line of sight and arrow for a level shot; NaN out of reach. */
 function levelAngle({ speed, k, eyeHeight }: Launch, distance: number): number {
@@ -59,15 +63,16 @@ export function slopeShot(launch: Launch, distance: number, slope: number): Resu
  */
 export function levelFor(launch: Launch, above: number, distance: number): number | null {
   if (!(distance > NEAREST)) return null;
-  // The eye stands over the arrow: up close δ falls with the distance before it grows.
-  const turn = peak((x) => -levelAngle(launch, x), NEAREST, distance, 1e-6);
   const off = (x: number) => levelAngle(launch, x) - above;
-  if (!(off(turn) <= 0)) return null;
+  // The eye stands over the arrow: up close δ falls with the distance before it grows. From anywhere below δ it can only be crossed growing.
+  const usual = Math.max(NEAREST, USUAL * distance);
+  const below = off(usual) <= 0 ? usual : peak((x) => -levelAngle(launch, x), NEAREST, distance, 1e-6);
+  if (!(off(below) <= 0)) return null;
   let far = distance;
   // A slope never asks for much more than its own length.
   while (!(off(far) >= 0)) {
     if (far > 1.2 * distance || Number.isNaN(off(far))) return null;
     far *= 1.02;
   }
-  return crossing(off, turn, far, 1e-12);
+  return crossing(off, below, far, FINE);
 }

@@ -52,10 +52,10 @@ export function landingView({ face, centre, spread }: LandingData, size: number)
   const [low, high] = [Math.min(-radius, centre.y - ry), Math.max(radius, centre.y + ry)];
   const half = ROOM * Math.max((right - left) / 2, (high - low) / 2);
   if (half <= MOST * radius) return { middle: { x: (left + right) / 2, y: (low + high) / 2 }, half, size };
-  // Off the picture: the face moves to the side that the arrows do not go to.
+  // Off the picture: the window goes after the arrows as far as the face allows.
   const far = Math.max(Math.abs(centre.x), Math.abs(centre.y));
-  const away = (MOST - ROOM) * radius;
-  return { middle: { x: (away * centre.x) / far, y: (away * centre.y) / far }, half: MOST * radius, size };
+  const share = Math.min(1, ((MOST - ROOM) * radius) / Math.max(far, radius));
+  return { middle: { x: share * centre.x, y: share * centre.y }, half: MOST * radius, size };
 }
 
 /** The face with where the group will land, in pixels; no label touches another. */

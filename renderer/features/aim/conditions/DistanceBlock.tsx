@@ -69,7 +69,11 @@ export function DistanceBlock({ bundle, given, later, row }: { bundle: Bundle; g
           )}
         </div>
       </div>
-      {known && <p className="cond-said">Set right. If it were {far(row.off, units)} out:</p>}
+      {known && (
+        <p className="cond-said">
+          {later.withSight ? 'Set' : 'Aimed'} right. If it were {far(row.off, units)} out:
+        </p>
+      )}
       {row.guess === null ? (
         <p className="note">So near, nobody misjudges it by {far(row.off, units)}.</p>
       ) : (
@@ -84,7 +88,8 @@ export function DistanceBlock({ bundle, given, later, row }: { bundle: Bundle; g
     const instead = `instead of ${points(right)}`;
     const long = later.marked && later.believed > later.distance;
 
-    const [low, high] = later.marked ? ['set too short', 'set too long'] : ['target farther', 'target nearer'];
+    const set = later.withSight ? 'set' : 'aimed';
+    const [low, high] = later.marked ? [`${set} too short`, `${set} too long`] : ['target farther', 'target nearer'];
     return [
       {
         name: low,

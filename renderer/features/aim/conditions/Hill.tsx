@@ -6,7 +6,8 @@ import type { Given } from './given.ts';
 import { hillOf, type HillSide } from './lands.ts';
 import { SliderFigure } from './SliderFigure.tsx';
 import { chooseConditions } from './store.ts';
-import { bandText, degrees, far, gapText, hillWhy, settingRange, settingText, upText } from './words.ts';
+import { gapText, hillWhy } from './hillWords.ts';
+import { bandText, degrees, far, settingRange, settingText, upText } from './words.ts';
 
 const steepestSlid = Math.PI / 4;
 /** What is shown of a hill while the ground is level. */

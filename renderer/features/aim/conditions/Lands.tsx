@@ -3,6 +3,7 @@ import { face as faceOf } from '../../../../core/group/index.ts';
 import type { Bundle } from '../../../../core/model/bundle.ts';
 import { FaceId } from '../../../../core/model/group.ts';
 import { Choice, useSize } from '../../../design/index.ts';
+import { WhyLink } from '../../../design/WhyLink.tsx';
 import { Exportable } from '../../../export/index.ts';
 import { Landing } from '../../../plots/landing/Landing.tsx';
 import type { LandingData } from '../../../plots/landing/marks.ts';
@@ -11,7 +12,8 @@ import { useUnits } from '../../../state/useBench.ts';
 import type { Given } from './given.ts';
 import { allowOf, type Lands } from './lands.ts';
 import { chooseConditions } from './store.ts';
-import { allowText, facePicture, missText, placeTexts, saidText } from './words.ts';
+import { allowText, facePicture, missText, saidText, scoreWhy } from './landsWords.ts';
+import { placeTexts } from './words.ts';
 
 const faces = FaceId.options.map((value) => ({ value, text: faceOf(value).name }));
 const MOST = 316;
@@ -62,9 +64,11 @@ export function LandsOnFace({ bundle, given, lands }: { bundle: Bundle; given: G
       >
         <Landing data={data} size={size} sentence={facePicture(given, lands, units)} />
       </Exportable>
-      <p className="cond-said">{saidText(given, lands, units)}</p>
-      {misses !== null && <p className="cond-said">{misses}</p>}
+      <p className="cond-said">
+        {saidText(lands, units)} <WhyLink why={scoreWhy(given, lands, units)} about="points" />
+      </p>
       {allowed !== null && <p className="cond-said cond-strong">{allowed}</p>}
+      {misses !== null && <p className="cond-said">{misses}</p>}
     </section>
   );
 }

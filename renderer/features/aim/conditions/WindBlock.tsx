@@ -1,7 +1,9 @@
+import { windCaution } from '../../../../core/aim/index.ts';
 import type { Bundle } from '../../../../core/model/bundle.ts';
 import { textQuantity } from '../../../../core/units/index.ts';
 import { Choice } from '../../../design/Choice.tsx';
 import { Mark } from '../../../design/Mark.tsx';
+import { WhyLink } from '../../../design/WhyLink.tsx';
 import { useUnits } from '../../../state/useBench.ts';
 import { Clock } from './Clock.tsx';
 import { Facts, type Fact } from './Facts.tsx';
@@ -9,7 +11,8 @@ import type { Given } from './given.ts';
 import { blownOf, type Blown } from './lands.ts';
 import { SliderFigure } from './SliderFigure.tsx';
 import { chooseConditions } from './store.ts';
-import { acrossText, bandText, fromHour, hours, size, stormText, upText, windText } from './words.ts';
+import { fromHour, hours, windText, windWhy } from './windWords.ts';
+import { acrossText, bandText, size, upText } from './words.ts';
 
 const strongestSlid = 12;
 /** What is shown of a wind while the air is still [m/s]. */
@@ -19,7 +22,7 @@ const forInstance = 3;
 export function WindBlock({ bundle, given, later }: { bundle: Bundle; given: Given; later: Given }) {
   const units = useUnits();
   const { setup } = bundle;
-  const storm = stormText(given.windSpeed);
+  const storm = windCaution(given.windSpeed);
   const still = later.windSpeed === 0;
   const windSpeed = still ? forInstance : later.windSpeed;
   const blown = blownOf(later.launches, later.distance, windSpeed, later.windHour);
@@ -69,7 +72,10 @@ export function WindBlock({ bundle, given, later }: { bundle: Bundle; given: Giv
       {blown.ok ? (
         <>
           <Facts facts={facts(blown.value, later)} />
-          <p className="note">A steady wind. What it does to the arrow’s heading as it leaves the bow is not in it.</p>
+          <p className="note">
+            A steady wind. What it does to the arrow’s heading as it leaves the bow is not in it.{' '}
+            <WhyLink why={windWhy({ ...later, windSpeed }, blown.value, units)} about="wind" />
+          </p>
         </>
       ) : (
         <p className="note">{blown.problem.sentence}</p>

@@ -65,13 +65,19 @@ export function usualFace(groups: readonly ShotGroup[], distance: number): FaceI
   return distance > 52 ? '122' : distance > 27 ? '80' : distance > 21 ? '60' : '40';
 }
 
+// What did not change stays the same object, and what rests on it is not reckoned again.
+const launchesOf = remembered(({ speed, drag, eyeHeight }: AimPicture['basis']) =>
+  launchBand(speed, drag, eyeHeight.value, targetDrop),
+);
+const faceOf = remembered(face);
+
 export const givenOf = remembered(
   (bundle: Bundle, picture: AimPicture, choice: ConditionsChoice, groups: readonly ShotGroup[], units: UnitChoice): Given => {
     const { basis, setFor: distance } = picture;
     const withSight = !shootsWithoutSight(bundle);
     const marked = choice.marked ?? withSight;
     return {
-      launches: launchBand(basis.speed, basis.drag, basis.eyeHeight.value, targetDrop),
+      launches: launchesOf(basis),
       distance,
       slope: choice.slope,
       windSpeed: choice.windSpeed,
@@ -79,7 +85,7 @@ export const givenOf = remembered(
       marked,
       believed: marked ? (choice.believed ?? distance) : distance,
       within: choice.within ?? usuallyWithin * factorOf('distance', units),
-      face: face(choice.face ?? usualFace(groups, distance)),
+      face: faceOf(choice.face ?? usualFace(groups, distance)),
       shaftRadius: basis.diameter.value / 2,
       scatter: scatterOf(bundle, groups),
       withSight,

@@ -7,7 +7,7 @@ import { LandsOnFace } from './Lands.tsx';
 import { landsOf, wrongHere } from './lands.ts';
 import { useGiven } from './useGiven.ts';
 import { WindBlock } from './WindBlock.tsx';
-import { landsTitle, scoredText } from './words.ts';
+import { landsTitle, scoredText } from './landsWords.ts';
 import { WrongTable } from './WrongTable.tsx';
 import './conditions.css';
 

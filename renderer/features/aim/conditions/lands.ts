@@ -124,14 +124,29 @@ export interface WrongRow {
 export const offOf = ({ marked, believed, distance, within }: Given): number =>
   marked && believed !== distance ? Math.abs(believed - distance) : within;
 
-export const wrongHere = remembered((given: Given): WrongRow => wrongAt(given, given.distance, offOf(given)));
+type Shooter = Pick<Given, 'launches' | 'scatter' | 'shaftRadius' | 'face'>;
 
-export const wrongRows = remembered((given: Given, distances: readonly number[]): readonly WrongRow[] =>
-  distances.map((distance) => wrongAt(given, distance, offOf(given))),
+/** What a distance costs that is out by as much as is asked about. */
+export const wrongHere = (given: Given): WrongRow => wrongRow(given, given.distance, offOf(given));
+
+/** The same where targets are set; neither the hill nor the wind has a part in it. */
+export function wrongRows(given: Given, distances: readonly number[]): readonly WrongRow[] {
+  const { launches, scatter, shaftRadius, face } = given;
+  return rowsOf(launches, scatter, shaftRadius, face, offOf(given), distances);
+}
+
+const rowsOf = remembered(
+  (
+    launches: Shooter['launches'],
+    scatter: Shooter['scatter'],
+    shaftRadius: number,
+    face: Shooter['face'],
+    off: number,
+    distances: readonly number[],
+  ): readonly WrongRow[] => distances.map((distance) => wrongRow({ launches, scatter, shaftRadius, face }, distance, off)),
 );
 
-function wrongAt(given: Given, distance: number, off: number): WrongRow {
-  const { launches, scatter, shaftRadius, face } = given;
+function wrongRow({ launches, scatter, shaftRadius, face }: Shooter, distance: number, off: number): WrongRow {
   const [across, up] = [scatter.across * distance, scatter.up * distance];
   const points = (high: number, y: number) =>
     expectedScore({ spread: [across, high], offset: { x: 0, y } }, shaftRadius, face).points;
