@@ -10,9 +10,9 @@ import { textWidth } from '../textWidth.ts';
 import { ticksAcross, ticksUp, widthUp, type Tick } from '../ticks.ts';
 
 export const arrows = ['bare', 'fletched'] as const;
-export type ArrowName = (typeof arrows)[number];
-export const quantities = ['angle', 'aside'] as const;
-export type Quantity = (typeof quantities)[number];
+type ArrowName = (typeof arrows)[number];
+const quantities = ['angle', 'aside'] as const;
+type Quantity = (typeof quantities)[number];
 
 /** One arrow's line in one lane, with its band. */
 interface Line {

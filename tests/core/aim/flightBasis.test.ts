@@ -10,7 +10,7 @@ const basisOf = (bundle: Bundle) => {
 const { arrowSet, setup } = exampleBundle;
 
 describe('what a flight rests on', () => {
-  it('is the drag of a cylinder across the flow, ½ ρ C_D A / m with C_D of 1.5 to 2.6, for a measured shaft', () => {
+  it('is ½ ρ C_D A / m on the shaft’s cross-section with C_D of 1.5 to 2.6, for a measured shaft', () => {
     const { drag, mass, air, diameter } = basisOf(exampleBundle);
     // Miyazaki 2013: a laminar boundary layer gives 1.5, a turbulent one 2.6.
     const k = (coefficient: number) => (0.5 * air * coefficient * Math.PI * (diameter.value / 2) ** 2) / mass;

@@ -9,7 +9,7 @@ const rates: fc.Arbitrary<YawRates> = fc.record({
   lift: inside(0, 0.05),
 });
 const start = fc.record({ angle: inside(-0.06, 0.06), rate: inside(-0.02, 0.02) });
-const near = (value: number, expected: number, share = 1e-9, floor = 1e-12) =>
+const expectNear = (value: number, expected: number, share = 1e-9, floor = 1e-12) =>
   expect(Math.abs(value - expected)).toBeLessThanOrEqual(share * Math.abs(expected) + floor);
 
 describe('the nose of an arrow in flight', () => {
@@ -31,8 +31,8 @@ describe('the nose of an arrow in flight', () => {
         const there = noseAt(one, { angle: -begin.angle, rate: -begin.rate }, s);
         const more = noseAt(one, { angle: 2 * begin.angle, rate: 2 * begin.rate }, s);
         for (const key of ['angle', 'path', 'aside'] as const) {
-          near(there[key], -here[key]);
-          near(more[key], 2 * here[key], 1e-9, 1e-11);
+          expectNear(there[key], -here[key]);
+          expectNear(more[key], 2 * here[key], 1e-9, 1e-11);
         }
       }),
     );
@@ -49,9 +49,9 @@ describe('the nose of an arrow in flight', () => {
         fc.pre(integral !== null);
         const rate = begin.rate - one.damping * turned - one.turning * (integral ?? 0);
         const rest = noseAt(one, { angle: half.angle, rate }, then);
-        near(rest.angle, whole.angle, 1e-6, 1e-9);
-        near(half.path + rest.path, whole.path, 1e-6, 1e-9);
-        near(half.aside + half.path * then + rest.aside, whole.aside, 1e-6, 1e-8);
+        expectNear(rest.angle, whole.angle, 1e-6, 1e-9);
+        expectNear(half.path + rest.path, whole.path, 1e-6, 1e-9);
+        expectNear(half.aside + half.path * then + rest.aside, whole.aside, 1e-6, 1e-8);
       }),
     );
   });
@@ -61,13 +61,18 @@ describe('the nose of an arrow in flight', () => {
     expect([angle, path, aside]).toEqual([0.02, 0, 0]);
     // Lift so weak that the nose hardly turns with the path: the parabola of a constant push.
     const weak = noseAt({ turning: 0, damping: 0, lift: 1e-9 }, { angle: 0.02 }, 30);
-    near(weak.aside, (1e-9 * 0.02 * 900) / 2, 1e-6);
+    expectNear(weak.aside, (1e-9 * 0.02 * 900) / 2, 1e-6);
   });
 
   it('swings for ever without damping and without lift: α₀ cos κ s, as any textbook on vibrations has it', () => {
     fc.assert(
       fc.property(inside(0.001, 0.5), inside(-0.05, 0.05), inside(0, 120), (turning, angle, s) => {
-        near(noseAt({ turning, damping: 0, lift: 0 }, { angle }, s).angle, angle * Math.cos(Math.sqrt(turning) * s), 1e-9, 1e-12);
+        expectNear(
+          noseAt({ turning, damping: 0, lift: 0 }, { angle }, s).angle,
+          angle * Math.cos(Math.sqrt(turning) * s),
+          1e-9,
+          1e-12,
+        );
       }),
     );
   });
@@ -78,8 +83,8 @@ describe('the nose of an arrow in flight', () => {
         const one = { turning, damping, lift };
         const settled = settledPath(one, begin)!;
         const far = noseAt(one, begin, 900);
-        near(far.path, settled, 1e-3, 1e-7);
-        near(far.angle, 0, 1e-3, 1e-6);
+        expectNear(far.path, settled, 1e-3, 1e-7);
+        expectNear(far.angle, 0, 1e-3, 1e-6);
         expect(Math.abs(settledPath({ ...one, turning: 2 * turning }, begin)!)).toBeLessThanOrEqual(Math.abs(settled));
       }),
     );
@@ -107,8 +112,8 @@ describe('the nose of an arrow in flight', () => {
           noseAt(one, { angle: 0.02, rate: 0.001 }, s - 1e-7),
           noseAt(one, { angle: 0.02, rate: 0.001 }, s),
         ];
-        near(after.angle, before.angle, 1e-5, 1e-9);
-        near(after.aside, before.aside, 1e-5, 1e-9);
+        expectNear(after.angle, before.angle, 1e-5, 1e-9);
+        expectNear(after.aside, before.aside, 1e-5, 1e-9);
       }
   });
 
@@ -136,16 +141,16 @@ describe('the rates', () => {
 
   it('are in proportion to the air, and turn the nose away from lift ahead of the balance point', () => {
     const [thick, thin] = [yawRates(arrow, 1.2, [...body, vanes]), yawRates(arrow, 0.9, [...body, vanes])];
-    near(thick.turning / thin.turning, 1.2 / 0.9);
-    near(thick.lift / thin.lift, 1.2 / 0.9);
+    expectNear(thick.turning / thin.turning, 1.2 / 0.9);
+    expectNear(thick.lift / thin.lift, 1.2 / 0.9);
     expect(yawRates(arrow, 1.22, [{ slope: 2, at: 0.7 }]).turning).toBeLessThan(0);
   });
 
   it('of lift that is spread along a length are those of many small pieces of it', () => {
     const pieces = Array.from({ length: 4000 }, (_, i) => ({ slope: 3 / 4000, at: ((i + 0.5) * 0.72) / 4000 }));
     const [spread, cut] = [yawRates(arrow, 1.22, body), yawRates(arrow, 1.22, pieces)];
-    near(spread.damping, cut.damping, 1e-6);
-    near(spread.turning, cut.turning, 1e-6);
+    expectNear(spread.damping, cut.damping, 1e-6);
+    expectNear(spread.turning, cut.turning, 1e-6);
   });
 });
 
@@ -158,7 +163,7 @@ describe('the lift of vanes', () => {
     fc.assert(
       fc.property(inside(0.002, 0.02), inside(1.01, 2), (height, more) => {
         expect(vaneLift({ ...vane, height: height * more })).toBeGreaterThan(vaneLift({ ...vane, height }));
-        near(vaneLift({ ...vane, height, count: 4 }) / vaneLift({ ...vane, height }), 4 / 3);
+        expectNear(vaneLift({ ...vane, height, count: 4 }) / vaneLift({ ...vane, height }), 4 / 3);
       }),
     );
   });
@@ -174,8 +179,8 @@ describe('the lift of vanes', () => {
           sweep: vane.sweep * scale,
           diameter: vane.diameter * scale,
         };
-        near(vaneLift(larger), vaneLift(vane));
-        near(vaneCentre(larger), vaneCentre(vane) * scale);
+        expectNear(vaneLift(larger), vaneLift(vane));
+        expectNear(vaneCentre(larger), vaneCentre(vane) * scale);
       }),
     );
   });
