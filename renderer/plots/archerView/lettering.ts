@@ -1,7 +1,7 @@
 import type { Box } from '../boxes.ts';
 import { label, placer, type Label } from '../labels.ts';
 import { viewFrame } from './frame.ts';
-import type { ArcherViewMarks } from './marks.ts';
+import type { Placed } from './placed.ts';
 
 /** What is written on the picture, ready in the person's units. */
 export interface HoldTexts {
@@ -16,8 +16,6 @@ export interface HoldTexts {
   /** "14.8 m", and its band; null where there is no marker. */
   readonly marker: { readonly figure: string; readonly band: string } | null;
 }
-
-type Placed = Omit<ArcherViewMarks, 'labels'>;
 
 /** Between the lowest line of a block and the next [px]. */
 const ROW = 16;

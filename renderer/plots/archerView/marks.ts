@@ -3,42 +3,18 @@ import { textQuantity } from '../../../core/units/index.ts';
 import type { Box } from '../boxes.ts';
 import type { Label } from '../labels.ts';
 import { textWidth } from '../textWidth.ts';
-import { arrowSeen, type ArrowSeen } from './arrowSeen.ts';
+import { arrowSeen } from './arrowSeen.ts';
 import type { ArcherViewData } from './data.ts';
 import { BUTT, slopeOf, viewFrame, viewScale, type ViewScale } from './frame.ts';
-import { groundLines, type GroundLine } from './groundLines.ts';
+import { groundLines } from './groundLines.ts';
 import { lettering, type HoldTexts } from './lettering.ts';
-import { standSeen, type Stand } from './stand.ts';
+import type { Placed } from './placed.ts';
+import { standSeen } from './stand.ts';
 
 /** Pixels beside the butt: to the dimension, its figure, and the bow with what is written beyond it. */
 const APART = { dimension: 16, figure: 9, string: 4, bow: 10, bowWidth: 26, beyond: 6 } as const;
 
-export interface ArcherViewMarks {
-  readonly width: number;
-  readonly height: number;
-  readonly frame: ViewScale;
-  /** Turns everything that is drawn for a bow to the right into the picture for the other hand; texts are placed by it already. */
-  readonly mirrored: boolean;
-  readonly butt: { readonly x: number; readonly y: number; readonly side: number };
-  readonly centre: { readonly x: number; readonly y: number };
-  /** The printed face across [px]. */
-  readonly faceSize: number;
-  readonly stand: Stand;
-  readonly ground: readonly GroundLine[];
-  /** Where the target stands on the ground. */
-  readonly foot: number;
-  readonly bow: { readonly x: number; readonly width: number };
-  readonly string: { readonly x: number; readonly width: number };
-  /** Where tip or pin is held. */
-  readonly held: { readonly x: number; readonly y: number };
-  readonly arrow: ArrowSeen | null;
-  /** On the ground, lying: its middle and half axes. */
-  readonly marker: { readonly x: number; readonly y: number; readonly rx: number; readonly ry: number } | null;
-  /** From the centre up or down to what is held; null where they are too near to dimension. */
-  readonly dimension: { readonly x: number; readonly from: number; readonly to: number } | null;
-  /** From the centre sideways to it. */
-  readonly sideways: { readonly y: number; readonly from: number; readonly to: number } | null;
-  readonly interval: { readonly x: number; readonly low: number; readonly high: number } | null;
+export interface ArcherViewMarks extends Placed {
   readonly labels: readonly Label[];
 }
 
@@ -92,7 +68,7 @@ export function archerViewMarks(
   const marker = data.marker === null ? null : markerSeen(data, data.marker.value, frame);
   const lines = groundLines(data, frame, height, units);
 
-  const marks: Omit<ArcherViewMarks, 'labels'> = {
+  const marks: Placed = {
     width,
     height,
     frame,
