@@ -1,7 +1,7 @@
 import type { UnprovenMark } from '../../../../core/aim/index.ts';
 import type { Band } from '../../../../core/model/band.ts';
 import { countWord } from '../../../../core/model/sentence.ts';
-import { Mark } from '../../../design/index.ts';
+import { Fraction, Mark } from '../../../design/index.ts';
 import { dayText } from '../../../../core/findings/index.ts';
 import { now } from '../../../state/clock.ts';
 import { useBenchApi, useUnits } from '../../../state/useBench.ts';
@@ -28,7 +28,7 @@ export function Unproven({ view }: { view: MarksView }) {
       {lots(unproven, units).map(({ said, since, lot }) => (
         <div key={said}>
           <p className="note">
-            Since {since}. {said}.
+            <Fraction>{`Since ${since}. ${said}.`}</Fraction>
           </p>
           <table className="table marks-moved" aria-label={`Marks from before ${since}`}>
             <thead>

@@ -145,7 +145,8 @@ export function nextText({ next, picture: { scale } }: MarksView, units: UnitCho
 
 /** What the columns of the table mean. */
 export function tableNote({ picture: { scale, assumed, fit }, spread }: MarksView): string {
-  if (fit?.ok !== true) return 'Shoot in two distances that lie far apart, six arrows each, and type what the sight reads there.';
+  if (fit === null) return 'Shoot in two distances that lie far apart, six arrows each, and type what the sight reads there.';
+  if (!fit.ok) return 'Type a figure anew in its row, or leave the mark out under its details.';
   const way = scale.grows === 'down' ? 'downward' : 'upward';
   const unit = assumed.unit ? ' One unit of the scale is taken as 1 mm until somebody gives it.' : '';
   const grows = assumed.grows ? ` Its numbers are taken to grow ${way}.` : '';
