@@ -18,6 +18,8 @@ export interface DragFound {
   /** [1/m] */
   readonly drag: Band;
   readonly dragFrom: 'speeds' | 'band';
+  /** The least that it can come to anywhere, for how far an arrow could fly: loosed high it slows until the layer may be smooth [1/m]. */
+  readonly leastDrag: number;
   /** The coefficient that this drag comes to on the shaft's cross-section [-]. */
   readonly coefficient: Band;
   /** Which boundary layers the arrow may have on the way. */
@@ -60,6 +62,7 @@ export function dragOf(
   };
   const bandOn = (across: number) => dragBand(across, mass, density, flown(across));
   const band = { low: bandOn(diameter.low).low, value: bandOn(diameter.value).value, high: bandOn(diameter.high).high };
+  const smooth = dragParameter(coefficientBand('laminar').low, diameter.low, mass, density);
   const coefficientOf = (k: number, across: number) => k / dragParameter(1, across, mass, density);
   const layer = boundaryLayer(diameter.value, density, flown(diameter.value));
   const along = readings.length < 2 ? null : dragAlong(readings);
@@ -74,8 +77,16 @@ export function dragOf(
           ? 'wider'
           : null;
   if (k === null || coefficient === null || unused !== null)
-    return { drag: band, dragFrom: 'band', coefficient: coefficientBand(layer), layer, along, unused };
-  return { drag: k, dragFrom: 'speeds', coefficient, layer, along, unused };
+    return {
+      drag: band,
+      dragFrom: 'band',
+      leastDrag: Math.min(band.low, smooth),
+      coefficient: coefficientBand(layer),
+      layer,
+      along,
+      unused,
+    };
+  return { drag: k, dragFrom: 'speeds', leastDrag: Math.min(k.low, smooth), coefficient, layer, along, unused };
 }
 
 /** The least drag on the thickest shaft is the least coefficient. */

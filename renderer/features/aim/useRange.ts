@@ -10,7 +10,9 @@ import { useAimChoice } from './store.ts';
 /** How far an arrow of this set-up could fly, loosed at the worst angle; null while its speed is not known. */
 function reachOf(bundle: Bundle, air: AirGiven | null): Band | null {
   const basis = flightBasis(bundle, air);
-  return basis.ok ? reachBand(basis.value.speed, basis.value.drag) : null;
+  if (!basis.ok) return null;
+  const { speed, drag, leastDrag } = basis.value;
+  return reachBand(speed, { ...drag, low: leastDrag });
 }
 
 /** What the findings say of the ground beyond the target: how far an arrow could fly, and where the target stands. */

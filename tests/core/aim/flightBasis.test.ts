@@ -93,6 +93,18 @@ describe('the drag of a flight', () => {
     expect(high.value.air).toBeLessThan(0.82 * low.air);
   });
 
+  it('can come down to a smooth layer’s for how far an arrow could fly, whatever is known of it at a target’s distance', () => {
+    const thick: Bundle = { ...withSpeeds(), arrowSet: { ...arrowSet, diameter: 0.0093 } };
+    const { layer, drag, leastDrag, mass, air } = basisOf(thick);
+    expect(layer).toBe('turbulent');
+    // Miyazaki 2013: 1.5 with a laminar boundary layer.
+    expect(leastDrag).toBeCloseTo((0.5 * air * 1.5 * Math.PI * (0.0093 / 2) ** 2) / mass, 12);
+    expect(leastDrag).toBeLessThan(drag.low);
+    const measured = basisOf(withSpeeds([0, 55], [60, 55 * Math.exp(-0.15)]));
+    expect(measured.dragFrom).toBe('speeds');
+    expect(measured.leastDrag).toBeLessThan(measured.drag.low);
+  });
+
   it('refuses air that cannot be with a sentence', () => {
     const found = flightBasis(exampleBundle, { temperature: null, pressure: 101325, altitude: 3000, humidity: null });
     expect(!found.ok && found.problem.field).toBe('airPressure');
