@@ -68,6 +68,20 @@ describe('The table of marks', () => {
     expect(spanDistances({ from: 1, to: 120, step: 0.1 })).toHaveLength(120);
   });
 
+  // A learner with a slow bow is not sent to 70 m: 40 m/s at 8 degrees carry 45 m without air.
+  it('does not send a slow bow far, unless its mark is there', () => {
+    const slow = set({ arrowSpeed: 40, sightUnit: 0.001, sightGrows: 'down' });
+    const far = (distances: readonly number[]) =>
+      Math.max(
+        ...viewOf(
+          distances.map((distance) => mark(distance, 20 + distance, slow)),
+          slow,
+        ).rows.map((row) => row.distance),
+      );
+    expect(far([10, 25])).toBe(40);
+    expect(far([10, 55])).toBe(55);
+  });
+
   it('keeps two marks of one distance apart, and marks that fit no flight without a reading', () => {
     const { rows } = viewOf([mark(18), mark(18, read(18) + 0.2), mark(50)]);
     expect(rows.filter(({ distance }) => distance === 18)).toHaveLength(2);

@@ -94,6 +94,7 @@ describe('The known marks off the line', () => {
     for (const width of [752, 520, 240]) {
       const marks = markLineMarks(data, width);
       expectApart([...marks.up.map(({ label }) => label), ...textsOf(marks.across)], width, marks.height, `${about} at ${width}`);
+      expect(marks.up.length, about).toBeGreaterThan(2);
       for (const { x, y } of marks.dots) {
         expect(x).toBeGreaterThanOrEqual(marks.left);
         expect(x).toBeLessThanOrEqual(marks.right);

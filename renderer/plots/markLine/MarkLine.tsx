@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useId, useMemo } from 'react';
 import { Exportable } from '../../export/index.ts';
 import { useSize } from '../../design/index.ts';
 import { Lettered } from '../Lettered.tsx';
@@ -19,6 +19,7 @@ interface Props {
 
 /** The known marks off the fitted line, with the line's 95 %; what the sight reads anywhere follows pointer and keys. */
 export function MarkLine({ data, title, note, sentence, says }: Props) {
+  const clip = useId();
   const [place, room] = useSize();
   const width = Math.max(220, Math.floor(room?.width ?? 520));
   const marks = useMemo(() => markLineMarks(data, width), [data, width]);
@@ -53,9 +54,19 @@ export function MarkLine({ data, title, note, sentence, says }: Props) {
               {label !== null && <Lettered label={label} />}
             </g>
           ))}
-          <path className="plot-band" d={marks.band} />
-          <path className="dim-line" d={marks.edges[0]} />
-          <path className="dim-line" d={marks.edges[1]} />
+          <clipPath id={clip}>
+            <rect
+              x={marks.left}
+              y={markLineFrame.top}
+              width={marks.right - marks.left}
+              height={marks.axisY - markLineFrame.top}
+            />
+          </clipPath>
+          <g clipPath={`url(#${clip})`}>
+            <path className="plot-band" d={marks.band} />
+            <path className="dim-line" d={marks.edges[0]} />
+            <path className="dim-line" d={marks.edges[1]} />
+          </g>
           <path className="curve" d={`M${marks.left} ${marks.zero}H${marks.right}`} />
           {marks.dots.map(({ x, y, fits, counts }, i) =>
             counts ? (

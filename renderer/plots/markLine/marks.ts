@@ -50,8 +50,10 @@ export function markLineMarks(data: MarkLineData, width: number): MarkLineMarks 
     Math.min(widest, 3 * Math.max(known, Math.min(...data.line.map(({ half }) => half)))),
     1e-6,
   );
-  const y = scaleLinear([-reach, reach], [axisY - 4, top]).clamp(true);
-  const texts = y.ticks(3).map((tick) => ({ tick, text: signed(tick) }));
+  const y = scaleLinear([-reach, reach], [axisY - 4, top]);
+  // Three at least: nought and one on either side.
+  const [values = [0]] = [3, 4, 5, 6, 8].map((count) => y.ticks(count)).filter((some) => some.length > 2);
+  const texts = values.map((tick) => ({ tick, text: signed(tick) }));
   const last = texts.at(-1);
   const shown = texts.map(({ tick, text }) => ({ tick, text: tick === last?.tick ? `${text} ${data.unit}` : text }));
   const left = Math.ceil(Math.max(...shown.map(({ text }) => textWidth(text, SIZE, 'text')))) + 8;

@@ -6,10 +6,10 @@ import { useEdits } from '../../../state/useEdits.ts';
 type Grows = 'down' | 'up' | '';
 
 const given: readonly { readonly value: Grows; readonly text: string }[] = [
-  { value: 'down', text: 'downward' },
-  { value: 'up', text: 'upward' },
+  { value: 'down', text: 'down' },
+  { value: 'up', text: 'up' },
 ];
-const notYet: readonly { readonly value: Grows; readonly text: string }[] = [{ value: '', text: 'downward, assumed' }, ...given];
+const notYet: readonly { readonly value: Grows; readonly text: string }[] = [{ value: '', text: 'down, assumed' }, ...given];
 
 /** The sight itself: in pencil what nobody has given. */
 export function SightFigures({ bundle }: { bundle: Bundle }) {

@@ -1,4 +1,5 @@
 import {
+  flightBasis,
   type FittedMarks,
   isWeak,
   type JudgedMark,
@@ -14,6 +15,7 @@ import {
   type SightScale,
   spreadPerMetre,
 } from '../../../../core/aim/index.ts';
+import { vacuumRange } from '../../../../core/flight/index.ts';
 import type { Band } from '../../../../core/model/band.ts';
 import type { Bundle } from '../../../../core/model/bundle.ts';
 import type { ShotGroup } from '../../../../core/model/group.ts';
@@ -56,9 +58,20 @@ export function spanDistances({ from, to, step }: Span): readonly number[] {
   return Array.from({ length: Math.max(0, count) }, (_, i) => from + i * step);
 }
 
+/** Nobody holds a bow higher than this for a usual distance [rad], about 8 degrees: from memory. A slower bow is not sent farther. */
+const HIGHEST = 0.14;
+const FEWEST = 3;
+
+function usualDistances(bundle: Bundle, units: UnitChoice): readonly number[] {
+  const all = tableDistances(units, 10 * factorOf('distance', units));
+  const basis = flightBasis(bundle);
+  const reach = basis.ok ? vacuumRange(basis.value.speed.value, HIGHEST) : Infinity;
+  return all.filter((distance, i) => i < FEWEST || distance <= reach);
+}
+
 /** Usual or chosen distances and the known ones [m]. */
-function distancesOf(units: UnitChoice, span: Span | null, known: readonly number[]): readonly number[] {
-  const asked = span === null ? tableDistances(units, 10 * factorOf('distance', units)) : spanDistances(span);
+function distancesOf(bundle: Bundle, units: UnitChoice, span: Span | null, known: readonly number[]): readonly number[] {
+  const asked = span === null ? usualDistances(bundle, units) : spanDistances(span);
   const more = known.filter((one, i) => ![...asked, ...known.slice(0, i)].some((other) => Math.abs(one - other) < SAME));
   return [...asked, ...more].sort((a, b) => a - b);
 }
@@ -107,6 +120,7 @@ export function marksView(
   const spread = spreadPerMetre(groups);
   const picture = marksPicture(bundle, marks, spread);
   const distances = distancesOf(
+    bundle,
     units,
     span,
     picture.proven.map(({ distance }) => distance),
