@@ -19,7 +19,8 @@ import {
 } from '../../../core/aim/index.ts';
 import { standardGravity } from '../../../core/flight/index.ts';
 
-const inside = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+/** Evenly over the range: numbers drawn as doubles would crowd about nought. */
+const inside = (min: number, max: number) => fc.integer({ min: 0, max: 1e6 }).map((n) => min + ((max - min) * n) / 1e6);
 const rad = Math.PI / 180;
 const alone = (launch: Launch): Corners<Launch> => ({ value: launch, corners: [] });
 const plain: Conditions = { setFor: 50, distance: 50, slope: 0, wind: { x: 0, y: 0, z: 0 } };
@@ -188,7 +189,7 @@ describe('what the cosine rule leaves out', () => {
         const { gravity, drag, eye } = gap.value;
         expect(gravity + drag + eye).toBeCloseTo(shot.value.setFor - shot.value.cosineRule, 9);
         expect(Math.sign(gravity)).toBe(up ? 1 : -1);
-        expect(drag).toBeGreaterThanOrEqual(-1e-6);
+        expect(drag).toBeGreaterThanOrEqual(-1e-5);
       }),
     );
   });

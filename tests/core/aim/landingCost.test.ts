@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { landingCost } from '../../../core/aim/index.ts';
 import { face, type Point } from '../../../core/group/index.ts';
 
+/** Evenly over the range: numbers drawn as doubles would crowd about nought. */
+const inside = (min: number, max: number) => fc.integer({ min: 0, max: 1e6 }).map((n) => min + ((max - min) * n) / 1e6);
 /** A shaft of 6 mm counts the line that it touches. */
 const SHAFT = 0.003;
 
@@ -68,16 +70,11 @@ describe('what it scores where the group lands', () => {
 
   it('falls the farther off it lands, down to nought and a certain miss', () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 0.02, max: 0.3, noNaN: true }),
-        fc.double({ min: 0, max: 1, noNaN: true }),
-        fc.double({ min: 0.001, max: 0.5, noNaN: true }),
-        (sigma, off, more) => {
-          const cost = (y: number) => landingCost(alone({ x: 0, y: -y }), [sigma, sigma], SHAFT, face('122')).there;
-          expect(cost(off + more).points).toBeLessThanOrEqual(cost(off).points + 1e-9);
-          expect(cost(off + more).missChance).toBeGreaterThanOrEqual(cost(off).missChance - 1e-9);
-        },
-      ),
+      fc.property(inside(0.02, 0.3), inside(0, 1), inside(0.001, 0.5), (sigma, off, more) => {
+        const cost = (y: number) => landingCost(alone({ x: 0, y: -y }), [sigma, sigma], SHAFT, face('122')).there;
+        expect(cost(off + more).points).toBeLessThanOrEqual(cost(off).points + 1e-9);
+        expect(cost(off + more).missChance).toBeGreaterThanOrEqual(cost(off).missChance - 1e-9);
+      }),
     );
     const lost = landingCost(alone({ x: 0, y: -9 }), [0.1, 0.1], SHAFT, face('122')).there;
     expect(lost.points).toBe(0);

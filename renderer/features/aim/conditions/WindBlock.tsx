@@ -83,8 +83,7 @@ export function WindBlock({ bundle, given, later }: { bundle: Bundle; given: Giv
     </section>
   );
 
-  function facts({ drift, up, time, lagRule, allow }: Blown, { sightRadius }: Given): readonly Fact[] {
-    const { hold, windage } = allow;
+  function facts({ drift, up, time, lagRule, allow: { hold } }: Blown, { sightRadius, distance }: Given): readonly Fact[] {
     return [
       {
         name: 'hold off',
@@ -97,7 +96,7 @@ export function WindBlock({ bundle, given, later }: { bundle: Bundle; given: Giv
         : [
             {
               name: 'or move the pin',
-              value: `${textQuantity(sightRadius * Math.tan(Math.abs(windage.value)), 'setting', units)} ${windage.value > 0 ? 'left' : 'right'}`,
+              value: `${textQuantity((sightRadius * Math.abs(hold.value)) / distance, 'setting', units)} ${hold.value > 0 ? 'left' : 'right'}`,
             },
           ]),
       { name: 'drift, not held off', value: acrossText(drift.value, units), band: bandText(drift, 'across', units) },
