@@ -45,7 +45,7 @@ const NEAR = [16, 24, 34, 48, 66, 90];
 const OVAL_NAME = '95 % of arrows';
 
 /** A square window with the face in it and, where there is room, all of where the arrows land. */
-export function landingView({ face, centre, spread }: LandingData, size: number): FaceView {
+function landingView({ face, centre, spread }: LandingData, size: number): FaceView {
   const radius = face.rings[0]?.radius ?? 0.4;
   const [rx, ry] = [HOLDS_95 * spread[0], HOLDS_95 * spread[1]];
   const [left, right] = [Math.min(-radius, centre.x - rx), Math.max(radius, centre.x + rx)];

