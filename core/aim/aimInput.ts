@@ -23,13 +23,9 @@ export interface AimInput {
   readonly arrowLength: number;
   /** What the point adds ahead of the shaft [m]. */
   readonly pointLength?: number;
-  /** How high the eye stands above level ground [m], for a point of aim that lies on the ground. */
-  readonly eyeAboveGround?: number;
   readonly distances: readonly number[];
   /** The distance that the sight is set for [m]. */
   readonly setFor: number;
-  /** The distance that one point of aim is wanted for [m]; `setFor` when left out. */
-  readonly aimAt?: number;
 }
 
 /** The eye of a standing adult above the ground [m]: from memory. */
@@ -51,7 +47,7 @@ const { min: slowest, max: fastest } = limits.arrowSpeed;
  * @example checkAim({ speed: { value: 10, low: 9, high: 11 } }).problem.sentence // "An arrow speed between 20 and 120 m/s (66 and 394 ft/s) was expected."
  */
 export function checkAim(input: AimInput): Result<AimInput> {
-  const { speed, drag, airDensity, targetDrop = 0, pointLength = pointBeyondShaft, eyeAboveGround = standingEye } = input;
+  const { speed, drag, airDensity, targetDrop = 0, pointLength = pointBeyondShaft } = input;
   if (!(speed.value >= slowest && speed.value <= fastest))
     return refuse('speed', `An arrow speed between ${slowest} and ${fastest} m/s (66 and 394 ft/s) was expected.`, 'arrowSpeed');
   for (const band of drag ? [speed, drag] : [speed])
@@ -60,8 +56,6 @@ export function checkAim(input: AimInput): Result<AimInput> {
   if (!(airDensity >= 0 && airDensity <= 2))
     return refuse('air', 'An air density between 0 and 2 kg/m³ was expected: 1.2 is ordinary.');
   if (!(Math.abs(targetDrop) <= 3)) return refuse('target', 'A target within 3 m of eye height was expected.');
-  if (!(eyeAboveGround >= 0.5 && eyeAboveGround <= 2.5))
-    return refuse('eye', 'An eye 0.5 to 2.5 m above the ground was expected.');
   if (!(pointLength >= 0 && pointLength <= 0.1))
     return refuse('point', 'A point of 0 to 100 mm ahead of the shaft was expected.');
   if (input.distances.length > 500)
@@ -69,7 +63,7 @@ export function checkAim(input: AimInput): Result<AimInput> {
   const { mass: arrowMass, diameter: shaftDiameter, eyeHeight, arrowLength } = input;
   const figures = given('The aim', { arrowMass, shaftDiameter, eyeHeight, arrowLength });
   if (!figures.ok) return figures;
-  for (const shootingDistance of [input.setFor, input.aimAt ?? input.setFor, ...input.distances]) {
+  for (const shootingDistance of [input.setFor, ...input.distances]) {
     const distance = given('The aim', { shootingDistance });
     if (!distance.ok) return distance;
   }

@@ -2,13 +2,11 @@ import { pointBeyondShaft } from '../arrow/index.ts';
 import { dragBand, peak } from '../flight/index.ts';
 import type { Band } from '../model/band.ts';
 import { ok, type Result } from '../model/problem.ts';
-import { type AimInput, checkAim, standingEye } from './aimInput.ts';
+import { type AimInput, checkAim } from './aimInput.ts';
 import { atCorners, bandOver, type Corners } from './bands.ts';
-import { type CurvePoint, curveOver } from './curve.ts';
 import { type DropRow, dropTable } from './dropTable.ts';
 import { launchBand } from './launch.ts';
 import { setSight, type SetSight } from './lineOfSight.ts';
-import { groundMark, pointOfAim, widestGap } from './pointOfAim.ts';
 import { pointOnDistance } from './pointOn.ts';
 
 /** Everything that the screen for aiming draws. Plain data, SI; a figure that cannot be had carries its reason. */
@@ -18,32 +16,17 @@ export interface AimPlan {
   readonly drag: Band;
   /** Launch angle above the horizontal with the sight set [rad]. */
   readonly elevation: Band;
-  readonly curve: readonly CurvePoint[];
   /** Highest over the line of sight: how far out, and how high [m]. */
   readonly apex: { readonly x: Band; readonly height: Band };
   readonly table: readonly DropRow[];
   /** Without the sight: where tip and arrow agree [m]. */
   readonly pointOn: Result<Band>;
-  /** Without the sight: where the tip must be held for one distance [m]. */
-  readonly pointOfAim: Result<PlannedHold>;
-  /** Without the sight: where the tip must be held lowest, and how low [m]. */
-  readonly widestGap: Result<{ readonly distance: Band; readonly hold: Band }>;
 }
-
-export interface PlannedHold {
-  readonly distance: number;
-  /** Above the middle of the target when positive, below when negative, in the target's plane [m]. */
-  readonly hold: Band;
-  /** Where on the ground the tip is held instead, from the archer [m]; null when the point of aim, anywhere in its band, clears the ground. */
-  readonly ground: Band | null;
-}
-
-const curveSteps = 80;
 
 /**
  * All figures of the screen for aiming, each with its band over what is not known of speed and drag.
  *
- * @equation setSight, dropTable, pointOnDistance, pointOfAim and widestGap over launchBand
+ * @equation setSight, dropTable and pointOnDistance over launchBand
  * @param input - speed with its band, arrow, air, eye height, distances and the one that the sight is set for [record]
  * @returns the plan, or a refusal that says what was expected [record]
  * @validity speeds of 20 to 120 m/s; the archer sets the sight by shooting, so every launch of the band passes through the mark it is set for
@@ -54,7 +37,7 @@ export function aimPlan(input: AimInput): Result<AimPlan> {
   const checked = checkAim(input);
   if (!checked.ok) return checked;
   const { speed, mass, diameter, airDensity, eyeHeight, arrowLength, distances, setFor } = input;
-  const { targetDrop = 0, pointLength = pointBeyondShaft, eyeAboveGround = standingEye, aimAt = setFor } = input;
+  const { targetDrop = 0, pointLength = pointBeyondShaft } = input;
   const drag = input.drag ?? dragBand(diameter, mass, airDensity);
   const launches = launchBand(speed, drag, eyeHeight, targetDrop);
   const tipForward = arrowLength + pointLength;
@@ -64,33 +47,15 @@ export function aimPlan(input: AimInput): Result<AimPlan> {
   if (!sights.ok) return sights;
   const table = dropTable(sights.value, distances);
   if (!table.ok) return table;
-  const holds = atCorners(launches, (launch) => pointOfAim(launch, tipForward, aimAt));
   const pointOn = atCorners(launches, (launch) => pointOnDistance(launch, tipForward));
-  const gaps = atCorners(launches, (launch) => widestGap(launch, tipForward));
   return ok({
     setFor,
     drag,
     elevation: bandOver(sights.value, (sight) => sight.elevation),
-    curve: curveOver(sights.value, farthest, curveSteps),
     apex: apexOf(sights.value),
     table: table.value,
     pointOn: pointOn.ok ? ok(bandOver(pointOn.value, (distance) => distance)) : pointOn,
-    pointOfAim: holds.ok ? ok(plannedHold(holds.value, aimAt, targetDrop, eyeAboveGround)) : holds,
-    widestGap: gaps.ok
-      ? ok({ distance: bandOver(gaps.value, (gap) => gap.distance), hold: bandOver(gaps.value, (gap) => gap.hold) })
-      : gaps,
   });
-}
-
-function plannedHold(holds: Corners<number>, distance: number, targetDrop: number, eyeAboveGround: number): PlannedHold {
-  const marks = [holds.value, ...holds.corners].map((hold) => groundMark(hold, distance, targetDrop, eyeAboveGround));
-  const [value, ...corners] = marks.filter((mark) => mark !== null);
-  const allOnGround = value !== undefined && corners.length === holds.corners.length;
-  return {
-    distance,
-    hold: bandOver(holds, (hold) => hold),
-    ground: allOnGround ? bandOver({ value, corners }, (mark) => mark) : null,
-  };
 }
 
 function apexOf(sights: Corners<SetSight>): AimPlan['apex'] {

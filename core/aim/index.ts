@@ -1,6 +1,6 @@
 export { type Allowance, allowance } from './allowance.ts';
 export { type AimInput, checkAim, goldAboveGround, standingEye } from './aimInput.ts';
-export { type AimPlan, aimPlan, type PlannedHold } from './aimPlan.ts';
+export { type AimPlan, aimPlan } from './aimPlan.ts';
 export { type AnchorMoved, anchorMoved } from './anchorMoved.ts';
 export { type Assumable, diameterOf, eyeHeightOf } from './assumed.ts';
 export { atCorners, bandOver, type Corners } from './bands.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { aimPlan, type AimInput } from '../../core/aim/index.ts';
+import { aimPlan, holdTable, launchBand, markContext, marksPicture, type AimInput } from '../../core/aim/index.ts';
 import { arrowMass } from '../../core/arrow/index.ts';
 import { setupSpeed } from '../../core/bow/index.ts';
 import {
@@ -11,9 +11,26 @@ import {
   frozenFigures,
   type Figure,
 } from '../../core/compare/index.ts';
-import { allFindings, dependentsStopped, overshootFinding, shootingStops, stopsOf } from '../../core/findings/index.ts';
-import { airDensity } from '../../core/flight/index.ts';
-import { BenchRecord, exampleNow, ShownFigure, type ShotBundle, type UnitChoice } from '../../core/model/index.ts';
+import {
+  allFindings,
+  dependentsStopped,
+  marksSpeedFinding,
+  overshootFinding,
+  shootingStops,
+  sightMarksFinding,
+  stopsOf,
+  unprovenFinding,
+} from '../../core/findings/index.ts';
+import { airDensity, dragBand } from '../../core/flight/index.ts';
+import {
+  BenchRecord,
+  exampleNow,
+  ShownFigure,
+  type Settings,
+  type ShotBundle,
+  type SightMark,
+  type UnitChoice,
+} from '../../core/model/index.ts';
 import { suitability, whatWouldCentre } from '../../core/suitability/index.ts';
 import { readBareShaft, readTwoGroups, type NextStep, type Reading } from '../../core/trials/index.ts';
 import { anyPairOf, anyShotBundle, anyUnits } from './anyRecords.ts';
@@ -69,7 +86,47 @@ function expectSoundFindings(bundle: ShotBundle, units: UnitChoice): void {
   sound('overshoot', overshootFinding(null, 0, units));
 }
 
-function expectSoundFlight(bundle: ShotBundle): void {
+/** Three marks of this set-up and one from before something changed, whether or not any flight passes them. */
+function expectSoundMarks(bundle: ShotBundle, units: UnitChoice): void {
+  const { settings } = bundle.setup;
+  const grown = settings.sightGrows === 'up' ? -1 : 1;
+  const mark = (distance: number, reading: number, then: Partial<Settings> = {}): SightMark => ({
+    ...bundle.setup,
+    kind: 'sightMark',
+    setupId: bundle.setup.id,
+    distance,
+    reading,
+    shots: null,
+    leftOut: null,
+    note: '',
+    context: markContext({ ...bundle, setup: { ...bundle.setup, settings: { ...settings, ...then } } }, exampleNow),
+  });
+  const scale = (settings.sightUnit ?? 0.001) / 0.001;
+  const marks = [
+    mark(18, (grown * 40) / scale),
+    mark(30, (grown * 55) / scale),
+    mark(50, (grown * 85) / scale),
+    mark(40, 70, { nockingPoint: 0.004, braceHeight: 0.2 }),
+  ];
+  for (const some of [marks, marks.slice(3), marks.slice(0, 1)]) {
+    const picture = marksPicture(bundle, some, null);
+    sound('marks', picture.fit);
+    sound(
+      'moved',
+      picture.unproven.map(({ moved }) => moved),
+    );
+    if (picture.fit?.ok === false) sentences(picture.fit.problem.sentence);
+    if (picture.fit?.ok === true) sentences(...picture.fit.value.notes.map(({ sentence }) => sentence));
+    for (const found of [sightMarksFinding(picture, units), unprovenFinding(picture, units), marksSpeedFinding(picture, units)]) {
+      if (found === null) continue;
+      sound('finding of marks', found);
+      titles(found.title, found.short.word);
+      sentences(found.detail, found.why?.text ?? null);
+    }
+  }
+}
+
+function expectSoundFlight(bundle: ShotBundle, units: UnitChoice): void {
   const { setup, arrowSet, groups } = bundle;
   const speed = setupSpeed(bundle);
   const mass = arrowMass(arrowSet);
@@ -89,8 +146,11 @@ function expectSoundFlight(bundle: ShotBundle): void {
   };
   const plan = aimPlan(input);
   sound('aim', plan);
-  for (const part of plan.ok ? [plan.value.pointOn, plan.value.pointOfAim, plan.value.widestGap] : [plan])
-    if (!part.ok) sentences(part.problem.sentence);
+  const launches = launchBand(input.speed, dragBand(input.diameter, input.mass, input.airDensity), input.eyeHeight, 0.3);
+  const holds = holdTable(launches, input.arrowLength + 0.02, input.distances, 1.6);
+  sound('holds', holds);
+  for (const part of [plan.ok ? plan.value.pointOn : plan, holds]) if (!part.ok) sentences(part.problem.sentence);
+  expectSoundMarks(bundle, units);
 }
 
 function expectSoundSuitability(bundle: ShotBundle, units: UnitChoice): void {
@@ -187,7 +247,7 @@ describe('the whole core, on any records that the notebook would take', () => {
       fc.property(anyShotBundle, anyUnits, (bundle, units) => {
         expectSoundFindings(bundle, units);
         expectSoundSuitability(bundle, units);
-        expectSoundFlight(bundle);
+        expectSoundFlight(bundle, units);
       }),
       { numRuns: 120 },
     );

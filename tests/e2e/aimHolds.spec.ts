@@ -39,9 +39,9 @@ test('a point of aim is chosen by keyboard alone: in the table, on the target, a
   await expect(said).toHaveText(/^At 31 m /);
   await expect(target).toHaveAttribute('aria-valuetext', /^At 31 m hold the tip/);
   await page.keyboard.press('Shift+ArrowDown');
-  await expect(work.locator('[data-field="aim.aimAt"]')).toHaveValue('26 m');
+  await expect(work.locator('[data-field="aim.setFor"]')).toHaveValue('26 m');
 
-  await work.locator('[data-field="aim.aimAt"]').fill('60 yd');
+  await work.locator('[data-field="aim.setFor"]').fill('60 yd');
   await page.keyboard.press('Enter');
   await expect(said).toHaveText(/^At 54\.9 m hold the tip \d+ cm above the centre/);
   await expect(work.getByText(/^That is over the butt/)).toBeVisible();
@@ -81,7 +81,7 @@ test('the texts of the view touch nothing at either size, near and far', async (
   for (const size of sizes) {
     await page.setViewportSize(size);
     for (const distance of ['10', '30', '70']) {
-      await page.locator('[data-field="aim.aimAt"]').fill(distance);
+      await page.locator('[data-field="aim.setFor"]').fill(distance);
       await page.keyboard.press('Enter');
       await expect(page.getByRole('heading', { name: new RegExp(`^At ${distance} m hold`) })).toBeVisible();
       await drawn(page);

@@ -46,7 +46,7 @@ const measured: Bundle = {
 };
 
 function asked(choice: Partial<ConditionsChoice>, bundle = measured, groups = [exampleFletched], inUnits = units): Given {
-  const picture = aimPicture(bundle, { setFor: 50, aimAt: null, air: null } as Parameters<typeof aimPicture>[1], inUnits);
+  const picture = aimPicture(bundle, { setFor: 50, air: null }, inUnits);
   if (!picture.ok) throw new Error(picture.problem.sentence);
   return givenOf(bundle, picture.value, { ...untouched, ...choice }, groups, inUnits);
 }

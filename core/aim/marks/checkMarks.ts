@@ -33,6 +33,12 @@ function checkPriors({ speed, eyeHeight, k, sightRadius, spreadPerMetre }: MarkP
   return ok(null);
 }
 
+/** Either end of a bar may be unknown. */
+function barWords(lowest: number, highest: number): string {
+  if (highest === Infinity) return `of ${lowest} or more`;
+  return lowest === -Infinity ? `of at most ${highest}` : `from ${lowest} to ${highest}`;
+}
+
 function checkEach(marks: readonly KnownMark[], { lowest = -Infinity, highest = Infinity, unit }: SightScale): Result<null> {
   const { min, max } = limits.shootingDistance;
   for (const { distance, reading, shots = usualShots, leftOut = false } of marks) {
@@ -45,7 +51,7 @@ function checkEach(marks: readonly KnownMark[], { lowest = -Infinity, highest = 
     if (!leftOut && (reading < lowest || reading > highest))
       return refuse(
         'off-bar',
-        `The mark for ${farWords(distance)} reads ${readWords(reading, unit)}, off the bar: a reading from ${lowest} to ${highest} was expected.`,
+        `The mark for ${farWords(distance)} reads ${readWords(reading, unit)}, off the bar: a reading ${barWords(lowest, highest)} was expected.`,
         'reading',
       );
   }

@@ -2,9 +2,7 @@ import { aimPlan, flightBasis, goldAboveGround, standingEye, type AimPlan, type 
 import type { Bundle } from '../../../core/model/bundle.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
 import type { Result } from '../../../core/model/problem.ts';
-import { factorOf } from '../../../core/units/index.ts';
 import { distanceToBegin } from './distances.ts';
-import { neededForPointsOfAim, shootsWithoutSight } from './holds/holds.ts';
 import type { FlownChoice } from './store.ts';
 
 /** How far the centre of the face lies below a standing eye [m]. */
@@ -33,15 +31,5 @@ export function setForOf(bundle: Bundle, choice: FlownChoice, units: UnitChoice)
   const basis = flightBasis(bundle, choice.air);
   if (!basis.ok) return null;
   if (choice.setFor !== null) return choice.setFor;
-  const near = distanceToBegin(basis.value.speed.value, units);
-  const plan = planOn(bundle, basis.value, near, []);
-  return plan.ok ? beginAt(bundle, plan.value, near, units) : near;
-}
-
-/** With a sight, a distance that this bow reaches flat; without one, where the tip may be held on the centre. */
-function beginAt(bundle: Bundle, plan: AimPlan, flat: number, units: UnitChoice): number {
-  if (!shootsWithoutSight(bundle) || !plan.pointOn.ok || neededForPointsOfAim(bundle) !== null) return flat;
-  const factor = factorOf('distance', units);
-  const rounded = Math.round(plan.pointOn.value.value / factor) * factor;
-  return rounded >= 10 * factor && rounded <= 80 * factor ? rounded : flat;
+  return distanceToBegin(basis.value.speed.value, units);
 }

@@ -5,7 +5,7 @@ import { useEdits } from '../../../state/useEdits.ts';
 import { chooseInAim, useAimChoice } from '../store.ts';
 
 /** What the points of aim hang on, right over them. */
-export function HeldBy({ bundle, aimAt }: { bundle: Bundle; aimAt: number }) {
+export function HeldBy({ bundle, setFor }: { bundle: Bundle; setFor: number }) {
   const edit = useEdits();
   const { eyeUp } = useAimChoice(bundle.setup.id);
   const { form, id } = bundle.setup;
@@ -14,10 +14,10 @@ export function HeldBy({ bundle, aimAt }: { bundle: Bundle; aimAt: number }) {
       <Figure
         measure="shootingDistance"
         name="aim at"
-        value={aimAt}
+        value={setFor}
         required
-        onKeep={(value) => chooseInAim(id, { aimAt: value })}
-        field="aim.aimAt"
+        onKeep={(value) => chooseInAim(id, { setFor: value })}
+        field="aim.setFor"
       />
       <Figure
         measure="eyeHeight"

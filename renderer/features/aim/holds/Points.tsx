@@ -56,7 +56,7 @@ export function Points({ bundle, picture, aimed, chosen }: PartProps & { aimed: 
             lines={lines}
             chosen={chosen}
             crawls={crawls}
-            onChoose={(aimAt) => chooseInAim(bundle.setup.id, { aimAt })}
+            onChoose={(setFor) => chooseInAim(bundle.setup.id, { setFor })}
           />
           <HoldNotes aimed={aimed} holds={holds} lines={lines} chosen={chosen} crawls={crawls} />
         </div>

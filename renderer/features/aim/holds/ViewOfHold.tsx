@@ -57,7 +57,7 @@ export function ViewOfHold({ bundle, aimed, row, diameter, faceId, table }: Prop
           move={{
             nearest: NEAREST * step,
             farthest: Math.floor(aimed.farthest / step) * step,
-            onDistance: (aimAt) => chooseInAim(bundle.setup.id, { aimAt }),
+            onDistance: (setFor) => chooseInAim(bundle.setup.id, { setFor }),
           }}
         />
       </Exportable>

@@ -1,10 +1,7 @@
 import type { AimPlan } from '../../../../core/aim/index.ts';
 import type { Band } from '../../../../core/model/band.ts';
 import type { Bundle } from '../../../../core/model/bundle.ts';
-import type { UnitChoice } from '../../../../core/model/preferences.ts';
 import type { Problem, Result } from '../../../../core/model/problem.ts';
-import { factorOf } from '../../../../core/units/index.ts';
-import type { AimChoice } from '../store.ts';
 
 /** Where tip and arrow agree, or why it cannot be said. */
 export interface WithoutSight {
@@ -31,7 +28,3 @@ export function withoutSight(bundle: Bundle, plan: AimPlan): WithoutSight {
   const missing = neededForPointsOfAim(bundle);
   return { pointOn: missing === null ? plan.pointOn : { ok: false, problem: missing } };
 }
-
-/** The distance of the one point of aim: the chosen one, else one that every butt stands at [m]. */
-export const aimAtOf = (choice: Pick<AimChoice, 'aimAt'>, units: UnitChoice): number =>
-  choice.aimAt ?? 30 * factorOf('distance', units);

@@ -39,6 +39,15 @@ describe('Marks that cannot be', () => {
     expect(refused(known([500, 50])).code).toBe('distance');
   });
 
+  it('off a bar of which one end is known are refused with that end', () => {
+    const said = (ends: Partial<SightScale>) => {
+      const fit = fitMarks([{ distance: 30, reading: 140 }], { unit: 0.001, grows: 'down', ...ends }, examplePriors);
+      return fit.ok ? '' : fit.problem.sentence;
+    };
+    expect(said({ highest: 120 })).toMatch(/a reading of at most 120 was expected\.$/);
+    expect(said({ lowest: 150 })).toMatch(/a reading of 150 or more was expected\.$/);
+  });
+
   it('off the bar are refused with the ends of the bar', () => {
     expect(refused(known([70, 140])).sentence).toContain('from 0 to 130 was expected');
     expect(refused(known([10, -1])).code).toBe('off-bar');
