@@ -4,7 +4,7 @@ import { wrapped } from '../plots/wrapped.ts';
 import { shortened, written } from './ink.ts';
 
 /** Of a line, against its type [-]. */
-export const LEADING = 1.36;
+const LEADING = 1.36;
 
 interface Paragraph {
   readonly nodes: readonly XmlNode[];

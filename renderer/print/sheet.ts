@@ -12,7 +12,7 @@ export interface Sheet {
 
 /** Said on every paper that somebody may carry away. */
 export const HOLDS = 'Holds for this archer, bow, arrow and form: shoot it in before you rely on it.';
-export const CARE = 'The bow maker’s figures, the rules of the range and your coach come first.';
+const CARE = 'The bow maker’s figures, the rules of the range and your coach come first.';
 
 export const SHORT_CARE = 'The bow’s maker, the rules of the range and your coach come first.';
 

@@ -10,7 +10,7 @@ const size = { type: sizes.note, line: 3.7, gap: 2.2, headLines: 1 } as const;
 const BETWEEN = 5;
 
 /** Half of an interval's width: what stands after a plus-or-minus sign. */
-export const halfWidth = ({ low, high }: Band): number => (high - low) / 2;
+const halfWidth = ({ low, high }: Band): number => (high - low) / 2;
 
 /** Coarser steps that a list may go by when every row has no room. */
 const steps = [1, 2, 5, 10, 20, 50] as const;
