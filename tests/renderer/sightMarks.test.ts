@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { launchSlope, markContext } from '../../core/aim/index.ts';
+import { launchSlope, markContext, marksPicture, seeded, strip } from '../../core/aim/index.ts';
 import { exampleBundle, exampleNow } from '../../core/model/example.ts';
 import { defaultPreferences, type UnitChoice } from '../../core/model/preferences.ts';
 import type { BenchRecord, Bundle, Settings, SightMark } from '../../core/model/index.ts';
@@ -13,7 +13,7 @@ import {
   putMarkAway,
   shotInAgain,
 } from '../../renderer/features/aim/marks/edits.ts';
-import { rangeCard } from '../../renderer/features/aim/marks/papers.ts';
+import { rangeCard, stripPaper } from '../../renderer/features/aim/marks/papers.ts';
 import { lineData } from '../../renderer/features/aim/marks/plots.ts';
 import { changeText, fixedOf, marksHead, nextText, tableNote, verdictText } from '../../renderer/features/aim/marks/words.ts';
 import type { Bench } from '../../renderer/state/bench.ts';
@@ -33,7 +33,8 @@ const mark = (distance: number, reading = read(distance), of = bundle): SightMar
   ...{ kind: 'sightMark', setupId: of.setup.id, distance, reading, shots: null, leftOut: null, note: '' },
   context: markContext(of, exampleNow),
 });
-const viewOf = (marks: readonly SightMark[], of = bundle, inUnits = units) => marksView(of, marks, [], inUnits, null);
+const viewOf = (marks: readonly SightMark[], of = bundle, inUnits = units) =>
+  marksView(of, marksPicture(of, marks, null), null, inUnits, null);
 
 describe('The table of marks', () => {
   it('is blank before the first mark, and asks for two', () => {
@@ -62,9 +63,9 @@ describe('The table of marks', () => {
     );
     expect(inYards).toEqual(['10 yd', '19.7 yd', '20 yd', '30 yd', '40 yd', '50 yd', '54.7 yd', '60 yd', '70 yd', '80 yd']);
     const span = { from: 10, to: 30, step: 5 };
-    expect(marksView(bundle, [mark(18), mark(50)], [], units, span).rows.map(({ distance }) => distance)).toEqual([
-      10, 15, 18, 20, 25, 30, 50,
-    ]);
+    expect(
+      marksView(bundle, marksPicture(bundle, [mark(18), mark(50)], null), null, units, span).rows.map(({ distance }) => distance),
+    ).toEqual([10, 15, 18, 20, 25, 30, 50]);
     expect(spanDistances({ from: 1, to: 120, step: 0.1 })).toHaveLength(120);
   });
 
@@ -254,6 +255,24 @@ describe('A mark that is typed', () => {
     await marksHold(bench, [one]);
     expect(marks()[0]?.context.settings.twists).toBe(30);
     expect(marks()[0]?.context.shotAt).toEqual(one.context.shotAt);
+  });
+});
+
+describe('The strip on paper', () => {
+  it('has a line for each distance, the known ones marked and the weak ones told', () => {
+    const view = viewOf([mark(18), mark(30), { ...mark(40), leftOut: 'windy' }, mark(50)]);
+    if (view.picture.fit?.ok !== true) throw new Error('no fit');
+    const rows = strip(view.picture.fit.value, 10, 90, 1, 200, seeded(3));
+    const paper = stripPaper(view, rows.ok ? rows.value : [], units);
+    if (!paper.ok) throw new Error(paper.problem.sentence);
+    expect(paper.value).toMatchObject({ unit: 0.001, grows: 'down', distanceUnit: 'm', digits: 1 });
+    expect(paper.value.rows).toHaveLength(81);
+    expect(paper.value.rows.filter(({ known }) => known).map(({ label }) => label)).toEqual(['18', '30', '50']);
+    const weak = paper.value.rows.filter((row) => row.weak).map(({ distance }) => distance);
+    expect(weak).toContain(90);
+    expect(weak).not.toContain(30);
+    expect(paper.value.note).toContain('From three marks shot in');
+    expect(stripPaper(viewOf([]), [], units)).toMatchObject({ ok: false, problem: { code: 'no-marks' } });
   });
 });
 

@@ -4,7 +4,6 @@ import {
   isWeak,
   type JudgedMark,
   type KnownMark,
-  marksPicture,
   type MarksPicture,
   type NextMark,
   nextMark,
@@ -13,12 +12,10 @@ import {
   readingsNow,
   scaleThatSuits,
   type SightScale,
-  spreadPerMetre,
 } from '../../../../core/aim/index.ts';
 import { vacuumRange } from '../../../../core/flight/index.ts';
 import type { Band } from '../../../../core/model/band.ts';
 import type { Bundle } from '../../../../core/model/bundle.ts';
-import type { ShotGroup } from '../../../../core/model/group.ts';
 import type { UnitChoice } from '../../../../core/model/preferences.ts';
 import type { SightMark } from '../../../../core/model/sightMark.ts';
 import { factorOf } from '../../../../core/units/index.ts';
@@ -110,15 +107,14 @@ function otherScaleOf(bundle: Bundle, { proven, scale, from }: MarksPicture, spr
 export const misfitOf = ({ judged }: FittedMarks): JudgedMark | null =>
   judged.find(({ verdict, leftOut = false }) => verdict === 'does not fit' && !leftOut) ?? null;
 
+/** The table and what goes with it, out of what the marks say and the archer's own scatter [rad]. */
 export function marksView(
   bundle: Bundle,
-  marks: readonly SightMark[],
-  groups: readonly ShotGroup[],
+  picture: MarksPicture,
+  spread: number | null,
   units: UnitChoice,
   span: Span | null,
 ): MarksView {
-  const spread = spreadPerMetre(groups);
-  const picture = marksPicture(bundle, marks, spread);
   const distances = distancesOf(
     bundle,
     units,

@@ -1,4 +1,12 @@
-import { isWeak, launchBand, misjudged, type FittedMarks, readingsNow, windDrift } from '../../../../core/aim/index.ts';
+import {
+  isWeak,
+  launchBand,
+  misjudged,
+  type FittedMarks,
+  readingsNow,
+  type StripRow,
+  windDrift,
+} from '../../../../core/aim/index.ts';
 import type { UnitChoice } from '../../../../core/model/preferences.ts';
 import { countWord } from '../../../../core/model/sentence.ts';
 import { ok, refuse, type Result } from '../../../../core/model/problem.ts';
@@ -30,13 +38,10 @@ function restsOn({ picture }: MarksView, fit: FittedMarks): string {
   return `From ${countWord(count)} mark${count === 1 ? '' : 's'} shot in; proven until archer, bow, arrows or form change. Intervals: 95 %.`;
 }
 
-/** The strip for the bar, from one distance to another; it comes from the worker. */
-export async function stripPaper(view: MarksView, span: Span, units: UnitChoice): Promise<Result<StripPaper>> {
+/** The strip for the bar out of its rows. */
+export function stripPaper(view: MarksView, rows: readonly StripRow[], units: UnitChoice): Result<StripPaper> {
   const { fit, scale } = view.picture;
   if (fit?.ok !== true) return noMarks(view);
-  const rows = await stripOf(view.picture, fit.value, span, 'paper');
-  if (rows === null) return refuse('overtaken', 'Other distances were asked for meanwhile.');
-  if (!rows.ok) return rows;
   const digits = readText(0, scale).split('.')[1]?.length ?? 0;
   return ok({
     title: 'Sight marks',
@@ -44,7 +49,7 @@ export async function stripPaper(view: MarksView, span: Span, units: UnitChoice)
     unit: scale.unit,
     grows: scale.grows,
     distanceUnit: unitOf('distance', units),
-    rows: rows.value.map(({ distance, reading }) => ({
+    rows: rows.map(({ distance, reading }) => ({
       distance,
       label: labelOf(distance, units),
       reading,
@@ -55,6 +60,15 @@ export async function stripPaper(view: MarksView, span: Span, units: UnitChoice)
     ...(scale.highest === undefined ? {} : { highest: scale.highest }),
     digits,
   });
+}
+
+/** The same for distances, whose rows come from the worker. */
+async function stripFor(view: MarksView, span: Span, units: UnitChoice): Promise<Result<StripPaper>> {
+  const { fit } = view.picture;
+  if (fit?.ok !== true) return noMarks(view);
+  const rows = await stripOf(view.picture, fit.value, span, 'paper');
+  if (rows === null) return refuse('overtaken', 'Other distances were asked for meanwhile.');
+  return rows.ok ? stripPaper(view, rows.value, units) : rows;
 }
 
 /** The card for the quiver: each distance with its mark, what a wind does there, and what a wrong distance costs. */
@@ -110,7 +124,7 @@ export function marksMakers(view: MarksView, units: UnitChoice): Makers {
   const factor = factorOf('distance', units);
   const wide = span.to - span.from > 60 * factor ? 10 : 5;
   return {
-    strip: { make: (asked) => stripPaper(view, asked, units), usual: span },
+    strip: { make: (asked) => stripFor(view, asked, units), usual: span },
     card: { make: (asked) => rangeCard(view, asked, units), usual: { ...span, step: wide * factor } },
   };
 }

@@ -1,7 +1,9 @@
+import { spreadPerMetre } from '../../../../core/aim/index.ts';
 import type { Bundle } from '../../../../core/model/bundle.ts';
 import type { UnitChoice } from '../../../../core/model/preferences.ts';
-import { groupsOfBow, sightMarksOf, type Records } from '../../../state/selectors.ts';
+import { groupsOfBow, type Records } from '../../../state/selectors.ts';
 import { useBench, useUnits } from '../../../state/useBench.ts';
+import { marksPictureOf } from '../useMarksPicture.ts';
 import { marksView, type MarksView } from './derive.ts';
 import { type Span, useDesk } from './store.ts';
 
@@ -22,7 +24,8 @@ export function useMarks(bundle: Bundle): MarksView {
   const known = views.get(bundle);
   if (known !== undefined && known.records === records && known.units === units && known.span === span) return known.view;
   const { setup } = bundle;
-  const view = marksView(bundle, sightMarksOf(records, setup.id), groupsOfBow(records, setup.archerId, setup.bowId), units, span);
+  const spread = spreadPerMetre(groupsOfBow(records, setup.archerId, setup.bowId));
+  const view = marksView(bundle, marksPictureOf(records, bundle), spread, units, span);
   views.set(bundle, { records, units, span, view });
   return view;
 }

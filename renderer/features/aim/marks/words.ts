@@ -21,8 +21,7 @@ export const readText = (reading: number, { unit }: SightScale): string => readW
 export const halfText = (reading: Band, scale: SightScale): string => `± ${readWords(halfOf(reading), scale.unit)}`;
 
 /** Half of an interval as a length on the bar: "1.1 mm". */
-export const pinText = (half: number, { unit }: SightScale, units: UnitChoice): string =>
-  textQuantity(half * unit, 'setting', units);
+const pinText = (half: number, { unit }: SightScale, units: UnitChoice): string => textQuantity(half * unit, 'setting', units);
 
 /** "Point: 100 gr then, 120 gr now". */
 export function changeText({ name, use, then, now }: ChangedSince, units: UnitChoice, today: Stamp): string {
