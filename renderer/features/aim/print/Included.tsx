@@ -31,7 +31,7 @@ export function Included({ kind, columns }: { kind: PaperKind; columns: readonly
     kind === 'card' ? chooseInPrint({ card: { ...card, copies: next } }) : chooseInPrint({ points: { ...points, copies: next } });
   return (
     <>
-      <fieldset className="print-included">
+      <fieldset className="print-included" hidden={kind === 'card' && columns.length === 0}>
         <legend>on the card</legend>
         {kind === 'card' &&
           columns.slice(1).map((name) => (
