@@ -74,7 +74,7 @@ export interface SightStripMarks {
 
 const isRound = (distance: number, by: number): boolean => Math.abs(distance / by - Math.round(distance / by)) < 1e-6;
 
-/** A strip at the largest size that fits: a tick for each metre or yard that has room, a figure at every tenth, an interval beside it. */
+/** A strip at the largest size that fits: a tick for each metre or yard that has room, a figure at every tenth and at what is known, an interval beside it. */
 export function sightStripMarks({ samples, known, ends, distanceUnit }: SightStripData): SightStripMarks | null {
   const carried = samples.filter((one): one is StripSample & { place: Band } => one.place !== null);
   const values = carried.map(({ place }) => place.value);
@@ -91,14 +91,17 @@ export function sightStripMarks({ samples, known, ends, distanceUnit }: SightStr
   const bottom = y(to) + edge;
   const taken: number[] = [];
   const drawn: (StripTick & { readonly distance: number })[] = [];
-  for (const [by, length] of [
-    [10, ticks.ten],
-    [5, ticks.five],
-    [1, ticks.one],
-  ] as const)
+  const isKnown = (distance: number) => known.some((mark) => Math.abs(mark.distance - distance) < 1e-6);
+  const rounds = [
+    [(distance: number) => isRound(distance, 10), ticks.ten],
+    [isKnown, ticks.ten],
+    [(distance: number) => isRound(distance, 5), ticks.five],
+    [() => true, ticks.one],
+  ] as const;
+  for (const [wanted, length] of rounds)
     for (const { distance, place, weak } of beyond.toReversed()) {
       const at = y(place.value);
-      if (!isRound(distance, by) || taken.some((other) => Math.abs(other - at) < NEXT_TICK)) continue;
+      if (!wanted(distance) || taken.some((other) => Math.abs(other - at) < NEXT_TICK)) continue;
       taken.push(at);
       drawn.push({ distance, y: at, length, weak });
     }
@@ -112,7 +115,7 @@ export function sightStripMarks({ samples, known, ends, distanceUnit }: SightStr
   const knownAt = known.map(({ distance, place }) => ({ distance, y: y(place) }));
   const within = (at: number) => Math.max(top, Math.min(bottom, at));
   const intervals = beyond
-    .filter(({ distance }) => labels.some(({ text }) => text === `${Number(distance.toFixed(1))}`))
+    .filter(({ distance }) => isKnown(distance) || labels.some(({ text }) => text === `${Number(distance.toFixed(1))}`))
     .map(({ place, weak }) => {
       const [low, high] = [y(place.low), y(place.high)];
       return { y: y(place.value), low: within(low), high: within(high), open: [low < top, high > bottom] as const, weak };
