@@ -74,6 +74,7 @@ export const archerFields: readonly Field<keyof Archer>[] = [
   word('clicker', 'Clicker'),
   word('ageGroup', 'Age'),
   figure('holdTime', 'Holds full draw for', 'time', 1),
+  figure('eyeAboveGround', 'Eye above the ground', 'length', 20 * mm),
 ];
 
 export const bowFields: readonly Field<keyof Bow>[] = [

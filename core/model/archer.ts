@@ -32,6 +32,8 @@ export const Archer = z.strictObject({
   ageGroup: AgeGroup.nullable().default(null),
   /** How long full draw is held without a tremor, on a bow of this weight. */
   holdTime: measure('holdTime').nullable().default(null),
+  /** From level ground up to the eye, standing as one shoots: where a marker on the ground must lie follows from it. */
+  eyeAboveGround: measure('eyeAboveGround').nullable().default(null),
   /** The form last used; each new set-up starts from a copy of it. */
   form: Form,
 });

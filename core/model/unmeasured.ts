@@ -8,7 +8,7 @@ import type { Settings, Setup } from './setup.ts';
 
 /** The blanks that a record is born with: nothing of it has been measured, read or looked at. */
 export const unmeasured = {
-  archer: { drawLength: null, experience: null, ageGroup: null, holdTime: null },
+  archer: { drawLength: null, experience: null, ageGroup: null, holdTime: null, eyeAboveGround: null },
   bow: {
     length: null,
     markedWeight: null,

@@ -77,6 +77,7 @@ export const anyArcher: fc.Arbitrary<Archer> = fc.record({
   clicker: fc.boolean(),
   ageGroup: blank(oneOf(AgeGroup)),
   holdTime: maybe('holdTime'),
+  eyeAboveGround: maybe('eyeAboveGround'),
   form: anyForm,
 });
 

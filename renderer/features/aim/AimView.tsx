@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { memo, useMemo, useState } from 'react';
 import { farthestOffered } from '../../../core/aim/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { limits } from '../../../core/model/limits.ts';
@@ -64,7 +64,8 @@ function PartView({
   );
 }
 
-function FlightAbove({ bundle, picture }: Props) {
+/** It stands still while a part's own figures move under it. */
+const FlightAbove = memo(function FlightAbove({ bundle, picture }: Props) {
   const units = useUnits();
   // While the target is moved the axis stands still, or it would run away under the hand.
   const [heldEnd, setHeldEnd] = useState<number | null>(null);
@@ -87,4 +88,4 @@ function FlightAbove({ bundle, picture }: Props) {
       read={(distance) => readingAt(picture, distance, units)}
     />
   );
-}
+});

@@ -5,7 +5,7 @@ import { type AimPart, chooseInAim } from './store.ts';
 function partOf(field: string): AimPart {
   if (field.startsWith('marks.') || field.startsWith('settings.sight')) return 'marks';
   if (field.startsWith('conditions.')) return 'conditions';
-  return ['aim.otherEye', 'aim.eyeUp', 'form.eyeHeight'].includes(field) ? 'holds' : 'flight';
+  return ['aim.otherEye', 'archer.eyeAboveGround', 'form.eyeHeight'].includes(field) ? 'holds' : 'flight';
 }
 
 /** Brings up the part of the page that a field stands in, before the field can take the focus. */

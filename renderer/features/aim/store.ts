@@ -11,8 +11,6 @@ export interface AimChoice {
   readonly part: AimPart | null;
   /** The distance that the sight is set for [m]. */
   readonly setFor: number | null;
-  /** How high the eye stands over the ground, and over the arrow with another anchor [m]. */
-  readonly eyeUp: number | null;
   readonly otherEye: number | null;
   /** What is known of the air; null: nothing, so 15 °C at sea level. */
   readonly air: AirGiven | null;
@@ -21,7 +19,7 @@ export interface AimChoice {
 /** What a flight is worked out from. */
 export type FlownChoice = Pick<AimChoice, 'setFor'> & Partial<Pick<AimChoice, 'air'>>;
 
-const untouched: AimChoice = { part: null, setFor: null, eyeUp: null, otherEye: null, air: null };
+const untouched: AimChoice = { part: null, setFor: null, otherEye: null, air: null };
 
 const store = createStore<{ readonly bySetup: Readonly<Record<Id, AimChoice>> }>(() => ({ bySetup: {} }));
 

@@ -2,12 +2,11 @@ import { eyeHeightOf, standingEye } from '../../../../core/aim/index.ts';
 import type { Bundle } from '../../../../core/model/bundle.ts';
 import { Figure } from '../../../design/index.ts';
 import { useEdits } from '../../../state/useEdits.ts';
-import { chooseInAim, useAimChoice } from '../store.ts';
+import { chooseInAim } from '../store.ts';
 
 /** What the points of aim hang on, right over them. */
 export function HeldBy({ bundle, setFor }: { bundle: Bundle; setFor: number }) {
   const edit = useEdits();
-  const { eyeUp } = useAimChoice(bundle.setup.id);
   const { form, id } = bundle.setup;
   return (
     <div className="aim-given holds-given">
@@ -30,10 +29,10 @@ export function HeldBy({ bundle, setFor }: { bundle: Bundle; setFor: number }) {
       <Figure
         measure="eyeAboveGround"
         name="eye above the ground"
-        value={eyeUp}
+        value={bundle.archer.eyeAboveGround}
         assumed={standingEye}
-        onKeep={(value) => chooseInAim(id, { eyeUp: value })}
-        field="aim.eyeUp"
+        onKeep={(eyeAboveGround) => edit.archer('Eye above the ground', { eyeAboveGround })}
+        field="archer.eyeAboveGround"
       />
     </div>
   );

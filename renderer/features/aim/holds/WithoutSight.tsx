@@ -1,7 +1,6 @@
 import { useMemo } from 'react';
 import { standingEye } from '../../../../core/aim/index.ts';
 import type { PartProps } from '../part.ts';
-import { useAimChoice } from '../store.ts';
 import { aimedBy } from './derive.ts';
 import { HeldBy } from './HeldBy.tsx';
 import { Missing } from './Missing.tsx';
@@ -10,8 +9,7 @@ import { Points } from './Points.tsx';
 /** Where to hold the tip of the arrow when there is no sight. */
 export function WithoutSight({ bundle, picture }: PartProps) {
   const { basis, setFor } = picture;
-  const { eyeUp } = useAimChoice(bundle.setup.id);
-  const aimed = useMemo(() => aimedBy(bundle, basis, eyeUp ?? standingEye), [bundle, basis, eyeUp]);
+  const aimed = useMemo(() => aimedBy(bundle, basis, bundle.archer.eyeAboveGround ?? standingEye), [bundle, basis]);
   return (
     <>
       <HeldBy bundle={bundle} setFor={setFor} />
