@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { aimPlan, holdTable, launchBand, markContext, marksPicture, type AimInput } from '../../core/aim/index.ts';
+import { aimPlan, holdTable, launchBand, type AimInput } from '../../core/aim/index.ts';
 import { arrowMass } from '../../core/arrow/index.ts';
 import { setupSpeed } from '../../core/bow/index.ts';
 import {
@@ -11,40 +11,16 @@ import {
   frozenFigures,
   type Figure,
 } from '../../core/compare/index.ts';
-import {
-  allFindings,
-  dependentsStopped,
-  marksSpeedFinding,
-  overshootFinding,
-  shootingStops,
-  sightMarksFinding,
-  stopsOf,
-  unprovenFinding,
-} from '../../core/findings/index.ts';
+import { allFindings, dependentsStopped, overshootFinding, shootingStops, stopsOf } from '../../core/findings/index.ts';
 import { airDensity, dragBand } from '../../core/flight/index.ts';
-import {
-  BenchRecord,
-  exampleNow,
-  ShownFigure,
-  type Settings,
-  type ShotBundle,
-  type SightMark,
-  type UnitChoice,
-} from '../../core/model/index.ts';
+import { BenchRecord, exampleNow, ShownFigure, type ShotBundle, type UnitChoice } from '../../core/model/index.ts';
 import { suitability, whatWouldCentre } from '../../core/suitability/index.ts';
 import { readBareShaft, readTwoGroups, type NextStep, type Reading } from '../../core/trials/index.ts';
 import { anyPairOf, anyShotBundle, anyUnits } from './anyRecords.ts';
 import { everyText, wrongIn, wrongSentence, wrongTitle } from './plainText.ts';
+import { sentences, sound, titles } from './sound.ts';
+import { expectSoundMarks } from './soundMarks.ts';
 import { mirroredBundle, mirroredGroup } from './trials/build.ts';
-
-/** Nothing wrong anywhere in what a room handed out. */
-function sound(what: string, found: unknown): void {
-  expect(wrongIn(found, what)).toEqual([]);
-}
-
-const titles = (...texts: readonly string[]) => expect(texts.flatMap(wrongTitle)).toEqual([]);
-const sentences = (...texts: readonly (string | null)[]) =>
-  expect(texts.filter((text) => text !== null && text !== '').flatMap((text) => wrongSentence(text ?? ''))).toEqual([]);
 
 function soundStep(step: NextStep): void {
   titles(step.title, step.why.title);
@@ -84,46 +60,6 @@ function expectSoundFindings(bundle: ShotBundle, units: UnitChoice): void {
     expect(shootingStops(bundle, units).map(({ id }) => id)).toEqual(stopped);
   }
   sound('overshoot', overshootFinding(null, 0, units));
-}
-
-/** Three marks of this set-up and one from before something changed, whether or not any flight passes them. */
-function expectSoundMarks(bundle: ShotBundle, units: UnitChoice): void {
-  const { settings } = bundle.setup;
-  const grown = settings.sightGrows === 'up' ? -1 : 1;
-  const mark = (distance: number, reading: number, then: Partial<Settings> = {}): SightMark => ({
-    ...bundle.setup,
-    kind: 'sightMark',
-    setupId: bundle.setup.id,
-    distance,
-    reading,
-    shots: null,
-    leftOut: null,
-    note: '',
-    context: markContext({ ...bundle, setup: { ...bundle.setup, settings: { ...settings, ...then } } }, exampleNow),
-  });
-  const scale = (settings.sightUnit ?? 0.001) / 0.001;
-  const marks = [
-    mark(18, (grown * 40) / scale),
-    mark(30, (grown * 55) / scale),
-    mark(50, (grown * 85) / scale),
-    mark(40, 70, { nockingPoint: 0.004, braceHeight: 0.2 }),
-  ];
-  for (const some of [marks, marks.slice(3), marks.slice(0, 1)]) {
-    const picture = marksPicture(bundle, some, null);
-    sound('marks', picture.fit);
-    sound(
-      'moved',
-      picture.unproven.map(({ moved }) => moved),
-    );
-    if (picture.fit?.ok === false) sentences(picture.fit.problem.sentence);
-    if (picture.fit?.ok === true) sentences(...picture.fit.value.notes.map(({ sentence }) => sentence));
-    for (const found of [sightMarksFinding(picture, units), unprovenFinding(picture, units), marksSpeedFinding(picture, units)]) {
-      if (found === null) continue;
-      sound('finding of marks', found);
-      titles(found.title, found.short.word);
-      sentences(found.detail, found.why?.text ?? null);
-    }
-  }
 }
 
 function expectSoundFlight(bundle: ShotBundle, units: UnitChoice): void {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { launchSlope, markContext, marksPicture, seeded, strip } from '../../core/aim/index.ts';
-import { exampleBundle, exampleNow } from '../../core/model/example.ts';
-import { defaultPreferences, type UnitChoice } from '../../core/model/preferences.ts';
-import type { BenchRecord, Bundle, Settings, SightMark } from '../../core/model/index.ts';
+import { marksPicture } from '../../core/aim/index.ts';
+import { exampleNow } from '../../core/model/example.ts';
+import { defaultPreferences } from '../../core/model/preferences.ts';
+import type { BenchRecord, Settings } from '../../core/model/index.ts';
 import { textQuantity } from '../../core/units/index.ts';
 import { marksView, spanDistances } from '../../renderer/features/aim/marks/derive.ts';
 import {
@@ -13,28 +13,11 @@ import {
   putMarkAway,
   shotInAgain,
 } from '../../renderer/features/aim/marks/edits.ts';
-import { rangeCard, stripPaper } from '../../renderer/features/aim/marks/papers.ts';
+import { bundle, mark, read, set, units, viewOf, yards } from './marksShot.ts';
 import { lineData } from '../../renderer/features/aim/marks/plots.ts';
 import { changeText, fixedOf, marksHead, nextText, tableNote, verdictText } from '../../renderer/features/aim/marks/words.ts';
 import type { Bench } from '../../renderer/state/bench.ts';
 import { bundleOf, sightMarksOf } from '../../renderer/state/selectors.ts';
-
-const { units } = defaultPreferences;
-const yards: UnitChoice = { ...units, distance: 'yd' };
-const set = (settings: Partial<Settings>): Bundle => ({
-  ...exampleBundle,
-  setup: { ...exampleBundle.setup, settings: { ...exampleBundle.setup.settings, ...settings } },
-});
-const bundle = set({ arrowSpeed: 55, sightUnit: 0.001, sightGrows: 'down', sightRadius: 0.85 });
-const read = (distance: number) => 10 + 850 * launchSlope(55, 0.0022, 0.11, distance);
-let last = 0;
-const mark = (distance: number, reading = read(distance), of = bundle): SightMark => ({
-  ...{ id: `30000000-0000-4000-8000-${String(++last).padStart(12, '0')}`, revision: 0, born: exampleNow, archivedAt: null },
-  ...{ kind: 'sightMark', setupId: of.setup.id, distance, reading, shots: null, leftOut: null, note: '' },
-  context: markContext(of, exampleNow),
-});
-const viewOf = (marks: readonly SightMark[], of = bundle, inUnits = units) =>
-  marksView(of, marksPicture(of, marks, null), null, inUnits, null);
 
 describe('The table of marks', () => {
   it('is blank before the first mark, and asks for two', () => {
@@ -255,56 +238,5 @@ describe('A mark that is typed', () => {
     await marksHold(bench, [one]);
     expect(marks()[0]?.context.settings.twists).toBe(30);
     expect(marks()[0]?.context.shotAt).toEqual(one.context.shotAt);
-  });
-});
-
-describe('The strip on paper', () => {
-  it('has a line for each distance, the known ones marked and the weak ones told', () => {
-    const view = viewOf([mark(18), mark(30), { ...mark(40), leftOut: 'windy' }, mark(50)]);
-    if (view.picture.fit?.ok !== true) throw new Error('no fit');
-    const rows = strip(view.picture.fit.value, 10, 90, 1, 200, seeded(3));
-    const paper = stripPaper(view, rows.ok ? rows.value : [], units);
-    if (!paper.ok) throw new Error(paper.problem.sentence);
-    expect(paper.value).toMatchObject({ unit: 0.001, grows: 'down', distanceUnit: 'm', digits: 1 });
-    expect(paper.value.rows).toHaveLength(81);
-    expect(paper.value.rows.filter(({ known }) => known).map(({ label }) => label)).toEqual(['18', '30', '50']);
-    const weak = paper.value.rows.filter((row) => row.weak).map(({ distance }) => distance);
-    expect(weak).toContain(90);
-    expect(weak).not.toContain(30);
-    expect(paper.value.note).toContain('From three marks shot in');
-    expect(stripPaper(viewOf([]), [], units)).toMatchObject({ ok: false, problem: { code: 'no-marks' } });
-  });
-});
-
-describe('The range card', () => {
-  const view = viewOf([mark(18), mark(30), mark(50)]);
-  const card = rangeCard(view, { from: 10, to: 70, step: 10 }, units);
-
-  it('has a row for each distance, known marks strong', () => {
-    expect(card.ok && card.value.head).toEqual([
-      'distance, m',
-      'mark',
-      '95 %',
-      'drift in 1 m/s across, cm',
-      'low if 5 m farther, cm',
-    ]);
-    expect(card.ok && card.value.rows.map(([distance]) => distance)).toEqual(['10', '20', '30', '40', '50', '60', '70']);
-    expect(card.ok && card.value.strong).toEqual([false, false, true, false, true, false, false]);
-    expect(card.ok && card.value.note).toContain('proven until archer, bow, arrows or form change');
-  });
-
-  it('drifts and falls more, the farther: common practice', () => {
-    const column = (place: number) => (card.ok ? card.value.rows.map((row) => Number(row[place])) : []);
-    for (const place of [3, 4]) {
-      expect(column(place)).toHaveLength(7);
-      expect(column(place)).toEqual(column(place).toSorted((a, b) => a - b));
-    }
-  });
-
-  it('is refused before there is a mark', () => {
-    expect(rangeCard(viewOf([]), { from: 10, to: 70, step: 10 }, units)).toMatchObject({
-      ok: false,
-      problem: { code: 'no-marks' },
-    });
   });
 });

@@ -34,7 +34,8 @@ function drawRow(row: PointRow, paper: PointPaper, options: PointOptions, high: 
   const room = width - edge - x;
   const ground = options.ground && row.ground !== null ? row.ground : null;
   const base = high / 2 + (ground === null ? 1.1 : -0.4);
-  const beside = row.band === '' ? '' : `95 %: ${row.band}`;
+  // What is not known of speed and drag lets it lie so: no interval of 95 %.
+  const beside = row.band === '' ? '' : `anywhere from ${row.band}`;
   return [
     written(row.label, edge, high / 2 + 1.5, 'strong', 4.4),
     written(row.hold, x, base - 1.1, 'strong', 3.4),

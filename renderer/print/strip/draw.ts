@@ -1,4 +1,5 @@
 import { xml, type XmlNode } from '../../export/xml.ts';
+import { textWidth } from '../../plots/textWidth.ts';
 import { arrowhead, dot, letters, path, ring, shortened, sizes, stroke, weights, written } from '../ink.ts';
 import type { StripLine, StripMarks, StripWidth } from './marks.ts';
 
@@ -21,8 +22,14 @@ function lineNode({ row, y, labelled }: StripLine, { width, long, short, mirrore
   );
 }
 
+/** The fullest of some wordings that fits. */
+function fitting(wordings: readonly string[], room: number): string {
+  const found = wordings.find((words) => textWidth(words, sizes.small, 'text') <= room);
+  return found ?? shortened(wordings.at(-1) ?? '', room, sizes.small, 'text');
+}
+
 /** A strip with its cut lines, from its upper left corner. */
-export function drawStrip(marks: StripMarks, words: { readonly unit: string; readonly side: string }): XmlNode[] {
+export function drawStrip(marks: StripMarks, words: { readonly unit: string; readonly side: readonly string[] }): XmlNode[] {
   const { place, height, lines, labels, known, weak } = marks;
   const { width, marker, label, side } = place;
   const sideRoom = height - 12;
@@ -50,7 +57,7 @@ export function drawStrip(marks: StripMarks, words: { readonly unit: string; rea
       ? []
       : [
           xml('g', { transform: `rotate(-90 ${side} ${height - 3})` }, [
-            written(shortened(words.side, sideRoom, sizes.small, 'text'), side, height - 3, 'text', sizes.small),
+            written(fitting(words.side, sideRoom), side, height - 3, 'text', sizes.small),
           ]),
         ]),
   ];

@@ -117,7 +117,8 @@ export function stripSheet(
         { transform: `translate(${x} ${top})`, 'data-strip': width },
         drawStrip(marks, {
           unit: paper.distanceUnit,
-          side: `${head.archer}, ${head.date}: ${head.arrows}`,
+          // Which strip this is: told as fully as it is long.
+          side: [`${head.archer}, ${head.date}: ${head.arrows}`, `${head.archer}, ${head.date}`],
         }),
       ),
     );
