@@ -27,19 +27,20 @@ function coverage(known: readonly number[], fits: number, byStrip: boolean): num
   return inside.map((count) => count / fits);
 }
 
-// 95 % are promised, and a little more where chance has widened an interval; 300 fits tell a share to 1.2 %, 1500 to 0.6 %.
+// 95 % are promised, and a little more where chance has widened an interval; 500 fits tell a share to 1 %, 200 to 1.5 %. The calibration
+// holds the same by 3000 draws a row.
 describe('The interval of a sight mark', () => {
   it.each([
-    ['one mark', [30], 1500, false],
-    ['two marks', [18, 45], 1500, false],
-    ['four marks', [18, 25, 45, 60], 800, false],
-    ['two marks, by the strip', [18, 45], 300, true],
+    ['one mark', [30], 500, false],
+    ['two marks', [18, 45], 500, false],
+    ['four marks', [18, 25, 45, 60], 400, false],
+    ['two marks, by the strip', [18, 45], 200, true],
   ] as const)('holds what is shot later as often as it says, from %s', (_what, known, fits, byStrip) => {
     const shares = coverage(known, fits, byStrip);
     expect(shares).toHaveLength(5);
     for (const share of shares) {
-      expect(share).toBeGreaterThan(0.93);
-      expect(share).toBeLessThan(0.985);
+      expect(share).toBeGreaterThan(0.92);
+      expect(share).toBeLessThan(0.99);
     }
     const all = shares.reduce((sum, share) => sum + share, 0) / shares.length;
     expect(all).toBeGreaterThan(0.94);
