@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { anchorMoved, launchBand, type AnchorMoved, type Corners, type Launch } from '../../../core/aim/index.ts';
+import { inside } from '../inside.ts';
 
 const tip = 0.74;
 const alone = (launch: Launch): Corners<Launch> => ({ value: launch, corners: [] });
@@ -54,7 +55,7 @@ describe('a change of anchor', () => {
 
   it('moves nothing when the eye stays where it was', () => {
     fc.assert(
-      fc.property(fc.double({ min: 8, max: 60, noNaN: true }), (distance) => {
+      fc.property(inside(8, 60), (distance) => {
         const { rows, before, after } = movedOf(bow, 0.085, [distance]);
         for (const { moved } of rows) expect(Math.max(Math.abs(moved.low), Math.abs(moved.high))).toBeLessThan(1e-5);
         if (!before.ok || !after.ok) throw new Error('a point-on distance was expected');

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type AimPlan, aimPlan, atCorners, bandOver } from '../../../core/aim/index.ts';
 import { ok, refuse } from '../../../core/model/index.ts';
+import { inside } from '../inside.ts';
 
 describe('corners', () => {
   it('hand on the first refusal and stop there', () => {
@@ -21,7 +22,6 @@ describe('corners', () => {
 
 // A flight anywhere inside the bands of speed and drag stays inside every band of the plan: the corners do bound it.
 describe('the bands of a plan', () => {
-  const inside = (min: number, max: number) => fc.double({ min, max, noNaN: true });
   const rest = {
     mass: 0.021,
     diameter: 0.0058,

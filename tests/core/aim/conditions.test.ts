@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { crawlFor, misjudged, pointOnDistance, slopeShot, windDrift, type Launch } from '../../../core/aim/index.ts';
 import { standardGravity } from '../../../core/flight/index.ts';
+import { inside } from '../inside.ts';
 
 /** science.md's launch of a strong recurve, invented figures. */
 const strong: Launch = { speed: 57, k: 0.0011, eyeHeight: 0.12 };
@@ -9,9 +10,9 @@ const inVacuum: Launch = { speed: 50, k: 0, eyeHeight: 0 };
 const rad = Math.PI / 180;
 
 const launches = fc.record({
-  speed: fc.double({ min: 35, max: 75, noNaN: true }),
-  k: fc.double({ min: 0, max: 0.004, noNaN: true }),
-  eyeHeight: fc.double({ min: 0.05, max: 0.16, noNaN: true }),
+  speed: inside(35, 75),
+  k: inside(0, 0.004),
+  eyeHeight: inside(0.05, 0.16),
 });
 
 describe('a shot up or down a slope', () => {
@@ -29,7 +30,7 @@ describe('a shot up or down a slope', () => {
 
   it('on the level is set for its own distance', () => {
     fc.assert(
-      fc.property(launches, fc.double({ min: 15, max: 70, noNaN: true }), (launch, distance) => {
+      fc.property(launches, inside(15, 70), (launch, distance) => {
         const found = slopeShot(launch, distance, 0);
         expect(found.ok && found.value.setFor).toBeCloseTo(distance, 4);
       }),
@@ -75,7 +76,7 @@ describe('an arrow in the wind', () => {
 
   it('drifts by the lag rule to a few parts in a hundred, the same to either side, and not at all in vacuum', () => {
     fc.assert(
-      fc.property(launches, fc.double({ min: 0.5, max: 8, noNaN: true }), (launch, z) => {
+      fc.property(launches, inside(0.5, 8), (launch, z) => {
         const [right, left] = [windDrift(launch, 50, { x: 0, y: 0, z }), windDrift(launch, 50, { x: 0, y: 0, z: -z })];
         if (!right.ok || !left.ok) return;
         expect(left.value.across).toBeCloseTo(-right.value.across, 9);
@@ -109,7 +110,7 @@ describe('a misjudged distance', () => {
 
   it('strikes low when the target stands farther than believed and high when nearer, wherever its middle is', () => {
     fc.assert(
-      fc.property(launches, fc.double({ min: -1, max: 1, noNaN: true }), (launch, targetDrop) => {
+      fc.property(launches, inside(-1, 1), (launch, targetDrop) => {
         const off = [45, 50, 55].map((actual) => misjudged({ ...launch, targetDrop }, 50, actual));
         const [high, none, low] = off.map((found) => (found.ok ? found.value : NaN));
         expect(high).toBeGreaterThan(0);
@@ -123,7 +124,7 @@ describe('a misjudged distance', () => {
 describe('a crawl down the string', () => {
   it('leaves the eye height whose point-on distance is the one asked for', () => {
     fc.assert(
-      fc.property(launches, fc.double({ min: 8, max: 25, noNaN: true }), (launch, distance) => {
+      fc.property(launches, inside(8, 25), (launch, distance) => {
         const found = crawlFor(launch, 0.72, distance);
         if (!found.ok) return;
         const { eyeHeight, down } = found.value;

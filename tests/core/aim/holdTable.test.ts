@@ -10,6 +10,7 @@ import {
   type HoldRow,
   type Launch,
 } from '../../../core/aim/index.ts';
+import { inside } from '../inside.ts';
 
 const tip = 0.74;
 const eye = 1.6;
@@ -88,7 +89,7 @@ describe('a table of points of aim', () => {
 
   it('keeps the value inside its band, which holds every corner', () => {
     fc.assert(
-      fc.property(fc.double({ min: 8, max: 40, noNaN: true }), (distance) => {
+      fc.property(inside(8, 40), (distance) => {
         const [row] = rowsOf(longbow, [distance]);
         if (row === undefined) throw new Error('a row was expected');
         for (const band of [row.hold, row.over, row.ground, row.crawl]) {
@@ -108,17 +109,13 @@ describe('a table of points of aim', () => {
 
   it('puts the marker on the line from the eye to the point of aim: similar triangles, nearer for a lower eye', () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 8, max: 30, noNaN: true }),
-        fc.double({ min: 1.2, max: 1.9, noNaN: true }),
-        (distance, height) => {
-          const [low] = rowsOf(alone(longbow.value), [distance], height);
-          if (low?.ground == null) return;
-          const fall = 0.3 - low.hold.value;
-          expect(low.ground.value / height).toBeCloseTo(distance / fall, 9);
-          expect(low.ground.value).toBeLessThan(distance);
-        },
-      ),
+      fc.property(inside(8, 30), inside(1.2, 1.9), (distance, height) => {
+        const [low] = rowsOf(alone(longbow.value), [distance], height);
+        if (low?.ground == null) return;
+        const fall = 0.3 - low.hold.value;
+        expect(low.ground.value / height).toBeCloseTo(distance / fall, 9);
+        expect(low.ground.value).toBeLessThan(distance);
+      }),
     );
   });
 

@@ -2,9 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { landingCost } from '../../../core/aim/index.ts';
 import { face, type Point } from '../../../core/group/index.ts';
+import { inside } from '../inside.ts';
 
-/** Evenly over the range: numbers drawn as doubles would crowd about nought. */
-const inside = (min: number, max: number) => fc.integer({ min: 0, max: 1e6 }).map((n) => min + ((max - min) * n) / 1e6);
 /** A shaft of 6 mm counts the line that it touches. */
 const SHAFT = 0.003;
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Launch, setSight, type SetSight, sightDrop } from '../../../core/aim/index.ts';
+import { inside } from '../inside.ts';
 
-const inside = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const launches = fc.record({
   speed: inside(45, 80),
   k: inside(0, 0.004),

@@ -9,8 +9,8 @@ import {
   tipHeldElevation,
   widestGap,
 } from '../../../core/aim/index.ts';
+import { inside } from '../inside.ts';
 
-const inside = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const launches = fc.record({
   speed: inside(35, 65),
   k: inside(0, 0.004),

@@ -13,8 +13,7 @@ import {
   reynoldsNumber,
   standardAtmosphere,
 } from '../../../core/flight/index.ts';
-
-const inside = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { inside } from '../inside.ts';
 
 describe('the air', () => {
   it('is thinner when it is warmer, lower in pressure or moister', () => {

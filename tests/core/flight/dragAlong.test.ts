@@ -3,10 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { alongNotes, dragAlong, trajectory } from '../../../core/flight/index.ts';
 import { defaultPreferences } from '../../../core/model/preferences.ts';
 import type { FlightSpeed } from '../../../core/model/readings.ts';
+import { inside } from '../inside.ts';
 
 const { units } = defaultPreferences;
 const [foot, yard] = [0.3048, 0.9144];
-const inside = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const along = (readings: readonly FlightSpeed[]) => {
   const found = dragAlong(readings);
   if (!found.ok) throw new Error(found.problem.sentence);

@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { launchElevation, trajectory } from '../../../core/flight/index.ts';
-
-const inside = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { inside } from '../inside.ts';
 
 describe('the launch angle for a place', () => {
   it('is one whose flight passes through it, in any wind, with the eye above the arrow or not', () => {

@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { crossing, peak } from '../../../core/flight/index.ts';
-
-const inside = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { inside } from '../inside.ts';
 
 describe('the search for a crossing', () => {
   it('finds the root of a cubic with a known root', () => {

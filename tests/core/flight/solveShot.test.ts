@@ -1,9 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type OpenShot, solveShot, type SolvedShot, standardGravity } from '../../../core/flight/index.ts';
+import { inside } from '../inside.ts';
 
-/** Evenly over the range: numbers drawn as doubles would crowd about nought. */
-const inside = (min: number, max: number) => fc.integer({ min: 0, max: 1e6 }).map((n) => min + ((max - min) * n) / 1e6);
 const rad = Math.PI / 180;
 const shots = fc.record({
   speed: inside(45, 80),

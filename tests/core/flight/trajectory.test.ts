@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type FlightPoint, type Shot, trajectory } from '../../../core/flight/index.ts';
+import { inside } from '../inside.ts';
 
 const g = 9.80665;
-const inside = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const breeze = fc.record({ x: inside(-6, 6), y: inside(-2, 2), z: inside(-6, 6) });
 const aimed = fc.record({ speed: inside(30, 80), elevation: inside(-0.1, 0.4), k: inside(0.0003, 0.005) });
 const at = (shot: Omit<Shot, 'until'>, x: number): FlightPoint => {

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { noseAt, settledPath, vaneCentre, vaneLift, yawRates, type Vanes, type YawRates } from '../../../core/flight/index.ts';
+import { inside } from '../inside.ts';
 
-const inside = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const rates: fc.Arbitrary<YawRates> = fc.record({
   turning: inside(0.001, 0.4),
   damping: inside(0, 0.1),

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { type KnownMark, launchSlope, markError, type MarkPriors, type SightScale } from '../../../../core/aim/index.ts';
 import type { Band } from '../../../../core/model/index.ts';
 import { normalPair, type Random } from '../../../../fixtures/random.ts';
+import { inside } from '../../inside.ts';
 
 /** A millimetre scale without ends. */
 export const millimetreScale: SightScale = { unit: 0.001, grows: 'down' };
@@ -26,8 +27,6 @@ export interface Truth {
 
 export const trueReading = ({ speed, k, eyeHeight, sightRadius, zero }: Truth, distance: number): number =>
   zero + 1000 * sightRadius * launchSlope(speed, k, eyeHeight, distance);
-
-const inside = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 export const truths = fc.record({
   speed: inside(52, 60),

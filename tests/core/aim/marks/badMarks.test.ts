@@ -14,6 +14,7 @@ import {
   type SightScale,
 } from '../../../../core/aim/index.ts';
 import { randomFrom } from '../../../../fixtures/random.ts';
+import { inside } from '../../inside.ts';
 
 const refused = (marks: readonly KnownMark[], scale: SightScale = exampleScale, priors: MarkPriors = examplePriors) => {
   const found = fitMarks(marks, scale, priors);
@@ -91,9 +92,8 @@ describe('Marks that cannot be', () => {
     expect(refused(exampleMarks, { ...exampleScale, lowest: 5, highest: 5 }).code).toBe('bar');
   });
 
-  const anyNumber = fc.oneof(fc.double(), fc.double({ min: -200, max: 200, noNaN: true }));
-  const nearly = (value: number, by: number) =>
-    fc.oneof({ weight: 9, arbitrary: fc.double({ min: value - by, max: value + by, noNaN: true }) }, anyNumber);
+  const anyNumber = fc.oneof(fc.double(), inside(-200, 200));
+  const nearly = (value: number, by: number) => fc.oneof({ weight: 9, arbitrary: inside(value - by, value + by) }, anyNumber);
   const anyBand = (value: number) =>
     fc.tuple(nearly(value, value / 3), nearly(value / 10, value / 10)).map(([middle, half]) => ({
       value: middle,

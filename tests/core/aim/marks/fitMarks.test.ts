@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { type FittedMarks, fitMarks, type KnownMark, readingAt, turningDistance } from '../../../../core/aim/index.ts';
 import { valueOf } from '../../group/shots.ts';
 import { distances, millimetreScale, targetPriors, type Truth, trueReading, truths } from './anyMarks.ts';
+import { inside } from '../../inside.ts';
 
 const marksOf = (truth: Truth, at: readonly number[]): KnownMark[] =>
   at.map((distance) => ({ distance, reading: trueReading(truth, distance) }));
@@ -61,21 +62,15 @@ describe('A fit of sight marks', () => {
 
   it('does not care for the unit of the scale, and a scale set otherwise moves only the zero', () => {
     fc.assert(
-      fc.property(
-        truths,
-        distances,
-        fc.double({ min: 0.2, max: 20, noNaN: true }),
-        fc.double({ min: -50, max: 50, noNaN: true }),
-        (truth, chosen, unit, by) => {
-          const marks = marksOf(truth, chosen);
-          const other = marks.map((mark) => ({ ...mark, reading: (mark.reading + by) / unit }));
-          const [plain, changed] = [fitOf(marks), fitOf(other, { ...millimetreScale, unit: 0.001 * unit })];
-          const [one, two] = [at(plain, 45), at(changed, 45)];
-          expect(Math.abs(two.value * unit - by - one.value)).toBeLessThan(1e-3);
-          expect(Math.abs(two.low * unit - by - one.low)).toBeLessThan(1e-3);
-          expect(changed.figures.speed.value / plain.figures.speed.value).toBeCloseTo(1, 5);
-        },
-      ),
+      fc.property(truths, distances, inside(0.2, 20), inside(-50, 50), (truth, chosen, unit, by) => {
+        const marks = marksOf(truth, chosen);
+        const other = marks.map((mark) => ({ ...mark, reading: (mark.reading + by) / unit }));
+        const [plain, changed] = [fitOf(marks), fitOf(other, { ...millimetreScale, unit: 0.001 * unit })];
+        const [one, two] = [at(plain, 45), at(changed, 45)];
+        expect(Math.abs(two.value * unit - by - one.value)).toBeLessThan(1e-3);
+        expect(Math.abs(two.low * unit - by - one.low)).toBeLessThan(1e-3);
+        expect(changed.figures.speed.value / plain.figures.speed.value).toBeCloseTo(1, 5);
+      }),
     );
   });
 

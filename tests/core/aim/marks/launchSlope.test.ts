@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { fallBelowLine, launchSlope } from '../../../../core/aim/index.ts';
 import { launchElevation, trajectory } from '../../../../core/flight/index.ts';
 import { slopesOver } from '../../../../core/aim/marks/slopesOver.ts';
+import { inside } from '../../inside.ts';
 
-const inside = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const arrows = fc.record({ speed: inside(40, 90), k: inside(1e-5, 0.005), eyeHeight: inside(0, 0.2) });
 
 describe('The quick slope of a launch', () => {
