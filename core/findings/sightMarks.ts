@@ -1,9 +1,10 @@
 import { readWords, type FittedMarks, type JudgedMark, type MarksPicture } from '../aim/index.ts';
+import type { Band } from '../model/band.ts';
 import type { UnitChoice } from '../model/preferences.ts';
 import { countWord, together } from '../model/sentence.ts';
 import { sources } from '../sources.ts';
 import { textQuantity } from '../units/index.ts';
-import type { Finding, FindingAction } from './finding.ts';
+import type { Finding, FindingAction, FindingRule } from './finding.ts';
 import { capital, goTo, ruleOf, whyRule } from './parts.ts';
 import { waitingFor } from './waiting.ts';
 
@@ -12,6 +13,12 @@ const far = (distance: number, units: UnitChoice): string => textQuantity(distan
 
 const how =
   'Speed, height of the eye, drag, distance from the eye to the pin and the zero of the scale are fitted to the marks, with what bow and arrow let be held of them beforehand. Each mark is then held against what the others let be expected of it. One is blamed only where no other, left out, would put the rest as right.';
+
+/** The mark against what the others expect, told as finely as the sentence tells it. */
+function ruleFor(reading: number, { low, high }: Band, unit: number, units: UnitChoice): FindingRule {
+  const rule = ruleOf(reading, low, high, 'reading', units, false);
+  return { ...rule, lowText: readWords(low, unit), highText: readWords(high, unit) };
+}
 
 function countOf({ judged }: FittedMarks): readonly JudgedMark[] {
   return judged.filter(({ leftOut = false }) => !leftOut);
@@ -78,17 +85,17 @@ export function sightMarksFinding(picture: MarksPicture, units: UnitChoice): Fin
       level: 'caution',
       title: `The mark for ${names(misfits)} does not fit`,
       detail: `It reads ${readWords(reading, scale.unit)}; the others expect ${readWords(expected.low, scale.unit)} to ${readWords(expected.high, scale.unit)}. Read it again, or shoot it in again.`,
-      rule: ruleOf(reading, expected.low, expected.high, 'reading', units, false),
+      rule: ruleFor(reading, expected, scale.unit, units),
       short: { ...short, word: 'misfit' },
       why,
-      action: goTo('Look', 'aim', 'marks.next.distance'),
+      action: next('Look'),
     };
   }
   if (unclear.length > 0)
     return {
       ...base,
       level: 'caution',
-      title: 'Two marks do not go together'.replace('Two', capital(countWord(unclear.length))),
+      title: `${capital(countWord(unclear.length))} marks do not go together`,
       detail: `Of those for ${names(unclear)} none can be blamed by itself: shoot them in again.`,
       short: { ...short, word: 'at odds' },
       why,
@@ -113,7 +120,7 @@ export function sightMarksFinding(picture: MarksPicture, units: UnitChoice): Fin
       worst === null
         ? 'Each lies where the others expect it.'
         : `Each lies where the others expect it; the one for ${far(worst.distance, units)} is the farthest off.`,
-    rule: worst === null ? null : ruleOf(worst.reading, worst.expected.low, worst.expected.high, 'reading', units, false),
+    rule: worst === null ? null : ruleFor(worst.reading, worst.expected, scale.unit, units),
     short,
     why,
     action: null,
