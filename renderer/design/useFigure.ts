@@ -1,4 +1,4 @@
-import { useEffect, useId, useRef, useState, type InputHTMLAttributes, type KeyboardEvent } from 'react';
+import { useEffect, useId, useLayoutEffect, useRef, useState, type InputHTMLAttributes, type KeyboardEvent } from 'react';
 import { limits, type Measure } from '../../core/model/limits.ts';
 import { readMeasure, stepOf, textQuantity, unitOf } from '../../core/units/index.ts';
 import { useUnits } from '../state/useBench.ts';
@@ -66,6 +66,12 @@ export function useFigure({
   const rest = useRef<ReturnType<typeof setTimeout> | null>(null);
   const id = useId();
   const text = draft ?? shown;
+  /** Where Enter or Esc was pressed: the figure that then stands there is selected, for the next one to take its place. */
+  const ended = useRef<HTMLInputElement | null>(null);
+  useLayoutEffect(() => {
+    if (ended.current !== null && ended.current === document.activeElement) ended.current.select();
+    ended.current = null;
+  }, [text]);
 
   const noRest = () => {
     if (rest.current !== null) clearTimeout(rest.current);
@@ -107,6 +113,7 @@ export function useFigure({
 
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
     if (event.key === 'Enter') {
+      ended.current = event.currentTarget;
       keep(draft);
       event.currentTarget.select();
     } else if (event.key === 'Escape' && (draft !== null || wrong !== null)) {
@@ -114,6 +121,7 @@ export function useFigure({
       event.preventDefault();
       event.stopPropagation();
       noRest();
+      ended.current = event.currentTarget;
       setDraft(null);
       setWrong(null);
     } else if (event.key === 'ArrowUp' || event.key === 'ArrowDown') {
@@ -148,6 +156,7 @@ export function useFigure({
       onChange: (event) => {
         // A step that still waits must not be kept over what is typed after it.
         noRest();
+        ended.current = null;
         setDraft(event.currentTarget.value);
       },
       onFocus: (event) => event.currentTarget.select(),
