@@ -1,7 +1,8 @@
 import { useEffect, useId, useLayoutEffect, useRef, useState, type InputHTMLAttributes, type KeyboardEvent } from 'react';
 import { limits, type Measure } from '../../core/model/limits.ts';
 import { readMeasure, stepOf, textQuantity, unitOf } from '../../core/units/index.ts';
-import { useUnits } from '../state/useBench.ts';
+import { useBench, useUnits } from '../state/useBench.ts';
+import { refused } from './refused.ts';
 
 export interface FigureProps {
   /** Which figure: it decides the unit, the step and the range that can be. */
@@ -60,9 +61,11 @@ export function useFigure({
   const readTyped = reader ?? ((typed: string) => readMeasure(measure, typed, units));
   const use = limits[measure].use;
   const shown = value === null ? '' : textQuantity(value, use, units);
+  const setupId = useBench((state) => state.setupId);
+  const place = field === undefined ? null : `${setupId ?? ''} ${field}`;
   /** What is being typed; null while the kept figure stands. */
-  const [draft, setDraft] = useState<string | null>(null);
-  const [wrong, setWrong] = useState<string | null>(null);
+  const [draft, setDraft] = useState<string | null>(() => refused.at(place)?.draft ?? null);
+  const [wrong, setWrong] = useState<string | null>(() => refused.at(place)?.wrong ?? null);
   const rest = useRef<ReturnType<typeof setTimeout> | null>(null);
   const id = useId();
   const text = draft ?? shown;
@@ -79,20 +82,25 @@ export function useFigure({
   };
   useEffect(() => noRest, []);
 
+  const refuse = (typed: string, sentence: string): void => {
+    setWrong(sentence);
+    refused.keep(place, { draft: typed, wrong: sentence });
+  };
   const keep = (typed: string | null): void => {
     noRest();
     if (typed === null) return;
     // Nobody takes three eighths of a millimetre: the unit was forgotten, and guessing it would move a nocking point by an inch.
     if (/^[^a-z"'′″]*\d\/\d+\s*$/i.test(typed) && ['mm', 'cm'].includes(unitOf(use, units))) {
-      setWrong(`A fraction needs its unit here, as in ${typed.trim()} in.`);
+      refuse(typed, `A fraction needs its unit here, as in ${typed.trim()} in.`);
       return;
     }
     const read = readTyped(typed);
     if (!read.ok || (read.value === null && required)) {
-      setWrong(read.ok ? `${limits[measure].name} is needed here.` : read.problem.sentence);
+      refuse(typed, read.ok ? `${limits[measure].name} is needed here.` : read.problem.sentence);
       return;
     }
     setWrong(null);
+    refused.drop(place);
     const same = read.value === value || typed.trim() === shown;
     // The new figure stands in its shown form until the store has it, so that the old one does not flash up.
     const settled = read.value === null ? '' : textQuantity(read.value, use, units);
@@ -124,6 +132,7 @@ export function useFigure({
       ended.current = event.currentTarget;
       setDraft(null);
       setWrong(null);
+      refused.drop(place);
     } else if (event.key === 'ArrowUp' || event.key === 'ArrowDown') {
       event.preventDefault();
       step(event.key === 'ArrowUp' ? 1 : -1);

@@ -26,6 +26,29 @@ test('a figure that cannot be read gets a sentence, and what was kept stays in f
   await expect(page.getByLabel('brace height', { exact: true })).toHaveValue('8 1/2 in');
 });
 
+test('what was refused is found again by whoever leaves the page and comes back, with its sentence', async ({ bench, page }) => {
+  expect(bench.notebook).not.toBe('');
+  const hands = mouse(page);
+  await page.getByRole('button', { name: 'Open the demo bench' }).click();
+  await page
+    .locator('.rack')
+    .getByRole('button', { name: /^Tobin/ })
+    .first()
+    .click();
+  await hands.press('Aim');
+  await hands.press('The flight');
+  const temperature = page.getByLabel('temperature', { exact: true });
+  await temperature.fill('300 °C');
+  await hands.press('Sight marks');
+  await hands.press('The flight');
+  await expect(temperature).toHaveValue('300 °C');
+  await expect(temperature).toHaveAttribute('aria-invalid', 'true');
+  await temperature.press('Escape');
+  await hands.press('Bow');
+  await hands.press('Aim');
+  await expect(temperature).toHaveValue('');
+});
+
 test('one shot, shots in one hole and groups at two distances each get a sentence, never a verdict', async ({ bench, page }) => {
   expect(bench.notebook).not.toBe('');
   const hands = keyboard(page);

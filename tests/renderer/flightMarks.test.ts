@@ -54,7 +54,9 @@ const allLabels = (marks: FlightMarks): Label[] => [
 const inside = (box: Box, marks: FlightMarks): boolean =>
   box.left >= 0 && box.right <= marks.width && box.top >= 0 && box.bottom <= marks.height;
 
-const drawn = cases.flatMap((one) => widths.map((width) => ({ one, width, marks: flightMarks(one.data, width, one.units) })));
+const drawn = cases.flatMap((one) =>
+  widths.flatMap((width) => [false, true].map((low) => ({ one, width, marks: flightMarks(one.data, width, one.units, low) }))),
+);
 
 /** What is wrong, over every case at every width: nothing should be. The table must not be empty. */
 function complaints(check: (marks: FlightMarks, one: Case) => readonly string[]): string[] {

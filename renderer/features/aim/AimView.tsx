@@ -5,6 +5,7 @@ import { limits } from '../../../core/model/limits.ts';
 import { Fraction } from '../../design/index.ts';
 import { Flight } from '../../plots/flight/Flight.tsx';
 import { useUnits } from '../../state/useBench.ts';
+import { useLowWindow } from './useLowWindow.ts';
 import type { AimPicture } from './derive.ts';
 import { farEndFor } from './distances.ts';
 import { flightData } from './flightData.ts';
@@ -67,6 +68,7 @@ function PartView({
 /** It stands still while a part's own figures move under it. */
 const FlightAbove = memo(function FlightAbove({ bundle, picture }: Props) {
   const units = useUnits();
+  const low = useLowWindow();
   // While the target is moved the axis stands still, or it would run away under the hand.
   const [heldEnd, setHeldEnd] = useState<number | null>(null);
   const farEnd = heldEnd ?? farEndFor(picture.setFor, units);
@@ -86,6 +88,7 @@ const FlightAbove = memo(function FlightAbove({ bundle, picture }: Props) {
       onSetFor={(setFor) => chooseInAim(bundle.setup.id, { setFor })}
       onHold={(held) => setHeldEnd(held ? farEnd : null)}
       read={(distance) => readingAt(picture, distance, units)}
+      low={low}
     />
   );
 });

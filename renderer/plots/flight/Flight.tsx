@@ -25,14 +25,16 @@ interface Props {
   /** Told when the target is taken hold of and let go, so that the axis can stand still meanwhile. */
   onHold(held: boolean): void;
   read(distance: number): FlightReading | null;
+  /** Where there is little height for it. */
+  low?: boolean;
 }
 
 /** The flight over its line of sight. The target moves along it; a line of figures follows the pointer and the arrow keys. */
-export function Flight({ data, title, note, sentence, nearest, farthest, onSetFor, onHold, read }: Props) {
+export function Flight({ data, title, note, sentence, nearest, farthest, onSetFor, onHold, read, low = false }: Props) {
   const units = useUnits();
   const [place, room] = useSize();
   const width = Math.max(220, Math.floor(room?.width ?? 740));
-  const marks = useMemo(() => flightMarks(data, width, units), [data, width, units]);
+  const marks = useMemo(() => flightMarks(data, width, units, low), [data, width, units, low]);
   const [readAt, setReadAt] = useState<number | null>(null);
   const [held, setHeld] = useState(false);
 

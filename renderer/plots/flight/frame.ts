@@ -11,6 +11,8 @@ export const flightFrame = {
   axis: 24,
   pointOnLane: 24,
   height: 204,
+  /** Where the window is low, so that what belongs to the flight is seen with it. */
+  lowHeight: 170,
 } as const;
 
 /** A flight lower than this reads as a line [px]. */
@@ -30,8 +32,9 @@ export interface FlightScales {
   readonly axisY: number;
 }
 
-export function flightScales(data: FlightData, width: number): FlightScales {
-  const { left, right, lane, above, below, axis, pointOnLane, height: least } = flightFrame;
+export function flightScales(data: FlightData, width: number, low: boolean): FlightScales {
+  const { left, right, lane, above, below, axis, pointOnLane } = flightFrame;
+  const least = low ? flightFrame.lowHeight : flightFrame.height;
   const height = least + (data.pointOn === null ? 0 : pointOnLane);
   const axisY = least - axis;
   const x = scaleLinear([0, data.farEnd], [left, width - right]);

@@ -37,8 +37,8 @@ const BROKEN_OFF = 8;
 const TICK = 12;
 
 /** What a flight looks like at a width: paths, places and labels, none of which touch. */
-export function flightMarks(data: FlightData, width: number, units: UnitChoice): FlightMarks {
-  const scales = flightScales(data, width);
+export function flightMarks(data: FlightData, width: number, units: UnitChoice, low = false): FlightMarks {
+  const scales = flightScales(data, width, low);
   const { x, y, lineY, groundY, axisY } = scales;
   const right = width - flightFrame.right;
   // Where the ground lies out of the picture the flight is broken off short of the axis, which is no ground.
