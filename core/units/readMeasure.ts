@@ -35,13 +35,18 @@ export function readMeasure(key: Measure, text: string, units: UnitChoice): Resu
   return ok(Math.min(Math.max(read.value, limit.min), limit.max));
 }
 
-/** Both ends rounded inward, so that what the sentence allows is allowed. */
+/** Both ends rounded inward, so that what the sentence allows is allowed: a limit is a round figure in one unit and is told as round in any other. */
 function between({ name, use, min, max }: Limit, units: UnitChoice): string {
   const { symbol, factor, zero } = chosenUnit(use, units);
   const inward = (si: number, round: (figure: number) => number, nudge: number): string => {
-    const scale = 10 ** decimalsOf(use, units, (si - zero) / factor);
-    return String((round(((si - zero) / factor) * scale + nudge) + 0) / scale).replace('-', '\u2212');
+    const figure = (si - zero) / factor;
+    const scale = 10 ** Math.min(decimalsOf(use, units, figure), roundEnough(figure));
+    return String((round(figure * scale + nudge) + 0) / scale).replace('-', '\u2212');
   };
   const range = `${name} between ${inward(min, Math.ceil, -1e-9)} and ${inward(max, Math.floor, 1e-9)}`;
   return `${range}${symbol === '' ? '' : symbol === '°' ? symbol : ` ${symbol}`} was expected.`;
 }
+
+/** Decimals of two figures that count; whole from ten on. */
+const roundEnough = (figure: number): number =>
+  figure === 0 ? 0 : Math.max(0, 1 - Math.floor(Math.log10(Math.abs(figure)) + 1e-9));

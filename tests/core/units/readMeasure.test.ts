@@ -36,6 +36,14 @@ describe('reading a field of a form', () => {
     expect(sentence('braceHeight', '2 in')).toBe('A brace height between 3 and 14 in was expected.');
     expect(sentence('braceHeight', '2 in', metric)).toBe('A brace height between 77 and 355 mm was expected.');
     expect(sentence('tiller', '40')).toBe('A tiller (top minus bottom) between −30 and 30 mm was expected.');
+    // 50 and 250 cm: 19.69 and 98.42 in.
+    expect(sentence('eyeAboveGround', '1 in')).toBe('An eye height above the ground between 20 and 98 in was expected.');
+    // 1 and 120 m: 1.094 and 131.23 yd.
+    expect(sentence('shootingDistance', '500', metric)).toBe('A distance between 1.1 and 131 yd was expected.');
+    // 3 and 14 mm: 0.118 and 0.551 in.
+    expect(sentence('shaftDiameter', '2', { ...units, setting: 'in' })).toBe(
+      'A shaft diameter between 0.12 and 0.55 in was expected.',
+    );
     expect(sentence('buttonTurns', '-1')).toBe('A button setting between 0 and 20 turns was expected.');
   });
 
@@ -67,7 +75,7 @@ describe('reading a field of a form', () => {
   });
 
   it('lets in every range that its own sentence names', () => {
-    for (const choice of [units, metric]) {
+    for (const choice of [units, metric, { ...units, setting: 'in' as const }]) {
       for (const key of measures) {
         const [, low = '', high = '', unit = ''] =
           /between (\S+) and (\S+) ?(.*?) was expected/.exec(sentence(key, '999999', choice)) ?? [];
