@@ -154,10 +154,15 @@ describe('the words of a point of aim', () => {
     });
     expect(holdCell(band(0.15, 0.25), units, ['above', 'below'])).toEqual({
       figure: '15 above',
-      band: '−10 to +40',
+      band: '10 below to 40 above',
       side: 'above',
     });
-    expect(holdCell(band(0.001, 0.3), units, ['over', 'under'])).toEqual({ figure: 'on it', band: '−30 to +30', side: 'on' });
+    expect(holdCell(band(0.001, 0.3), units, ['over', 'under'])).toEqual({
+      figure: 'on it',
+      band: '30 under to 30 over',
+      side: 'on',
+    });
+    expect(holdCell({ value: 0.3, low: -0.002, high: 0.6 }, units, ['above', 'below']).band).toBe('0 to 60 above');
   });
 
   it('say what lies under the tip: the ground with its marker, the stand, the butt, or what stands behind it', () => {

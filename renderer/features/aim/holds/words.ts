@@ -15,7 +15,7 @@ export function about(band: Band, units: UnitChoice): string {
 export interface HoldCell {
   /** "294 below", "on it". */
   readonly figure: string;
-  /** "274 to 312". */
+  /** "274 to 312"; with the centre between its ends each says its side: "53 below to 60 above". */
   readonly band: string;
   readonly side: 'above' | 'below' | 'on';
 }
@@ -26,10 +26,11 @@ export function holdCell(height: Band, units: UnitChoice, words: readonly [over:
   const side = readsNought(size(height.value)) ? 'on' : height.value > 0 ? 'above' : 'below';
   const word = (metres: number) => (metres > 0 ? words[0] : words[1]);
   const crosses = height.low < 0 && height.high > 0;
+  const end = (metres: number) => (readsNought(size(metres)) ? '0' : `${size(metres)} ${word(metres)}`);
   return {
     side,
     figure: side === 'on' ? 'on it' : `${size(height.value)} ${word(height.value)}`,
-    band: crosses ? `−${size(height.low)} to +${size(height.high)}` : depthRange(height, units),
+    band: crosses ? `${end(height.low)} to ${end(height.high)}` : depthRange(height, units),
   };
 }
 
