@@ -108,6 +108,8 @@ test('without the eye height there is no point of aim, but its field; with anoth
   await eye.fill('');
   await page.keyboard.press('Enter');
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('No points of aim yet: the eye height is missing');
+  // Nothing is assumed, nor does a figure in pencil say so.
+  await expect(eye).toHaveAttribute('placeholder', /^not yet/);
   await expect(work.locator('.archer-view')).toHaveCount(0);
   await work.getByRole('button', { name: 'Enter it' }).click();
   await expect(eye).toBeFocused();

@@ -1,4 +1,4 @@
-import { eyeHeightOf, standingEye } from '../../../../core/aim/index.ts';
+import { standingEye } from '../../../../core/aim/index.ts';
 import type { Bundle } from '../../../../core/model/bundle.ts';
 import { Figure } from '../../../design/index.ts';
 import { useEdits } from '../../../state/useEdits.ts';
@@ -22,7 +22,6 @@ export function HeldBy({ bundle, setFor }: { bundle: Bundle; setFor: number }) {
         measure="eyeHeight"
         name="eye above the arrow"
         value={form.eyeHeight}
-        assumed={eyeHeightOf({ ...form, eyeHeight: null }).value}
         onKeep={(eyeHeight) => edit.form('Eye above the arrow', { eyeHeight })}
         field="form.eyeHeight"
       />
