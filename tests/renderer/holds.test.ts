@@ -9,7 +9,7 @@ import {
   distanceText,
   holdAt,
   holdsOf,
-  perMillimetre,
+  strikesHigher,
   usualLines,
   withLine,
   type Aimed,
@@ -17,7 +17,7 @@ import {
 import { holdsTable } from '../../renderer/features/aim/holds/table.ts';
 import { pointPaper, pointsMaker } from '../../renderer/features/aim/holds/paper.ts';
 import { holdWhy } from '../../renderer/features/aim/holds/why.ts';
-import { crawlSentence, holdCell, whereItLies } from '../../renderer/features/aim/holds/words.ts';
+import { aLittle, crawlSentence, eyeHeightTells, holdCell, whereItLies } from '../../renderer/features/aim/holds/words.ts';
 
 const { units } = defaultPreferences;
 const yards: UnitChoice = { ...units, distance: 'yd' };
@@ -132,7 +132,18 @@ describe('a millimetre of eye height', () => {
   // Similar triangles: a millimetre at the nock is as many at the target as the tip goes into the distance.
   it('sends the arrow higher by about the distance over the arrow’s length', () => {
     const aimed = aimedFor(bare());
-    expect(perMillimetre(aimed, 30)).toBeCloseTo((0.001 * 30) / aimed.tipForward, 2);
+    expect(strikesHigher(aimed, 30, 0.001)).toBeCloseTo((0.001 * 30) / aimed.tipForward, 2);
+  });
+});
+
+describe('what a little of eye height does, in words', () => {
+  // 30 m and 30 yd over 0.74 m of arrow: 40.5 and 37.1 times as much; a sixteenth of an inch is 1.5875 mm.
+  it('says it in the units that the person measures and shoots in', () => {
+    expect(eyeHeightTells(units)).toBe('A millimetre moves a point of aim by some 4 cm at 30 m, so nothing is assumed here.');
+    expect(eyeHeightTells({ ...yards, setting: 'in' })).toBe(
+      'A sixteenth of an inch moves a point of aim by some 2.3 in at 30 yd, so nothing is assumed here.',
+    );
+    expect(aLittle({ ...units, setting: 'in' }).size).toBeCloseTo(0.0015875, 12);
   });
 });
 

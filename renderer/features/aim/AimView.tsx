@@ -1,7 +1,8 @@
 import { memo, useMemo, useState } from 'react';
-import { farthestOffered } from '../../../core/aim/index.ts';
+import { farthestOffered, goldAboveGround } from '../../../core/aim/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { limits } from '../../../core/model/limits.ts';
+import { textQuantity } from '../../../core/units/index.ts';
 import { Fraction } from '../../design/index.ts';
 import { Flight } from '../../plots/flight/Flight.tsx';
 import { useUnits } from '../../state/useBench.ts';
@@ -81,7 +82,7 @@ const FlightAbove = memo(function FlightAbove({ bundle, picture }: Props) {
     <Flight
       data={data}
       title="The flight over the line of sight"
-      note="Ground 1.3 m under the gold, by the rule book."
+      note={`Ground ${textQuantity(goldAboveGround, 'drop', units)} under the gold, by the rule book.`}
       sentence={flightSentence(picture, units)}
       nearest={limits.shootingDistance.min}
       farthest={Math.min(farEnd, farthestOffered(picture.basis.speed, picture.basis.drag))}

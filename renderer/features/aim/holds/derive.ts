@@ -108,10 +108,10 @@ export function holdAt({ launches, tipForward, eyeUp, farthest }: Aimed, distanc
   return row === undefined ? refuse('out-of-reach', 'This arrow does not carry so far.', 'shootingDistance') : ok(row);
 }
 
-/** How much higher the arrow strikes for a millimetre more from the arrow up to the eye [m]; null where it cannot be said. */
-export function perMillimetre({ launches, tipForward }: Aimed, distance: number): number | null {
+/** How much higher the arrow strikes for a little more from the arrow up to the eye [m]; null where it cannot be said. */
+export function strikesHigher({ launches, tipForward }: Aimed, distance: number, more: number): number | null {
   const { value } = launches;
-  const moved = anchorMoved({ value, corners: [] }, tipForward, value.eyeHeight + 0.001, [distance]);
+  const moved = anchorMoved({ value, corners: [] }, tipForward, value.eyeHeight + more, [distance]);
   return moved.ok ? (moved.value.rows[0]?.moved.value ?? null) : null;
 }
 

@@ -13,7 +13,7 @@ export function holdWhy({ launches, tipForward, eyeUp }: Aimed, { distance, hold
     text:
       'Eye, nock and tip of the arrow are one triangle, which the archer tilts as a whole. The flight asks for one launch angle; the triangle then says where the tip is seen against the target.\n' +
       'The tip is the middle of the point as the eye sees it. Whoever sights over its upper edge measures the eye from the top of the shaft.\n' +
-      'The band is that of speed and drag. An eye height that is measured wrong by a millimetre is not in it.',
+      'The band is that of speed and drag. An eye height that is measured a little wrong is not in it.',
     equation: 'h = R tan(θ − arctan(e / L)) + d',
     symbols: [
       { symbol: 'R', name: 'to the target', value: text(distance, 'distance') },

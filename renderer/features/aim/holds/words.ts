@@ -1,7 +1,8 @@
 import type { HoldRow } from '../../../../core/aim/index.ts';
 import type { Band } from '../../../../core/model/band.ts';
 import type { UnitChoice } from '../../../../core/model/preferences.ts';
-import { readsNought, showQuantity, textQuantity } from '../../../../core/units/index.ts';
+import { inch } from '../../../../core/units/exact.ts';
+import { factorOf, readsNought, showQuantity, textQuantity } from '../../../../core/units/index.ts';
 import { BUTT } from '../../../plots/archerView/frame.ts';
 import { depthRange, rangeText } from '../words.ts';
 
@@ -32,6 +33,21 @@ export function holdCell(height: Band, units: UnitChoice, words: readonly [over:
     figure: side === 'on' ? 'on it' : `${size(height.value)} ${word(height.value)}`,
     band: crosses ? `${end(height.low)} to ${end(height.high)}` : depthRange(height, units),
   };
+}
+
+/** As near as an eye height is measured, in the unit that it is measured in. */
+export const aLittle = (units: UnitChoice): { readonly size: number; readonly name: string } =>
+  units.setting === 'in' ? { size: inch / 16, name: 'A sixteenth of an inch' } : { size: 0.001, name: 'A millimetre' };
+
+/** From the nock to the tip of a usual arrow [m]. Common practice. */
+const USUAL = 0.74;
+
+/** Why nothing is assumed for an eye height, with what a little of it does: a little at the nock is as many at the target as the arrow goes into the distance. */
+export function eyeHeightTells(units: UnitChoice): string {
+  const { size, name } = aLittle(units);
+  const far = 30 * factorOf('distance', units);
+  const moved = textQuantity((size * far) / USUAL, 'drop', units, { digits: units.distance === 'yd' ? 1 : 0 });
+  return `${name} moves a point of aim by some ${moved} at ${textQuantity(far, 'distance', units)}, so nothing is assumed here.`;
 }
 
 /** Where the place lies that the tip covers, and what to do about it. */
