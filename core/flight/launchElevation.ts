@@ -17,6 +17,8 @@ export interface Aim {
 
 const nearEnough = 1e-7;
 const steepest = 1.4;
+/** Lower than any flight passes a target [m]. */
+const farBelow = 1000;
 
 /**
  * The lower of the two launch angles at which an arrow passes through a place.
@@ -59,7 +61,8 @@ export function launchElevation(aim: Aim): Result<number> {
   const lowest = Math.atan2(y, x) - 0.5;
   const best = peak(heightAt, lowest, steepest, 1e-6);
   if (!(heightAt(best) >= y && heightAt(lowest) <= y)) return refuse('out-of-reach', outOfReach(speed, x), 'shootingDistance');
-  return ok(crossing((angle) => heightAt(angle) - y, lowest, best, nearEnough));
+  // A flight that ends short of the place has no height there, and a search for nought needs a number.
+  return ok(crossing((angle) => Math.max(-farBelow, heightAt(angle) - y), lowest, best, nearEnough));
 }
 
 const outOfReach = (speed: number, x: number) =>
