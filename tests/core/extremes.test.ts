@@ -1,7 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { allowance, landing, slopeShot } from '../../core/aim/index.ts';
+import { allowance, changeSince, landing, markContext, slopeShot } from '../../core/aim/index.ts';
 import { launchElevation, solveShot } from '../../core/flight/index.ts';
+import { exampleBundle, exampleNow } from '../../core/model/example.ts';
+import type { ArrowSet, Bundle } from '../../core/model/index.ts';
 import { valueOf } from './group/shots.ts';
+
+const arrows = (patch: Partial<ArrowSet>): Bundle => ({
+  archer: exampleBundle.archer,
+  bow: exampleBundle.bow,
+  arrowSet: { ...exampleBundle.arrowSet, ...patch },
+  setup: exampleBundle.setup,
+});
 
 describe('At the ends of what can be entered', () => {
   it('a slow and draggy arrow shot far and steeply is solved or refused in a sentence, and nothing is thrown', () => {
@@ -30,5 +39,18 @@ describe('At the ends of what can be entered', () => {
     // A general-purpose integrator (scipy, DOP853, rtol 1e-12) and a bracketing root, computed independently.
     const place = { speed: 20, k: 0.006, x: 110 * Math.cos(-Math.PI / 3), y: 110 * Math.sin(-Math.PI / 3) };
     expect(valueOf(launchElevation(place))).toBeCloseTo(-0.472299, 6);
+  });
+
+  it('a shaft twice as thick, and half as heavy, leaves a drag whose least is above nought and whose band holds what physics says', () => {
+    const then = arrows({ diameter: 0.005, weighed: 0.03 });
+    const now = arrows({ diameter: 0.0093, weighed: 0.015 });
+    const { k } = valueOf(changeSince(markContext(then, exampleNow), now));
+    // k = ½ ρ C_D A/m (Miyazaki et al. 2013): (9.3/5)² · 2 = 6.9192, where the coefficient stays.
+    expect(k?.value).toBeCloseTo(6.9192, 6);
+    expect(k?.low).toBeGreaterThan(0);
+    // Back again it is as many times less: a band of a ratio has no preferred side.
+    const back = valueOf(changeSince(markContext(now, exampleNow), then)).k;
+    expect((back?.low ?? NaN) * (k?.high ?? NaN)).toBeCloseTo(1, 9);
+    expect((back?.high ?? NaN) * (k?.low ?? NaN)).toBeCloseTo(1, 9);
   });
 });

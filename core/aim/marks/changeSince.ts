@@ -31,7 +31,9 @@ function dragChange({ then, now, changed }: Since, masses: { readonly then: numb
   const [before, after] = [diameterOf(then.arrowSet).value, diameterOf(now.arrowSet).value];
   const value = (after / before) ** 2 * (masses.then / masses.now);
   const shaped = ['id', 'diameter', 'material', 'vaneCount', 'vaneLength'].some((key) => changed.has(`arrowSet.${key}`));
-  return about(value, value * Math.hypot((value - 1) / 2, shaped ? OTHER_DRAG : 0));
+  // As a share: of a drag three times as great a half width in plain numbers would reach below nought.
+  const by = Math.exp(Math.hypot(Math.log(value) / 2, shaped ? Math.log(1 + OTHER_DRAG) : 0));
+  return { value, low: value / by, high: value * by };
 }
 
 function eyeChange({ then, now, changed }: Since): Band {
@@ -69,7 +71,7 @@ const stays = (band: Band, at: number): boolean => [band.value, band.low, band.h
 /**
  * What changed for the model of the marks since they were shot in, as far as it can be told.
  *
- * @equation v'/v of speedChange; k'/k = (D'/D)² m/m' ± half of what it differs from 1 by, ± 15 % for another shaft or fletching; e' − e ± 7 mm, or of the usual heights by anchor; r' − r ± 7 mm, or with the draw; launch about nought ± √(Δ nocking point² + (Δ tiller × brace / 0.65 m)²)/draw
+ * @equation v'/v of speedChange; k'/k = (D'/D)² m/m' times or over its root, and 1.15 times or over for another shaft or fletching, their logarithms in quadrature; e' − e ± 7 mm, or of the usual heights by anchor; r' − r ± 7 mm, or with the draw; launch about nought ± √(Δ nocking point² + (Δ tiller × brace / 0.65 m)²)/draw
  * @param context - what the marks were shot in with [record]
  * @param bundle - the set-up as it stands [record]
  * @returns each change with its 95 % band, those that stayed left out; or the refusal that says what is missing [record]
