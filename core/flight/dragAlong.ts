@@ -63,7 +63,7 @@ export function dragAlong(readings: readonly FlightSpeed[]): Result<DragAlong> {
   if (line === null)
     return refuse(
       'one place',
-      'Speeds at two distances were expected: one at the bow and one as far down the range as is safe.',
+      'Speeds at two distances were expected: one at the bow and one farther down the range.',
       'flightSpeeds',
     );
   const { k, chi } = line;
@@ -89,7 +89,7 @@ export function dragAlong(readings: readonly FlightSpeed[]): Result<DragAlong> {
   const left = Math.exp(line.height + k * line.middle);
   const leaving = Math.hypot(half * Math.sqrt(1 / readings.length + line.middle ** 2 / line.spread), DOUBT);
   return ok({
-    k: { value: k, low: Math.max(0, k - share), high: k + share },
+    k: { value: k, low: Math.max(believable.least, k - share), high: k + share },
     launch: { value: left, low: left * Math.exp(-leaving), high: left * Math.exp(leaving) },
     ...judged,
     holds: judged.doubt === null,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { allowance, changeSince, landing, markContext, slopeShot } from '../../core/aim/index.ts';
+import { allowance, changeSince, landing, markContext, priorsOf, slopeShot } from '../../core/aim/index.ts';
 import { launchElevation, solveShot } from '../../core/flight/index.ts';
 import { exampleBundle, exampleNow } from '../../core/model/example.ts';
 import type { ArrowSet, Bundle } from '../../core/model/index.ts';
@@ -52,5 +52,19 @@ describe('At the ends of what can be entered', () => {
     const back = valueOf(changeSince(markContext(now, exampleNow), then)).k;
     expect((back?.low ?? NaN) * (k?.high ?? NaN)).toBeCloseTo(1, 9);
     expect((back?.high ?? NaN) * (k?.low ?? NaN)).toBeCloseTo(1, 9);
+  });
+
+  it('two speeds too near to each other to tell a drag from none leave one that sight marks can begin with', () => {
+    const wood = arrows({ material: 'wood', diameter: null, weighed: 0.025 });
+    const flightSpeeds = [
+      { distance: 0, speed: 55 },
+      { distance: 20, speed: 55 * Math.exp(-20 * 0.0006) },
+    ];
+    const { k } = valueOf(
+      priorsOf({ ...wood, setup: { ...wood.setup, flightSpeeds } }, { sightRadius: null, spreadPerMetre: null }),
+    );
+    // Lighter than this in drag no arrow is: from memory.
+    expect(k.low).toBeGreaterThanOrEqual(1.5e-4);
+    expect(k.low).toBeLessThan(k.value);
   });
 });
