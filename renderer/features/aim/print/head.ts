@@ -6,7 +6,12 @@ import type { PaperHead, StripPaper } from '../../../print/index.ts';
 
 const day = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });
 
-const listed = (...parts: readonly (string | null)[]): string => parts.filter((part) => part !== null && part !== '').join(', ');
+/** What a name says already is not said again. */
+const listed = (...parts: readonly (string | null)[]): string =>
+  parts.reduce<string>((said, part) => {
+    if (part === null || part === '' || ` ${said}`.includes(` ${part}`)) return said;
+    return said === '' ? part : `${said}, ${part}`;
+  }, '');
 
 /** "metres; scale of 1 mm, growing downwards". */
 export const scaleText = ({ unit, grows }: Pick<StripPaper, 'unit' | 'grows'>, units: UnitChoice): string =>
