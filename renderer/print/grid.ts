@@ -6,7 +6,7 @@ import { MARGIN, type Page } from './pages.ts';
 import type { PaperHead } from './papers.ts';
 import { paragraph } from './paragraph.ts';
 import { frameOf, type Sheet, sheetOf } from './sheet.ts';
-import { CHECK, correction, correctionText } from './trueSize.ts';
+import { checkText, correction } from './trueSize.ts';
 
 /** Between one card and the next, for the cutting marks of both [mm]. */
 const GAP = 9;
@@ -55,7 +55,7 @@ export function cardSheet(
         }),
       ...levelCheck(MARGIN, checkY, factor),
       ...paragraph(
-        `Measure the check line. If it is not ${CHECK}.0 mm, print once more at 100 %, fitted to nothing; if it still is not, enter what it measures beside the preview.${correctionText(factor)} Cut along the outlines.`,
+        `${checkText(factor)} Cut along the outlines.`,
         { x: MARGIN + 95, top: checkY - 4, width: page.width - 2 * MARGIN - 95 },
         sizes.note,
         'note',

@@ -92,6 +92,13 @@ describe('Every sheet', () => {
     expect(textsOf(drawn(sheets[kind]())).join(' ')).not.toContain('larger');
   });
 
+  // On a printer that makes 49 mm of 50, a line drawn 50 · 50/49 mm long measures 50: entered as it measures, the next sheet would be wrong again.
+  it.each(kinds)('has a line that is already corrected measured anew from nothing: %s', (kind) => {
+    const words = (checkLine: number | null) => textsOf(drawn(sheets[kind](pages.A4, checkLine))).join(' ');
+    expect(words(0.049)).toContain('empty the field beside the preview, print again, and enter what the line measures then');
+    for (const untouched of [null, 0.05]) expect(words(untouched)).toContain('enter what it measures beside the preview');
+  });
+
   it.each(kinds)('is saved as the same drawing, black on white, with no style in its markup: %s', (kind) => {
     const sheet = drawn(sheets[kind]());
     const file = svgFile(sheet);

@@ -7,7 +7,7 @@ import { MARGIN, type Page } from '../pages.ts';
 import type { PaperHead, StripPaper } from '../papers.ts';
 import { paragraph } from '../paragraph.ts';
 import { frameOf, type Sheet, sheetOf } from '../sheet.ts';
-import { CHECK, correction, correctionText } from '../trueSize.ts';
+import { checkText, correction } from '../trueSize.ts';
 import { barScale, drawBarScale } from './barScale.ts';
 import { drawStrip } from './draw.ts';
 import { stripList } from './list.ts';
@@ -36,7 +36,7 @@ function howTo(paper: StripPaper, places: StripPlaces, factor: number): string[]
   const by = setBy(places);
   const line = by === undefined ? '' : `${by.label} ${paper.distanceUnit}`;
   return [
-    `Measure the check line. If it is not ${CHECK}.0 mm, print once more at 100 %, fitted to nothing; if it still is not, enter what it measures beside the preview.${correctionText(factor)}`,
+    checkText(factor),
     'Lay the sheet against the bar: its own scale must agree. Cut out the strip that is as wide as the bar allows, along its outline.',
     by === undefined
       ? ''

@@ -12,7 +12,7 @@ export function CheckLineField() {
       name={`the ${CHECK} mm line measures`}
       value={checkLine}
       assumed={CHECK / 1000}
-      hint="On paper, with a ruler. Empty it for a printer that prints true."
+      hint="On paper, with a ruler, printed while this field is empty. Leave it empty for a printer that prints true."
       onKeep={(next) => {
         const { prefer, preferences } = bench.getState();
         return prefer({ ...preferences, checkLine: next });
