@@ -2,20 +2,29 @@ import { arrowMass } from '../arrow/index.ts';
 import { ok, refuse, type Bundle, type Result } from '../model/index.ts';
 import { given } from '../model/given.ts';
 import type { Band } from '../model/band.ts';
+import { carriedSpeed } from './carriedSpeed.ts';
+import { sinceTimed, type SinceTimed } from './chronograph/sinceTimed.ts';
 import { CHRONOGRAPH_DOUBT } from './chronograph/speedLine.ts';
 import { speedFor } from './speedFor.ts';
 
+/** A speed that was measured, and what of arrow and brace height is otherwise since. */
+export interface Carried extends SinceTimed {
+  readonly speed: number;
+}
+
 export interface ArrowSpeed extends Band {
-  /** This arrow over the chronograph, a curve through others that were, or estimated from the bow's kind. */
-  readonly from: 'measured' | 'fitted' | 'estimated';
+  /** This arrow over the chronograph; its reading of before arrow or brace height were altered, carried over; a curve through others; or estimated from the bow's kind. */
+  readonly from: 'measured' | 'carried' | 'fitted' | 'estimated';
+  /** What was measured and what is otherwise since; null for a speed that was not carried over. */
+  readonly carried: Carried | null;
 }
 
 /**
- * Launch speed of this arrow from this bow: the chronograph's reading when there is one, else what arrows of other masses did, else an estimate from the bow's kind.
+ * Launch speed of this arrow from this bow: the chronograph's reading when there is one, carried over where arrow or brace height were altered since, else what arrows of other masses did, else an estimate from the bow's kind.
  *
- * @equation v = v_measured (1 ± 1 %), or speedFor at the arrow's mass
+ * @equation v = v_measured (1 ± 1 %), or carriedSpeed where sinceTimed tells of another arrow or brace height, or speedFor at the arrow's mass
  * @param bundle - the set-up with its records [record]
- * @returns v, value with low and high [m/s], and whether it was measured, fitted or estimated [record]
+ * @returns v, value with low and high [m/s], and whether it was measured, carried over, fitted or estimated [record]
  * @validity the refusal names what is missing; a compound needs the chronograph
  * @source klopsteg-1943
  * @example setupSpeed({ ...exampleBundle, setup: { ...exampleBundle.setup, settings: { ...exampleBundle.setup.settings, arrowSpeed: 55 } } }).value.value // 55
@@ -25,11 +34,19 @@ export function setupSpeed(bundle: Bundle): Result<ArrowSpeed> {
   if (arrowSpeed !== null) {
     const read = given('the speed', { arrowSpeed });
     if (!read.ok) return read;
+    const since = sinceTimed(bundle);
+    if (since !== null)
+      return ok({
+        ...carriedSpeed(bundle, arrowSpeed, since),
+        from: 'carried',
+        carried: { speed: arrowSpeed, ...since },
+      });
     return ok({
       value: arrowSpeed,
       low: arrowSpeed * (1 - CHRONOGRAPH_DOUBT),
       high: arrowSpeed * (1 + CHRONOGRAPH_DOUBT),
       from: 'measured',
+      carried: null,
     });
   }
   const arrow = arrowMass(bundle.arrowSet);
@@ -46,5 +63,5 @@ export function setupSpeed(bundle: Bundle): Result<ArrowSpeed> {
       : speed;
   }
   const { from, ...band } = speed.value;
-  return ok({ ...band, from: from === 'chronograph' ? 'measured' : from });
+  return ok({ ...band, from: from === 'chronograph' ? 'measured' : from, carried: null });
 }

@@ -37,6 +37,8 @@ export const settingFields: readonly Field<keyof Settings>[] = [
   figure('weightOnFingers', 'Weight on the fingers', 'weight', 0.25 * lb),
   figure('weightDraw', 'Weight read at a draw of', 'length', 3 * mm),
   figure('arrowSpeed', 'Measured speed', 'speed', 0.3),
+  figure('speedMass', 'Speed measured with an arrow of', 'mass', 1 * grain),
+  figure('speedBrace', 'Speed measured at a brace height of', 'length', 1.5 * mm),
   figure('pointAhead', 'Shaft ahead of the rest', 'length', 1 * mm),
   figure('tillerUpper', 'Upper limb to string', 'setting', 0.5 * mm),
   figure('tillerLower', 'Lower limb to string', 'setting', 0.5 * mm),

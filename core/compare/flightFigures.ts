@@ -24,6 +24,7 @@ type Key = (typeof plans)[number]['key'];
 
 const speedNotes: Readonly<Record<ArrowSpeed['from'], string>> = {
   measured: 'measured',
+  carried: 'measured before arrow or brace height were altered, and carried over',
   fitted: 'from arrows of other masses over the chronograph',
   estimated: 'estimated from the kind of bow',
 };

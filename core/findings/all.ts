@@ -27,6 +27,7 @@ import { partsAgainstWholeFinding } from './partsAgainstWhole.ts';
 import { pointAheadFinding } from './pointAhead.ts';
 import { rangeCautionFinding } from './rangeCaution.ts';
 import { marksSpeedFinding, sightMarksFinding, unprovenFinding } from './sightMarks.ts';
+import { speedCarriedFinding } from './speedCarried.ts';
 import { speedsFinding } from './speeds.ts';
 import { strandsFinding } from './strands.ts';
 import { stringAgeFinding } from './stringAge.ts';
@@ -104,6 +105,7 @@ function checksOf(bundle: Bundle, options: FindingOptions, known: Known): readon
     told(
       weightKnownFinding(bundle, units, known),
       forceReadingsFinding(bundle, units),
+      speedCarriedFinding(bundle, units),
       speedsFinding(bundle, units),
       stringAgeFinding(bundle, now),
       partsAgainstWholeFinding(bundle, units, known),

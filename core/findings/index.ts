@@ -27,6 +27,7 @@ export { capital, goTo, HAIR, rangeText, ruleOf, sourceWords, standing, whyRule 
 export { pointAheadFinding } from './pointAhead.ts';
 export { rangeCautionFinding } from './rangeCaution.ts';
 export { marksSpeedFinding, sightMarksFinding, unprovenFinding } from './sightMarks.ts';
+export { speedCarriedFinding } from './speedCarried.ts';
 export { speedsFinding } from './speeds.ts';
 export { strandsFinding } from './strands.ts';
 export { stringAgeFinding } from './stringAge.ts';

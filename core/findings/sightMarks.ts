@@ -56,12 +56,13 @@ export function sightMarksFinding(picture: MarksPicture, units: UnitChoice): Fin
     );
   if (from === 'moved') return null;
   const base = { id: 'sightMarks', rule: null } as const;
+  const allOut = !fit.ok && fit.problem.code === 'no-marks';
   if (!fit.ok)
     return {
       ...base,
-      level: 'caution',
-      title: 'The sight marks go with no flight',
-      detail: fit.problem.sentence,
+      level: allOut ? 'unknown' : 'caution',
+      title: allOut ? 'Every sight mark is left out' : 'The sight marks go with no flight',
+      detail: allOut ? 'Count one again, or shoot in another.' : fit.problem.sentence,
       short: { figure: String(picture.of.length), word: 'marks' },
       why: whyRule('Sight marks', how, [], sources['marquardt-1963']),
       action: next('Look'),

@@ -30,6 +30,9 @@ export const Settings = z.strictObject({
   /** The AMO draw that the weight on the fingers was read at: it holds for no other. Notebooks begun before it was kept have none. */
   weightDraw: measure('drawLength').nullable().default(null),
   arrowSpeed: measure('arrowSpeed').nullable(),
+  /** The whole arrow and the brace height that the speed was measured with: it holds for no other. Not noted in notebooks begun before. */
+  speedMass: measure('arrowMass').nullable().default(null),
+  speedBrace: measure('braceHeight').nullable().default(null),
   pointAhead: measure('pointAhead').nullable(),
   /** From the limb's root to the string, above and below; their difference is the tiller, which is read alone where these are not given. */
   tillerUpper: measure('limbToString').nullable().default(null),

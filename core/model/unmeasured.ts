@@ -55,6 +55,8 @@ export const unmeasured = {
     weightOnFingers: null,
     weightDraw: null,
     arrowSpeed: null,
+    speedMass: null,
+    speedBrace: null,
     pointAhead: null,
     tillerUpper: null,
     tillerLower: null,

@@ -56,8 +56,8 @@ export function contextDifferences(a: ShotGroup, b: ShotGroup, units: UnitChoice
   // Between groups of a kind the equipment may be the very thing on trial; bare against fletched nothing but the fletching may differ.
   const ending = bareTrial ? ` ${NOT_FLETCHING}` : '';
   const noCentreShot = a.context.settings.centreShot === null || b.context.settings.centreShot === null;
-  // At which draw a bow was weighed is no setting: a weight that differs says so itself.
-  const settable = settingFields.filter(({ key }) => key !== 'weightDraw');
+  // At which draw a bow was weighed, and what a speed was read with, is no setting: a weight or a speed that differs says so itself.
+  const settable = settingFields.filter(({ key }) => !['weightDraw', 'speedMass', 'speedBrace'].includes(key));
   for (const { field, one, other, known } of differing(settable, read(a), read(b), units))
     if (field.key === 'centreShotDatum') {
       const where = `Centre shot: read at the ${one} for ${first}, at the ${other} for ${second}.`;

@@ -7,6 +7,7 @@ import type { Settings, Setup } from '../../core/model/setup.ts';
 import { edited, type Bench } from './bench.ts';
 import { useBenchApi } from './useBench.ts';
 import { bundleOf, setupsOf } from './selectors.ts';
+import { settingsWith, timedAnew } from './timed.ts';
 
 /** Writers for the set-up on the bench, the same ones for as long as the bench stands. */
 export function useEdits() {
@@ -54,13 +55,20 @@ function editsOf(bench: Bench) {
       });
     },
     bow: (label: string, patch: Partial<Bow>) => lay<Bow>('bow', label, patch),
-    arrowSet: (label: string, patch: Partial<ArrowSet>) => lay<ArrowSet>('arrowSet', label, patch),
+    arrowSet(label: string, patch: Partial<ArrowSet>) {
+      const id = here()?.arrowSet.id;
+      return bench.getState().change(label, (records) => {
+        const before = id === undefined ? undefined : records.get(id);
+        if (before?.kind !== 'arrowSet') return [];
+        return [edited(before, patch), ...timedAnew(before, patch, setupsOf(records))];
+      });
+    },
     setup: (label: string, patch: Partial<Setup>) => lay<Setup>('setup', label, patch),
     settings(label: string, patch: Partial<Settings>) {
       const id = here()?.setup.id;
       return bench.getState().change(label, (records) => {
         const setup = id === undefined ? undefined : records.get(id);
-        return setup?.kind === 'setup' ? [edited(setup, { settings: { ...setup.settings, ...patch } })] : [];
+        return setup?.kind === 'setup' ? [edited(setup, { settings: settingsWith(setup, patch, records) })] : [];
       });
     },
     /** The set-up's form, and with it the form this archer's next set-up starts from. */

@@ -180,6 +180,8 @@ export const anySettings: fc.Arbitrary<Settings> = fc.record({
   weightOnFingers: maybe('weightOnFingers'),
   weightDraw: maybe('drawLength'),
   arrowSpeed: maybe('arrowSpeed'),
+  speedMass: maybe('arrowMass'),
+  speedBrace: maybe('braceHeight'),
   pointAhead: maybe('pointAhead'),
   tillerUpper: maybe('limbToString'),
   tillerLower: maybe('limbToString'),

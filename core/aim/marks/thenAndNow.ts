@@ -1,3 +1,4 @@
+import { arrowMass } from '../../arrow/index.ts';
 import type { Bundle } from '../../model/bundle.ts';
 import type { SightMark } from '../../model/sightMark.ts';
 import { markContext } from './markContext.ts';
@@ -12,14 +13,18 @@ function filled<T extends object>(one: T, other: T): T {
 
 function together(one: Context, other: Context): Context {
   const settings = filled(one.settings, other.settings);
-  // A weight holds at the draw that it was read at: the two go together or not at all.
-  const weight = one.settings.weightOnFingers === null ? other.settings : one.settings;
+  // A weight holds at the draw that it was read at, a speed for the arrow and brace height: they go together or not at all.
+  const { weightOnFingers, weightDraw } = one.settings.weightOnFingers === null ? other.settings : one.settings;
+  const { arrowSpeed, speedMass, speedBrace } = one.settings.arrowSpeed === null ? other.settings : one.settings;
+  const arrow = filled(one.arrow, other.arrow);
+  // Where its parts tell what the whole weighs, nobody needs what another whole weighed.
+  const built = one.arrow.weighed === null && arrowMass({ ...arrow, weighed: null, wall: null }).ok;
   return {
     ...one,
     drawLength: one.drawLength ?? other.drawLength,
-    settings: { ...settings, weightOnFingers: weight.weightOnFingers, weightDraw: weight.weightDraw },
+    settings: { ...settings, weightOnFingers, weightDraw, arrowSpeed, speedMass, speedBrace },
     form: filled(one.form, other.form),
-    arrow: filled(one.arrow, other.arrow),
+    arrow: built ? { ...arrow, weighed: null } : arrow,
   };
 }
 

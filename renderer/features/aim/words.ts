@@ -1,3 +1,4 @@
+import { carriedWith } from '../../../core/bow/index.ts';
 import type { Band } from '../../../core/model/band.ts';
 import { together } from '../../../core/model/sentence.ts';
 import type { UnitChoice } from '../../../core/model/preferences.ts';
@@ -36,24 +37,31 @@ export function headline(picture: AimPicture, without: boolean, units: UnitChoic
   return `Set for ${far(picture.setFor, units)} it rises ${textQuantity(picture.plan.apex.height.value, 'drop', units)} above the line of sight`;
 }
 
+const CHRONOGRAPH = ' A chronograph narrows it.';
+
 /** The headline's band, what it rests on, and what would narrow it. */
 export function basis(picture: AimPicture, without: boolean, units: UnitChoice): string {
   const { speed, diameter, eyeHeight } = picture.basis;
   const { height } = picture.plan.apex;
   const band = without && picture.withoutSight.pointOn.ok ? 'The' : `${depthRange(height, units)} ${unitOf('drop', units)}: the`;
-  const at = textQuantity(speed.value, 'speed', units);
-  const speedText =
-    speed.from === 'measured'
-      ? `a measured speed of ${at}, give or take 1 %`
-      : `a speed ${speed.from === 'fitted' ? 'fitted to other arrows over the chronograph' : 'estimated from the bow'}, ${rangeText(speed, 'speed', units)} ${showQuantity(speed.value, 'speed', units).unit}`;
   const assumed = [eyeHeight.measured ? null : 'the eye height', diameter.measured ? null : 'the shaft’s diameter'].filter(
     (one) => one !== null,
   );
-  const narrows = speed.from === 'measured' ? '' : ' A chronograph narrows it.';
+  const narrows = { measured: '', carried: ' Measure it again.', fitted: CHRONOGRAPH, estimated: CHRONOGRAPH }[speed.from];
   return (
-    `${band} band rests on ${speedText}, and ${dragText(picture.basis)}.${narrows}` +
+    `${band} band rests on ${speedText(speed, units)}, and ${dragText(picture.basis)}.${narrows}` +
     (assumed.length === 0 ? '' : ` Assumed until measured: ${together(assumed)}.`)
   );
+}
+
+function speedText(speed: AimPicture['basis']['speed'], units: UnitChoice): string {
+  const text = (si: number) => textQuantity(si, 'speed', units);
+  const range = `${rangeText(speed, 'speed', units)} ${unitOf('speed', units)}`;
+  const { carried } = speed;
+  if (carried !== null)
+    return `a speed of ${range} ${carriedWith(carried, 'now', units)}, carried over from ${text(carried.speed)} measured ${carriedWith(carried, 'then', units)}`;
+  if (speed.from === 'measured') return `a measured speed of ${text(speed.value)}, give or take 1 %`;
+  return `a speed ${speed.from === 'fitted' ? 'fitted to other arrows over the chronograph' : 'estimated from the bow'}, ${range}`;
 }
 
 /** "a drag coefficient of 1.5 to 2.6", or the speeds that the drag was read off. */

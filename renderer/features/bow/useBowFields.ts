@@ -10,7 +10,7 @@ import { useEdits } from '../../state/useEdits.ts';
 
 type FiguresOf<T> = { [K in keyof T]-?: T[K] extends number | null ? K : never }[keyof T];
 // The sight's own figures are entered where it is used, on Aim.
-type SettingField = Exclude<FiguresOf<Settings>, 'weightDraw' | `sight${string}`>;
+type SettingField = Exclude<FiguresOf<Settings>, 'weightDraw' | 'speedMass' | 'speedBrace' | `sight${string}`>;
 type BowField = Exclude<FiguresOf<Bow>, 'forceDrawBrace' | 'revision'>;
 
 const settingSpecs: Readonly<Record<SettingField, FigureSpec>> = {

@@ -4,6 +4,7 @@ import { Choice, Dialog, Words } from '../../design/index.ts';
 import { born } from '../../state/bench.ts';
 import { newArcher, newArrowSet, newBow, newSetup, noSettings, readAt } from '../../state/births.ts';
 import { recordsOf } from '../../state/selectors.ts';
+import { timedWith } from '../../state/timed.ts';
 import { useBench, useBenchApi, useBundle } from '../../state/useBench.ts';
 
 const NEW = 'new';
@@ -52,7 +53,7 @@ export function NewSetup({ onClose }: { onClose(): void }) {
       here !== null && here.bow.id === bow.id
         ? {
             ...here.setup.settings,
-            arrowSpeed: null,
+            ...timedWith(null, arrowSet, here.setup.settings),
             pointAhead: null,
             ...(here.archer.id === archer.id ? {} : readAt(null, archer)),
           }

@@ -48,8 +48,8 @@ export function speedMassData(bundle: Bundle, units: UnitChoice): Result<SpeedMa
   const least = limit === null || !weight.ok ? null : { mass: limit.stop * weight.value.value, from: limit.from };
   const tooLight = weight.ok && massPerWeightCheck(bow, arrow, weight.value).level === 'stop';
 
-  const own = setup.settings.arrowSpeed;
-  const read = own === null ? setup.chronograph : [...setup.chronograph, { mass: arrow, speed: own }];
+  const { arrowSpeed: own, speedMass } = setup.settings;
+  const read = own === null ? setup.chronograph : [...setup.chronograph, { mass: speedMass ?? arrow, speed: own }];
   const shot = read.map((reading) => reading.mass);
   const low = Math.min(arrow * 0.8, least === null ? arrow * 0.8 : least.mass * 0.85, ...shot.map((one) => one * 0.95));
   const high = Math.max(arrow * 1.35, least === null ? 0 : least.mass * 1.9, ...shot.map((one) => one * 1.05));
