@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { marksPicture } from '../../core/aim/index.ts';
+import { launchSlope, marksPicture } from '../../core/aim/index.ts';
 import { exampleNow } from '../../core/model/example.ts';
 import { defaultPreferences } from '../../core/model/preferences.ts';
 import type { BenchRecord, Settings } from '../../core/model/index.ts';
@@ -64,6 +64,18 @@ describe('The table of marks', () => {
       );
     expect(far([10, 25])).toBe(40);
     expect(far([10, 55])).toBe(55);
+  });
+
+  // 38 m/s at 20 degrees carry 95 m without air, from v² sin 2θ/g, and less with it: nobody is led to raise a bow further.
+  it('names no next distance for which a slow bow would be raised too far, though the table be asked for it', () => {
+    const slow = set({ arrowSpeed: 38, sightUnit: 0.001, sightGrows: 'down', sightRadius: 0.85 });
+    const place = (distance: number) => 10 + 850 * launchSlope(38, 0.0022, 0.11, distance);
+    const marks = [10, 18].map((distance) => mark(distance, place(distance), slow));
+    const view = marksView(slow, marksPicture(slow, marks, null), null, units, { from: 10, to: 120, step: 10 });
+    const farthest = Math.max(...view.rows.filter(({ reading }) => reading !== null).map(({ distance }) => distance));
+    expect(farthest).toBeGreaterThan(95);
+    expect(view.next?.distance).toBeLessThan(95);
+    expect(view.next?.worstAt).toBeLessThan(95);
   });
 
   it('keeps two marks of one distance apart, and marks that fit no flight without a reading', () => {

@@ -1,4 +1,5 @@
 import {
+  farthestOffered,
   flightBasis,
   type FittedMarks,
   isWeak,
@@ -124,10 +125,14 @@ export function marksView(
   const rows = rowsOf(picture, distances);
   const reached = rows.filter(({ reading }) => reading !== null).map(({ distance }) => distance);
   const fit = picture.fit?.ok === true ? picture.fit.value : null;
+  const basis = flightBasis(bundle);
+  const farthest = basis.ok ? farthestOffered(basis.value.speed, basis.value.drag) : 0;
+  // Nobody is sent where the bow would have to be raised too far.
+  const offered = reached.filter((distance) => distance <= farthest);
   return {
     picture,
     rows,
-    next: fit === null || picture.from !== 'proven' || misfitOf(fit) !== null ? null : nextMark(fit, reached, reached),
+    next: fit === null || picture.from !== 'proven' || misfitOf(fit) !== null ? null : nextMark(fit, offered, offered),
     otherScale: otherScaleOf(bundle, picture, spread),
     spread,
   };
