@@ -224,6 +224,17 @@ describe('A mark that is typed', () => {
     expect(now()?.setup.settings.strands).toBe(18);
   });
 
+  // The error of a mark goes with the root of the arrows that settled it: those of another string settled nothing of this reading.
+  it('keeps its count of arrows when a figure was mistyped, and has none yet when it is shot in anew', async () => {
+    const one = { ...mark(30), shots: 36 };
+    const { bench, marks, change } = benchWith([...records, one]);
+    await shotInAgain(bench, one, 51);
+    expect(marks()[0]).toMatchObject({ reading: 51, shots: 36 });
+    change({ ...setup, settings: { ...setup.settings, sightRadius: 0.9 } });
+    await shotInAgain(bench, one, 54);
+    expect(marks()[0]).toMatchObject({ reading: 54, shots: null });
+  });
+
   it('is left out with its reason, counted again, put away and taken out', async () => {
     const one = mark(30);
     const { bench, labels, marks } = benchWith([...records, one]);

@@ -1,4 +1,4 @@
-import { markContext } from '../../../../core/aim/index.ts';
+import { markContext, markStanding } from '../../../../core/aim/index.ts';
 import type { Id } from '../../../../core/model/common.ts';
 import type { UnitChoice } from '../../../../core/model/preferences.ts';
 import type { SightMark } from '../../../../core/model/sightMark.ts';
@@ -38,9 +38,12 @@ export function addMark(bench: Bench, setupId: Id, distance: number, reading: nu
 /** Another reading was shot in: it holds for the set-up as it stands, and a reason to leave the old one out is none for the new. */
 export function shotInAgain(bench: Bench, mark: SightMark, reading: number): Promise<boolean> {
   const units = unitsOf(bench);
-  return rewrite(bench, mark.id, `Mark for ${far(mark.distance, units)}: ${figure(reading, units)}`, ({ setupId }, records) => {
-    const bundle = bundleOf(records, setupId);
-    return bundle === null ? null : { reading, leftOut: null, context: markContext(bundle, now()) };
+  return rewrite(bench, mark.id, `Mark for ${far(mark.distance, units)}: ${figure(reading, units)}`, (stands, records) => {
+    const bundle = bundleOf(records, stands.setupId);
+    if (bundle === null) return null;
+    // What no longer held was shot in with other arrows: they settle nothing of the new reading.
+    const shots = markStanding(stands, bundle).proven ? stands.shots : null;
+    return { reading, shots, leftOut: null, context: markContext(bundle, now()) };
   });
 }
 
