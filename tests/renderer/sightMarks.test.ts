@@ -14,6 +14,7 @@ import {
   shotInAgain,
 } from '../../renderer/features/aim/marks/edits.ts';
 import { bundle, mark, read, set, units, viewOf, yards } from './marksShot.ts';
+import { typedAgain } from '../../renderer/features/aim/marks/store.ts';
 import { lineData } from '../../renderer/features/aim/marks/plots.ts';
 import { changeText, fixedOf, marksHead, nextText, tableNote, verdictText } from '../../renderer/features/aim/marks/words.ts';
 import type { Bench } from '../../renderer/state/bench.ts';
@@ -233,6 +234,12 @@ describe('A mark that is typed', () => {
     change({ ...setup, settings: { ...setup.settings, sightRadius: 0.9 } });
     await shotInAgain(bench, one, 54);
     expect(marks()[0]).toMatchObject({ reading: 54, shots: null });
+  });
+
+  it('stands again where it was typed when it is refused, and takes nothing from one that is being typed', () => {
+    const typed = typedAgain({ distance: '18', reading: '37.5' });
+    expect(typed({ distance: '', reading: '', span: null })).toEqual({ distance: '18', reading: '37.5' });
+    expect(typed({ distance: '30', reading: '', span: null })).toEqual({});
   });
 
   it('is left out with its reason, counted again, put away and taken out', async () => {

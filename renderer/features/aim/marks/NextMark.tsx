@@ -3,7 +3,7 @@ import type { Id } from '../../../../core/model/common.ts';
 import { readMeasure } from '../../../../core/units/index.ts';
 import { useBenchApi, useUnits } from '../../../state/useBench.ts';
 import { addMark } from './edits.ts';
-import { setDesk, useDesk } from './store.ts';
+import { setDesk, typedAgain, useDesk } from './store.ts';
 
 interface Wrong {
   readonly field: 'distance' | 'reading';
@@ -37,8 +37,7 @@ export function NextMark({ setupId, first }: { setupId: Id; first: boolean }) {
     setWrong(null);
     setDesk(setupId, { distance: '', reading: '' });
     void addMark(bench, setupId, distance, reading).then((kept) => {
-      // Refused by the notebook: it stands here again, unless something else is being typed.
-      if (!kept) setDesk(setupId, { distance: desk.distance, reading: desk.reading });
+      if (!kept) setDesk(setupId, typedAgain(desk));
     });
     return true;
   };

@@ -22,8 +22,19 @@ const untouched: MarksDesk = { distance: '', reading: '', span: null };
 
 const store = createStore<{ readonly bySetup: Readonly<Record<Id, MarksDesk>> }>(() => ({ bySetup: {} }));
 
-export function setDesk(setupId: Id, patch: Partial<MarksDesk>): void {
-  store.setState(({ bySetup }) => ({ bySetup: { ...bySetup, [setupId]: { ...(bySetup[setupId] ?? untouched), ...patch } } }));
+type Patch = Partial<MarksDesk>;
+
+export function setDesk(setupId: Id, patch: Patch | ((desk: MarksDesk) => Patch)): void {
+  store.setState(({ bySetup }) => {
+    const desk = bySetup[setupId] ?? untouched;
+    return { bySetup: { ...bySetup, [setupId]: { ...desk, ...(typeof patch === 'function' ? patch(desk) : patch) } } };
+  });
 }
+
+/** A mark that was refused stands where it was typed, unless another is being typed there meanwhile. */
+export const typedAgain =
+  ({ distance, reading }: Pick<MarksDesk, 'distance' | 'reading'>) =>
+  (desk: MarksDesk): Patch =>
+    desk.distance === '' && desk.reading === '' ? { distance, reading } : {};
 
 export const useDesk = (setupId: Id): MarksDesk => useStore(store, ({ bySetup }) => bySetup[setupId] ?? untouched);
