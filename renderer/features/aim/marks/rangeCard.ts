@@ -1,4 +1,4 @@
-import { launchBand, misjudged, readingsNow, windDrift } from '../../../../core/aim/index.ts';
+import { type FittedMarks, type Launch, misjudged, readingsNow, windDrift } from '../../../../core/aim/index.ts';
 import type { UnitChoice } from '../../../../core/model/preferences.ts';
 import { ok, type Result } from '../../../../core/model/problem.ts';
 import { factorOf, showQuantity, unitOf } from '../../../../core/units/index.ts';
@@ -15,13 +15,21 @@ const WRONG_BY = 5;
 const WIND = 1;
 const show = (height: number, units: UnitChoice): string => showQuantity(height, 'drop', units).figure;
 
+/** The flight that the marks tell, with what changed since they were shot in. */
+function launchNow({ change }: MarksView['picture'], { figures: { speed, k, eyeHeight } }: FittedMarks): Launch {
+  return {
+    speed: speed.value * (change?.speed?.value ?? 1),
+    k: k.value * (change?.k?.value ?? 1),
+    eyeHeight: eyeHeight.value + (change?.eyeHeight?.value ?? 0),
+    targetDrop,
+  };
+}
+
 /** The card for the quiver: each distance with its mark, what a wind does there, and what a wrong distance costs. */
 export function rangeCard(view: MarksView, span: Span, units: UnitChoice): Result<CardPaper> {
   const { fit, scale } = view.picture;
   if (fit?.ok !== true) return noMarks(view);
-  const { speed, k, eyeHeight } = fit.value.figures;
-  const at = ({ value }: { value: number }) => ({ value, low: value, high: value });
-  const launch = launchBand(at(speed), at(k), eyeHeight.value, targetDrop).value;
+  const launch = launchNow(view.picture, fit.value);
   const distances = spanDistances(span);
   const readings = readingsNow(view.picture, distances);
   const drop = (height: Result<number>) =>
