@@ -31,6 +31,19 @@ describe('The finding about sight marks', () => {
     expect(found).toMatchObject({ level: 'waiting', action: { screen: 'aim', field: 'marks.next.distance' } });
   });
 
+  it('says so where every mark was left out, and blames no flight', () => {
+    const bundle = benchOf(tobin.setupId);
+    const marks = of('sightMark').filter((mark) => mark.setupId === tobin.setupId);
+    const out = marks.map((mark) => ({
+      ...mark,
+      leftOut: 'windy',
+      context: { ...mark.context, settings: bundle.setup.settings },
+    }));
+    const picture = marksPicture(bundle, out, null);
+    expect(picture.proven).toHaveLength(out.length);
+    expect(sightMarksFinding(picture, units)).toMatchObject({ level: 'unknown', title: 'Every sight mark is left out' });
+  });
+
   it('says that Tobin’s four agree, and that the one for 70 m, from before the string, is no longer proven', () => {
     const picture = pictureOf(tobin.setupId);
     expect(picture.proven.map(({ distance }) => distance)).toEqual(tobin.proven);
