@@ -90,14 +90,15 @@ function titleOf(check: PointAheadCheck, text: (si: number) => string): string {
   const ahead = check.ahead?.value ?? 0;
   const level = !/[1-9]/.test(text(ahead));
   const beyond = check.beyondDraw ?? 0;
-  const length = `${text(beyond)} ${beyond < 0 ? 'shorter' : 'longer'} than the draw`;
+  const equal = !/[1-9]/.test(text(beyond));
+  const length = equal ? 'no longer than the draw' : `${text(beyond)} ${beyond < 0 ? 'shorter' : 'longer'} than the draw`;
   const reckoned = beyond + AMO_ADDS;
   switch (check.rule) {
     case 'behind the rest':
     case 'barely ahead of the rest':
       return `Arrow too short: its end is ${level ? 'level with' : `${text(ahead)} ${ahead < 0 ? 'behind' : 'ahead of'}`} the rest`;
     case 'too short for the draw':
-      return `Arrow too short: ${beyond < 0 ? '' : 'only '}${length}`;
+      return `Arrow too short: ${equal || beyond < 0 ? '' : 'only '}${length}`;
     case 'measured against reckoned':
       return `Point measured ${text(ahead)} ahead, reckoned ${text(reckoned)} ${reckoned > 0 ? 'ahead' : 'behind'}`;
     case 'little ahead at the deepest draw':

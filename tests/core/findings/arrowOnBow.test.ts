@@ -53,6 +53,7 @@ describe('the arrow on this bow', () => {
       `${slips} Without a clicker a draw deepens now and then: 1 in beyond the draw is the margin for that.`,
     );
     expect(at(27.5, learner)).toEqual(['stop', 'Arrow too short: only 1/2 in longer than the draw', stopped]);
+    expect(at(27, learner)[1]).toBe('Arrow too short: no longer than the draw');
     expect(at(26.5, learner)).toEqual(['stop', 'Arrow too short: 1/2 in shorter than the draw', stopped]);
     expect(at(28.5, learner)).toEqual([
       'caution',
