@@ -5,7 +5,7 @@ export { PaperOut } from './PaperOut.tsx';
 export type { CardPaper, PaperHead, PointPaper, PointRow, StripPaper, StripRow } from './papers.ts';
 export { pointCardSheet, type PointOptions } from './points/sheet.ts';
 export type { Sheet } from './sheet.ts';
-export { stripWidths } from './strip/marks.ts';
+export { stripWidths } from './strip/widths.ts';
 export { stripSheet, type StripOptions } from './strip/sheet.ts';
 export { CHECK } from './trueSize.ts';
 export { svgFile } from './svgFile.ts';

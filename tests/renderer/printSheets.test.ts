@@ -133,6 +133,14 @@ describe('The sheet of strips', () => {
   it('is stuck on by a mark that was shot, near its middle', () => {
     const words = textsOf(drawn(sheets.strip())).join(' ');
     expect(words).toMatch(/Set the sight to 7\d\.\d\. Stick the strip on, arrow up, with its line for 50 m at the pin\./);
+    expect(words).toContain('A dot is a mark that was shot. It stands at the fitted place.');
+  });
+
+  it('is stuck on by a line that has its figure', () => {
+    // 43 m is shot and nearest to the middle, but 45 m stands too near for its figure.
+    const rows = Array.from({ length: 61 }, (_, i) => rowOf(10 + i, 10 + i, { known: [20, 43].includes(10 + i) }));
+    const words = textsOf(drawn(stripSheet(paperOf(rows, { unit: 0.001 }), head, pages.A4, everything, null))).join(' ');
+    expect(words).toContain('Set the sight to 20.0. Stick the strip on, arrow up, with its line for 20 m at the pin.');
   });
 
   it('has only the widths that were chosen, and refuses none at all', () => {

@@ -3,8 +3,9 @@ import { describe, expect, it } from 'vitest';
 import type { StripRow } from '../../renderer/print/index.ts';
 import { touches } from '../../renderer/plots/boxes.ts';
 import { barScale } from '../../renderer/print/strip/barScale.ts';
-import { stripMarks, stripWidths } from '../../renderer/print/strip/marks.ts';
+import { stripMarks } from '../../renderer/print/strip/marks.ts';
 import { stripPlaces } from '../../renderer/print/strip/places.ts';
+import { stripWidths } from '../../renderer/print/strip/widths.ts';
 import { fittedPaper, paperOf, rowOf } from './printExample.ts';
 
 const broad = stripWidths[0] as (typeof stripWidths)[number];
@@ -73,10 +74,56 @@ describe('A strip', () => {
     const rows = Array.from({ length: 61 }, (_, i) => rowOf(10 + i, ((10 + i) / 20) ** 2));
     const { lines } = stripMarks(stripPlaces(paperOf(rows)).placed, broad, 1);
     const inTen = (ten: number) => lines.map(({ row }) => row.distance).filter((distance) => Math.floor(distance / 10) === ten);
-    // At 10 m a metre is 0.08 mm on this bar, at 60 m 0.48 mm: tenths near by, then fifths, then every second.
+    // At 10 m a metre is 0.08 mm on this bar, at 60 m 0.48 mm: tenths near by, then fifths; none by twos.
     expect(inTen(1)).toEqual([10]);
     expect(inTen(3)).toEqual([30, 35]);
-    expect(inTen(6)).toEqual([60, 62, 64, 66, 68]);
+    expect(inTen(6)).toEqual([60, 65]);
+  });
+
+  /** Every metre on a bar of millimetres, a metre as long as told, and marks that were shot anywhere. */
+  const metres = (from: number, to: number, each: (distance: number) => number, shot: readonly number[] = []) =>
+    [...Array.from({ length: to - from + 1 }, (_, i) => from + i), ...shot]
+      .sort((a, b) => a - b)
+      .map((distance) => rowOf(distance, each(distance), { label: String(distance), known: shot.includes(distance) }));
+  const labelsOf = (rows: readonly StripRow[], place = broad) => {
+    const { lines } = stripMarks(stripPlaces(paperOf(rows, { unit: 0.001 })).placed, place, 1);
+    return lines.filter(({ labelled }) => labelled).map(({ row }) => row.distance);
+  };
+
+  it('has figures at fives and tens and at its ends, at tens alone where fives crowd, and always at the last', () => {
+    expect(labelsOf(metres(10, 71, (distance) => 2 * distance))).toEqual([10, 15, 20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 71]);
+    // Half a millimetre a metre: fives are 2.5 mm apart, nearer than figures may stand.
+    expect(labelsOf(metres(12, 67, (distance) => 0.5 * distance))).toEqual([12, 20, 30, 40, 50, 60, 67]);
+  });
+
+  it('gives every shot mark a line and a dot at its own distance, and its figure where there is room', () => {
+    // 20 and 50 yd in metres; a metre is 1.3 mm, as on a usual sight at 20 m.
+    const rows = metres(10, 70, (distance) => 1.3 * distance, [18.288, 45.72]);
+    const { lines, known } = stripMarks(stripPlaces(paperOf(rows, { unit: 0.001 })).placed, broad, 1);
+    const shot = lines.filter(({ row }) => row.known);
+    expect(shot.map(({ row }) => row.distance)).toEqual([18.288, 45.72]);
+    expect(known).toEqual(shot.map(({ y }) => y));
+    // The lines of 18 and 46 m would run into theirs.
+    expect(lines.map(({ row }) => row.distance).filter((distance) => [17, 18, 19, 45, 46, 47].includes(distance))).toEqual([
+      17, 19, 45, 47,
+    ]);
+    const sparse = [rowOf(10, 10), rowOf(18.3, 22, { known: true }), rowOf(20, 30), rowOf(30, 44)];
+    for (const place of stripWidths) {
+      expect(labelsOf(rows, place)).toEqual([10, 15, 20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70]);
+      expect(labelsOf(sparse, place)).toEqual([10, 18.3, 20, 30]);
+    }
+  });
+
+  it('keeps the figures of what is weak, and draws intervals as far as they have room', () => {
+    const rows = metres(50, 80, (distance) => 2 * distance).map((row) => ({
+      ...row,
+      weak: true,
+      reading: { ...rowOf(0, 0).reading, value: 2 * row.distance, low: 2 * row.distance - 6, high: 2 * row.distance + 6 },
+    }));
+    const { weak, lines } = stripMarks(stripPlaces(paperOf(rows, { unit: 0.001 })).placed, broad, 1);
+    expect(lines.filter(({ labelled }) => labelled).map(({ row }) => row.distance)).toEqual([50, 55, 60, 65, 70, 75, 80]);
+    // 12 mm each, 20 mm from ten to ten: the fives between have no room.
+    expect(weak.map(({ to, from }) => Number((to - from).toFixed(6)))).toHaveLength(4);
   });
 });
 

@@ -1,7 +1,8 @@
 import { xml, type XmlNode } from '../../export/xml.ts';
 import { textWidth } from '../../plots/textWidth.ts';
 import { arrowhead, dot, letters, path, ring, shortened, sizes, stroke, weights, written } from '../ink.ts';
-import type { StripLine, StripMarks, StripWidth } from './marks.ts';
+import type { StripLine, StripMarks } from './marks.ts';
+import type { StripWidth } from './widths.ts';
 
 const DASHES = '0.5 0.4';
 const DOT = 0.62;
@@ -17,7 +18,7 @@ function lineNode({ row, y, labelled }: StripLine, { width, long, short, mirrore
     {
       'data-distance': row.label,
       'data-reading': row.reading.value,
-      ...(row.weak && !labelled ? { 'stroke-dasharray': DASHES } : {}),
+      ...(row.weak ? { 'stroke-dasharray': DASHES } : {}),
     },
   );
 }
@@ -41,7 +42,6 @@ export function drawStrip(marks: StripMarks, words: { readonly unit: string; rea
     written(words.unit, label, 6.3, 'text', sizes.small, 'middle'),
     ...lines.map((line) => lineNode(line, place)),
     ...labels.map((text) => letters(text)),
-    ...known.map((y) => dot(marker, y, DOT)),
     ...weak.flatMap(({ y, from, to, open }) => [
       stroke(
         path(
@@ -53,6 +53,7 @@ export function drawStrip(marks: StripMarks, words: { readonly unit: string; rea
       ),
       ring(marker, y, DOT, weights.dimension),
     ]),
+    ...known.map((y) => dot(marker, y, DOT)),
     ...(side === null
       ? []
       : [

@@ -11,8 +11,9 @@ import { checkText, correction } from '../trueSize.ts';
 import { barScale, drawBarScale } from './barScale.ts';
 import { drawStrip } from './draw.ts';
 import { stripList } from './list.ts';
-import { stripMarks, stripWidths } from './marks.ts';
+import { stripMarks, type StripMarks } from './marks.ts';
 import { type PlacedRow, placeOf, stripPlaces, type StripPlaces } from './places.ts';
+import { stripWidths } from './widths.ts';
 
 export interface StripOptions {
   /** Which of `stripWidths` [mm]. */
@@ -25,15 +26,22 @@ export interface StripOptions {
 const GAP = 6;
 const SCALE_ROOM = 13;
 
-/** The reading by which the strip is stuck on: a known mark near the middle, or else the row there. */
-function setBy({ placed }: StripPlaces) {
-  const middle = ((placed[0]?.at ?? 0) + (placed.at(-1)?.at ?? 0)) / 2;
-  const known = placed.filter((row) => row.known);
-  return [...(known.length > 0 ? known : placed)].sort((a, b) => Math.abs(a.at - middle) - Math.abs(b.at - middle))[0];
+/** The reading by which the strip is stuck on, at a line with its figure: a known mark near the middle, or else the one there. */
+function setBy(lines: StripMarks['lines']) {
+  const rows = lines.filter(({ labelled }) => labelled).map(({ row }) => row);
+  const middle = ((rows[0]?.at ?? 0) + (rows.at(-1)?.at ?? 0)) / 2;
+  const known = rows.filter((row) => row.known);
+  return [...(known.length > 0 ? known : rows)].sort((a, b) => Math.abs(a.at - middle) - Math.abs(b.at - middle))[0];
 }
 
-function howTo(paper: StripPaper, places: StripPlaces, factor: number): string[] {
-  const by = setBy(places);
+/** Only what every strip of the sheet has a figure for. */
+const labelledOnAll = (strips: readonly StripMarks[]): StripMarks['lines'] =>
+  (strips[0]?.lines ?? []).filter(({ row }) =>
+    strips.every(({ lines }) => lines.some((line) => line.row === row && line.labelled)),
+  );
+
+function howTo(paper: StripPaper, lines: StripMarks['lines'], factor: number): string[] {
+  const by = setBy(lines);
   const line = by === undefined ? '' : `${by.label} ${paper.distanceUnit}`;
   return [
     checkText(factor),
@@ -42,6 +50,16 @@ function howTo(paper: StripPaper, places: StripPlaces, factor: number): string[]
       ? ''
       : `Set the sight to ${by.reading.value.toFixed(paper.digits).replace('-', '\u2212')}. Stick the strip on, arrow up, with its line for ${line} at the pin.`,
   ].filter((step) => step !== '');
+}
+
+/** What dots, dashes and rings say. */
+function explained({ placed }: StripPlaces): string[] {
+  const [known, weak] = [placed.some((row) => row.known), placed.some((row) => row.weak)];
+  const said = [
+    known && 'A dot is a mark that was shot. It stands at the fitted place.',
+    weak && 'A dashed line is weak; where it has a ring, the mark lies within its bar 95 times in 100. Shoot there and enter it.',
+  ].filter((words) => words !== false);
+  return said.length === 0 ? [] : [said.join(' ')];
 }
 
 /** "74 to 80 yd, at 118.3 to 128.8". */
@@ -128,13 +146,12 @@ export function stripSheet(
   const textX = x + 25;
   const room = page.width - MARGIN - textX;
   let y = top;
-  for (const [i, step] of howTo(paper, places, factor).entries()) {
+  for (const [i, step] of howTo(paper, labelledOnAll(strips), factor).entries()) {
     const { nodes: lines, bottom } = paragraph(step, { x: textX + 5, top: y, width: room - 5 }, sizes.text);
     nodes.push(written(String(i + 1), textX, y + 0.95 * sizes.text, 'strong', sizes.text), ...lines);
     y = bottom + 2;
   }
-  const explains = `A dot is a mark that was shot.${placed.some(({ weak }) => weak) ? ' A ring is weak: the mark lies within its bar 95 times in 100. Shoot there and enter it.' : ''}`;
-  for (const words of [explains, ...leftOut(places, paper)]) {
+  for (const words of [...explained(places), ...leftOut(places, paper)]) {
     const { nodes: lines, bottom } = paragraph(words, { x: textX, top: y, width: room }, sizes.note, 'note');
     nodes.push(...lines);
     y = bottom + 1.4;
