@@ -25,7 +25,7 @@ import {
 } from '../../renderer/features/aim/conditions/landsWords.ts';
 import type { ConditionsChoice } from '../../renderer/features/aim/conditions/store.ts';
 import { windText } from '../../renderer/features/aim/conditions/windWords.ts';
-import { bandText } from '../../renderer/features/aim/conditions/words.ts';
+import { bandText, refusedTitle } from '../../renderer/features/aim/conditions/words.ts';
 import { aimPicture } from '../../renderer/features/aim/derive.ts';
 
 const { units } = defaultPreferences;
@@ -61,6 +61,14 @@ const titleOf = (given: Given, inUnits = units) =>
   landsTitle(given, landed(given), wrongHere(given), inUnits).replaceAll('\u00a0', ' ');
 const inCm = (metres: number) => Math.abs(100 * metres).toFixed(0);
 
+// How a person would say it: a target at 6 m is in reach of every bow.
+describe('Over a refusal', () => {
+  it('a target too near to be misjudged by so much is not called out of reach', () => {
+    expect(refusedTitle('too-near')).toBe('Too near for such a guess');
+    expect(refusedTitle('out-of-reach')).toBe('Out of reach');
+  });
+});
+
 describe('the headline of hill, wind and wrong distance', () => {
   it('says how low a sight set 5 m short strikes and what that costs, as the misjudged distance and the score have it by themselves', () => {
     const given = asked({ believed: 45 });
@@ -80,7 +88,9 @@ describe('the headline of hill, wind and wrong distance', () => {
     if (!drift.ok) throw new Error(drift.problem.sentence);
     expect(drift.value.across).toBeLessThan(0);
     expect(titleOf(given)).toContain(`${inCm(drift.value.across)} cm left`);
-    expect(titleOf(given)).toMatch(/^16 ft\/s from 3 o’clock at 50 m: /);
+    expect(titleOf(given)).toMatch(/^5 m\/s from 3 o’clock at 50 m: /);
+    // 5 m/s are 11.2 mph, by the definition of the mile.
+    expect(titleOf(given, yards)).toMatch(/^11\.2 mph from 3 o’clock at 54\.7 yd: /);
   });
 
   it('names several in a word each, and a single slope by its degrees', () => {
@@ -155,7 +165,7 @@ describe('what is said of a landing', () => {
       /^Nothing allowed for, the centre lies \d+ cm low and [\d.]+ cm left \(\d+ to \d+ cm low and [\d.]+ to [\d.]+ cm left\); \d\.\d points/,
     );
     expect(facePicture(given, landed(given), units)).toMatch(
-      /^Where the group will land on the 80 cm, 10 to 1 face at 50 m with 10 ft\/s/,
+      /^Where the group will land on the 80 cm, 10 to 1 face at 50 m with 3 m\/s/,
     );
   });
 

@@ -8,6 +8,7 @@ import { landsOf, wrongHere } from './lands.ts';
 import { useGiven } from './useGiven.ts';
 import { WindBlock } from './WindBlock.tsx';
 import { landsTitle, scoredText } from './landsWords.ts';
+import { refusedTitle } from './words.ts';
 import { WrongTable } from './WrongTable.tsx';
 import './conditions.css';
 
@@ -16,7 +17,7 @@ function useHead(props: PartProps): Head {
   // The sliders go first; what follows from them may come a frame later.
   const given = useDeferredValue(useGiven(props));
   const lands = landsOf(given);
-  if (!lands.ok) return { title: 'Out of reach', note: lands.problem.sentence };
+  if (!lands.ok) return { title: refusedTitle(lands.problem.code), note: lands.problem.sentence };
   return { title: landsTitle(given, lands.value, wrongHere(given), units), note: scoredText(given, units) };
 }
 

@@ -64,3 +64,6 @@ export const degrees = (slope: number): string => `${Number(((Math.abs(slope) * 
 
 export const heightFigure = (height: number, units: UnitChoice): string =>
   showQuantity(Math.abs(height), 'drop', units, { digits: 0 }).figure;
+
+/** Over a refusal, whose sentence stands beneath: so near, what is asked is no guess. */
+export const refusedTitle = (code: string): string => (code === 'too-near' ? 'Too near for such a guess' : 'Out of reach');
