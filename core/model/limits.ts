@@ -72,7 +72,7 @@ export const limits = {
   humidity: { name: 'A humidity', use: 'humidity', min: 0, max: 1 },
   altitude: { name: 'A height above the sea', use: 'altitude', min: -450, max: 5500 },
   slope: { name: 'A slope', use: 'angle', min: -Math.PI / 3, max: Math.PI / 3 },
-  windSpeed: { name: 'A wind', use: 'speed', min: 0, max: 20 },
+  windSpeed: { name: 'A wind', use: 'wind', min: 0, max: 20 },
   distanceOff: { name: 'How far out a distance may be', use: 'distance', min: 0, max: 40 },
   paperDistance: { name: 'A distance from the paper', use: 'distance', min: 0.5, max: 30 },
   tear: { name: 'A tear', use: 'setting', min: -0.3, max: 0.3 },

@@ -12,6 +12,8 @@ const symbolOf: Readonly<Record<Use, (units: UnitChoice) => string>> = {
   // Heights along a flight belong to the paced distance, not to the arrow's length.
   drop: (units) => (units.distance === 'yd' ? 'in' : 'cm'),
   speed: (units) => units.speed,
+  // Nobody tells a wind in feet a second, however fast the arrows are told.
+  wind: (units) => (units.distance === 'yd' ? 'mph' : 'm/s'),
   deflection: (units) => units.deflection,
   density: (units) => (units.mass === 'gr' ? 'gr/in' : 'g/m'),
   massPerWeight: (units) => (units.mass === 'gr' && units.weight === 'lb' ? 'gr/lb' : 'g/kg'),

@@ -45,6 +45,7 @@ const decimals: Readonly<Record<Use, (units: UnitChoice) => Decimals>> = {
   distance: () => 1,
   drop: () => [10, 1, 0],
   speed: (units) => ({ 'ft/s': 0, 'm/s': 1 })[units.speed],
+  wind: () => 1,
   deflection: (units) => ({ in: 3, mm: 2 })[units.deflection],
   density: () => 2,
   massPerWeight: (units) => (units.mass === 'gr' && units.weight === 'lb' ? 1 : 2),

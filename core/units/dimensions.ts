@@ -30,6 +30,7 @@ export const dimensionOf: Readonly<Record<Use, Dimension>> = {
   weight: 'force',
   mass: 'mass',
   speed: 'speed',
+  wind: 'speed',
   density: 'massPerLength',
   massPerWeight: 'massPerForce',
   smallForce: 'force',

@@ -11,6 +11,7 @@ const steps: Readonly<Record<Use, (units: UnitChoice) => number>> = {
   distance: () => 1,
   drop: (units) => (units.distance === 'yd' ? 0.5 : 1),
   speed: (units) => ({ 'ft/s': 1, 'm/s': 0.5 })[units.speed],
+  wind: (units) => (units.distance === 'yd' ? 1 : 0.5),
   deflection: (units) => ({ in: 0.01, mm: 0.25 })[units.deflection],
   density: (units) => (units.mass === 'gr' ? 0.1 : 0.25),
   massPerWeight: (units) => (units.mass === 'gr' && units.weight === 'lb' ? 0.5 : 0.05),

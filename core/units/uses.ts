@@ -9,7 +9,8 @@ const uses = [
   'mass',
   'distance',
   'drop', // heights along a flight
-  'speed',
+  'speed', // of an arrow
+  'wind',
   'deflection',
   'density', // mass per length of shaft
   'massPerWeight', // arrow mass per draw weight

@@ -79,17 +79,17 @@ test('hill, wind and a wrong distance are chosen by keyboard alone, and what can
   await expect(work.getByRole('alert')).toHaveCount(0);
   await expect(figure(page, 'conditions.slope')).toHaveValue('15°');
 
-  // 4 m/s are 13.1 ft/s, and 15 km/h 13.7: by the definition of the foot.
+  // 15 km/h are 4.2 m/s: by the definition of the hour.
   await type(page, 'conditions.windSpeed', '4 m/s');
-  await expect(figure(page, 'conditions.windSpeed')).toHaveValue('13 ft/s');
+  await expect(figure(page, 'conditions.windSpeed')).toHaveValue('4 m/s');
   await expect(work.getByText(/^4 m\/s, 14 km\/h, 8\.9 mph\. Force 3, /)).toBeVisible();
   await expect(headline(page)).toHaveText(/^Hill and wind at 50.m: [\d.]+.cm high and \d+.cm left, /);
   await type(page, 'conditions.windSpeed', '15 km/h');
-  await expect(figure(page, 'conditions.windSpeed')).toHaveValue('14 ft/s');
+  await expect(figure(page, 'conditions.windSpeed')).toHaveValue('4.2 m/s');
   const windy = (await headline(page).textContent()) ?? '';
   for (const [typed, said] of [
-    ['hurricane', /^A wind such as 4 m\/s or 13 ft\/s was expected\. 14 ft\/s stays in force\.$/],
-    ['40 m/s', /^A wind between 0 and 65 ft\/s was expected\. 14 ft\/s stays in force\.$/],
+    ['hurricane', /^A wind such as 4 m\/s or 9 mph was expected\. 4\.2 m\/s stays in force\.$/],
+    ['40 m/s', /^A wind between 0 and 20 m\/s was expected\. 4\.2 m\/s stays in force\.$/],
   ] as const) {
     await type(page, 'conditions.windSpeed', typed);
     await expect(work.getByRole('alert')).toHaveText(said);
@@ -114,7 +114,7 @@ test('hill, wind and a wrong distance are chosen by keyboard alone, and what can
     /^Hill, wind and 2.m short at 50.m: [\d.]+.cm low and \d+.cm right, \d\.\d.points an arrow/,
   );
   await expect(picture(page)).toHaveAccessibleName(
-    /with 15° up, 14 ft\/s from 9 o’clock and 2 m short: its centre [\d.]+ cm low and \d+ cm right, /,
+    /with 15° up, 4\.2 m\/s from 9 o’clock and 2 m short: its centre [\d.]+ cm low and \d+ cm right, /,
   );
   await expect(
     picture(page)

@@ -54,6 +54,8 @@ const spoken: readonly (readonly [si: number, use: Use, choice: UnitChoice, text
   [-0.123, 'drop', units, '−12 cm'],
   [54.9, 'speed', units, '180 ft/s'],
   [54.86, 'speed', metric, '54.9 m/s'],
+  [4, 'wind', units, '4 m/s'],
+  [4.02336, 'wind', metric, '9 mph'],
   [(7.5 * 6.479891e-5) / inch, 'density', units, '7.5 gr/in'],
   [0.0191, 'density', metric, '19.1 g/m'],
   [(8.25 * 6.479891e-5) / 4.4482216152605, 'massPerWeight', units, '8.3 gr/lb'],

@@ -1,6 +1,6 @@
 import { windCaution } from '../../../../core/aim/index.ts';
 import type { Bundle } from '../../../../core/model/bundle.ts';
-import { textQuantity } from '../../../../core/units/index.ts';
+import { factorOf, textQuantity } from '../../../../core/units/index.ts';
 import { Choice } from '../../../design/Choice.tsx';
 import { Mark } from '../../../design/Mark.tsx';
 import { WhyLink } from '../../../design/WhyLink.tsx';
@@ -15,14 +15,15 @@ import { fromHour, hours, windText, windWhy } from './windWords.ts';
 import { acrossText, bandText, size, upText } from './words.ts';
 
 const strongestSlid = 12;
-/** What is shown of a wind while the air is still [m/s]. */
-const forInstance = 3;
+/** What is shown of a wind while the air is still, in the shown unit. */
+const instance = { m: 3, yd: 7 } as const;
 
 /** A steady wind: how far it carries the arrow, and how far to hold off. */
 export function WindBlock({ bundle, given, later }: { bundle: Bundle; given: Given; later: Given }) {
   const units = useUnits();
   const { setup } = bundle;
   const storm = windCaution(given.windSpeed);
+  const forInstance = instance[units.distance] * factorOf('wind', units);
   const still = later.windSpeed === 0;
   const windSpeed = still ? forInstance : later.windSpeed;
   const blown = blownOf(later.launches, later.distance, windSpeed, later.windHour);
@@ -44,7 +45,7 @@ export function WindBlock({ bundle, given, later }: { bundle: Bundle; given: Giv
             value={given.windSpeed}
             from={0}
             to={strongestSlid}
-            step={units.speed === 'm/s' ? 0.5 : 1}
+            step={units.distance === 'yd' ? 1 : 0.5}
             onKeep={(to) => chooseConditions(setup.id, { windSpeed: to })}
             field="conditions.windSpeed"
           />
@@ -66,7 +67,7 @@ export function WindBlock({ bundle, given, later }: { bundle: Bundle; given: Giv
       )}
       {still && (
         <p className="cond-said">
-          Still air: nothing to allow. For instance {textQuantity(forInstance, 'speed', units)} {fromHour(later.windHour)}:
+          Still air: nothing to allow. For instance {textQuantity(forInstance, 'wind', units)} {fromHour(later.windHour)}:
         </p>
       )}
       {blown.ok ? (

@@ -15,7 +15,7 @@ function wrongs(given: Given, units: UnitChoice): readonly string[] {
   const { slope, windSpeed, windHour, believed, distance, marked, within } = given;
   return [
     slope === 0 ? null : `${degrees(slope)} ${slope > 0 ? 'up' : 'down'}`,
-    windSpeed === 0 ? null : `${textQuantity(windSpeed, 'speed', units)} ${fromHour(windHour)}`,
+    windSpeed === 0 ? null : `${textQuantity(windSpeed, 'wind', units)} ${fromHour(windHour)}`,
     believed === distance ? null : `${far(Math.abs(distance - believed), units)} ${believed < distance ? 'short' : 'long'}`,
     marked || within === 0 ? null : `a distance guessed to within ${far(within, units)}`,
   ].filter((part) => part !== null);
@@ -46,7 +46,7 @@ export function landsTitle(given: Given, { landing, cost }: Lands, example: Wron
 }
 
 /** A line never ends between a figure and its unit. */
-const whole = (text: string): string => text.replace(/(\d) (?=(?:m|cm|yd|in|m\/s|ft\/s|points)\b)/g, '$1\u00a0');
+const whole = (text: string): string => text.replace(/(\d) (?=(?:m|cm|yd|in|m\/s|mph|points)\b)/g, '$1\u00a0');
 
 /** Several together, each in a word: their figures stand beside their sliders. */
 const inShort = (given: Given, units: UnitChoice): readonly string[] => [

@@ -40,7 +40,7 @@ export function windWhy(given: Given, { drift, time, lagRule }: Blown, units: Un
       'The full solution flies the arrow through the wind. It knows nothing of a bow arm that is blown about.',
     equation: 'drag along u = v − w. Lag rule: z = w_z (t − x/v_x)',
     symbols: [
-      { symbol: 'w_z', name: 'wind across, to the right', value: textQuantity(windOf(given).z, 'speed', units) },
+      { symbol: 'w_z', name: 'wind across, to the right', value: textQuantity(windOf(given).z, 'wind', units) },
       { symbol: 't', name: 'time of flight', value: textQuantity(time.value, 'time', units, { digits: 3 }) },
       { symbol: 'x', name: 'distance', value: far(given.distance, units) },
       { symbol: 'v', name: 'speed of the arrow', value: textQuantity(given.launches.value.speed, 'speed', units) },

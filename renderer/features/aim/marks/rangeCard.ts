@@ -11,8 +11,8 @@ import { halfText, readText } from './words.ts';
 
 /** By how much a distance is wrong on the card, in the shown unit. */
 const WRONG_BY = 5;
-/** The wind from the side on the card [m/s]. */
-const WIND = 1;
+/** The wind from the side on the card, in the shown unit. */
+const WIND = { m: 1, yd: 2 } as const;
 const show = (height: number, units: UnitChoice): string => showQuantity(height, 'drop', units).figure;
 
 /** The flight that the marks tell, with what changed since they were shot in. */
@@ -34,10 +34,11 @@ export function rangeCard(view: MarksView, span: Span, units: UnitChoice): Resul
   const readings = readingsNow(view.picture, distances);
   const drop = (height: Result<number>) =>
     height.ok && Number.isFinite(height.value) ? show(Math.abs(height.value), units) : '–';
+  const across = WIND[units.distance];
   const farther = WRONG_BY * factorOf('distance', units);
   const rows = distances.map((distance, i): readonly string[] => {
     const reading = readings[i] ?? null;
-    const wind = windDrift(launch, distance, { x: 0, y: 0, z: WIND });
+    const wind = windDrift(launch, distance, { x: 0, y: 0, z: across * factorOf('wind', units) });
     return [
       labelOf(distance, units),
       reading === null ? '–' : readText(reading.value, scale),
@@ -54,7 +55,7 @@ export function rangeCard(view: MarksView, span: Span, units: UnitChoice): Resul
       `distance, ${unitOf('distance', units)}`,
       'mark',
       '95 %',
-      `drift in ${WIND} m/s across, ${height}`,
+      `drift in ${across} ${unitOf('wind', units)} across, ${height}`,
       `low if ${WRONG_BY} ${unitOf('distance', units)} farther, ${height}`,
     ],
     rows,
