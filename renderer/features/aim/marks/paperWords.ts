@@ -7,10 +7,11 @@ import type { MarksView } from './derive.ts';
 
 /** Nearer than this two distances are one [m]. */
 const SAME = 0.005;
+export const isSame = (one: number, other: number): boolean => Math.abs(one - other) < SAME;
 
 /** Whether a mark that counts was shot in at a distance. */
 export const knownAt = ({ picture: { proven, from } }: MarksView, distance: number): boolean =>
-  from === 'proven' && proven.some((mark) => mark.leftOut === null && Math.abs(mark.distance - distance) < SAME);
+  from === 'proven' && proven.some((mark) => mark.leftOut === null && isSame(mark.distance, distance));
 
 export const labelOf = (distance: number, units: UnitChoice): string => showQuantity(distance, 'distance', units).figure;
 

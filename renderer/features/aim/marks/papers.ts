@@ -16,7 +16,7 @@ async function stripFor(view: MarksView, span: Span, units: UnitChoice): Promise
   if (fit?.ok !== true) return noMarks(view);
   const rows = await stripOf(view.picture, fit.value, span, 'paper');
   if (rows === null) return refuse('overtaken', 'Other distances were asked for meanwhile.');
-  return rows.ok ? stripPaper(view, rows.value, units) : rows;
+  return rows.ok ? stripPaper(view, rows.value, units, span.to) : rows;
 }
 
 /** The papers that the marks give. */

@@ -1,16 +1,37 @@
-import { isWeak, type StripRow } from '../../../../core/aim/index.ts';
+import { isWeak, onBar, readingsNow, type StripRow } from '../../../../core/aim/index.ts';
 import type { UnitChoice } from '../../../../core/model/preferences.ts';
 import { ok, type Result } from '../../../../core/model/problem.ts';
 import { unitOf } from '../../../../core/units/index.ts';
 import type { StripPaper } from '../../../print/index.ts';
 import type { MarksView } from './derive.ts';
-import { knownAt, labelOf, noMarks, restsOn } from './paperWords.ts';
+import { isSame, knownAt, labelOf, noMarks, restsOn } from './paperWords.ts';
 import { readText } from './words.ts';
 
-/** The strip for the bar out of its rows. */
-export function stripPaper(view: MarksView, rows: readonly StripRow[], units: UnitChoice): Result<StripPaper> {
+/** What was shot in between the rows, or past the last of them up to an end, for every shot mark has a line of its own. */
+function shotBetween({ picture }: MarksView, rows: readonly StripRow[], to: number): StripRow[] {
+  const from = rows[0]?.distance ?? Infinity;
+  const counting = picture.from === 'proven' ? picture.proven.filter(({ leftOut }) => leftOut === null) : [];
+  const distances = counting
+    .map(({ distance }) => distance)
+    .filter((distance, i, all) => !all.slice(0, i).some((other) => isSame(other, distance)))
+    .filter((distance) => distance >= from && distance <= to && !rows.some((row) => isSame(row.distance, distance)));
+  return readingsNow(picture, distances).map((reading, i) => ({
+    distance: distances[i] ?? 0,
+    reading,
+    bar: reading === null ? 'off' : onBar(reading, picture.scale),
+  }));
+}
+
+/** The strip for the bar out of its rows, as far as an end that need not be a whole distance. */
+export function stripPaper(
+  view: MarksView,
+  asked: readonly StripRow[],
+  units: UnitChoice,
+  to = asked.at(-1)?.distance ?? 0,
+): Result<StripPaper> {
   const { fit, scale } = view.picture;
   if (fit?.ok !== true) return noMarks(view);
+  const rows = [...asked, ...shotBetween(view, asked, to)].sort((a, b) => a.distance - b.distance);
   const digits = readText(0, scale).split('.')[1]?.length ?? 0;
   return ok({
     title: 'Sight marks',
