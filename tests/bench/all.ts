@@ -6,13 +6,12 @@ import { screenRows } from './screens.ts';
 import { setupRows } from './setup.ts';
 import { strokeRows } from './stroke.ts';
 
-/** Every figure of the bench, one room after the other, told as they come. */
-export async function benchRows(folder: string, tell: (rows: readonly Row[]) => void): Promise<Row[]> {
-  const rows: Row[] = [];
-  for (const room of [groupRows, setupRows, screenRows, strokeRows, flightRows, () => notebookRows(folder)]) {
-    const found = await room();
-    rows.push(...found);
-    tell(found);
-  }
-  return rows;
-}
+/** The rooms whose figures need no browser, by name, in their order. */
+export const rooms: Readonly<Record<string, (folder: string) => Row[] | Promise<Row[]>>> = {
+  groups: groupRows,
+  setup: setupRows,
+  screens: screenRows,
+  stroke: strokeRows,
+  'flight and aim': flightRows,
+  notebook: notebookRows,
+};

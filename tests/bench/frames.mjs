@@ -4,7 +4,6 @@ import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { quietFlags, systemBrowser } from '../../electron/launch/browser.mjs';
-import { buildAll } from '../../electron/launch/build.mjs';
 import { startHost } from '../../electron/launch/host.mjs';
 
 const EDITS = 21;
@@ -33,13 +32,12 @@ const watch = () =>
   });
 
 /**
- * Rows of milliseconds, none where there is no browser.
+ * Rows of milliseconds, none where there is no browser. The page must be built.
  * @returns {Promise<import('./row.ts').Row[]>}
  */
 export async function frameRows() {
   const executablePath = systemBrowser();
   if (executablePath === null) return [];
-  await buildAll();
   const { chromium } = await import('playwright');
   const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'fistmele-frames-'));
   const host = await startHost({ env: { ...process.env, FISTMELE_NOTEBOOK: path.join(folder, 'notebook.sqlite') } });

@@ -3,7 +3,7 @@ export interface Row {
   readonly id: string;
   readonly value: number;
   readonly unit: string;
-  /** The same work done the plain way, in the same unit and in the same run; null where nothing compares. */
+  /** The same work done the plain way, in the same unit and in the same run, or what a person is to wait at most; null where nothing compares. */
   readonly reference: number | null;
   /** value over reference. */
   readonly ratio: number | null;

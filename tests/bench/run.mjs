@@ -1,28 +1,52 @@
-// `npm run bench`, and with `-- --json FILE` the same rows as JSON. Figures, not checks: nothing here can fail for being slow.
+// `npm run bench`, with `-- --json FILE` the same rows as JSON, and with `-- --only TEXT` only the rooms whose name holds that text.
+// Figures, not checks: nothing here can fail for being slow.
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { ensureInstalled, root } from '../../electron/launch/bootstrap.mjs';
 
 ensureInstalled();
-const { buildProgram } = await import('../../electron/launch/build.mjs');
+const { buildAll, buildProgram } = await import('../../electron/launch/build.mjs');
 const { entryRows } = await import('./entry.mjs');
 const { frameRows } = await import('./frames.mjs');
+const { stripRows } = await import('./strip.mjs');
 
-const asked = process.argv.indexOf('--json');
-const jsonFile = asked < 0 ? null : process.argv[asked + 1];
-if (jsonFile === undefined) {
-  console.error('A file was expected after --json, as in: npm run bench -- --json bench.json');
+/**
+ * What stands behind a word of the command; null where nobody said it.
+ * @param {string} word
+ * @param {string} what
+ * @param {string} such
+ */
+function behind(word, what, such) {
+  const at = process.argv.indexOf(word);
+  if (at < 0) return null;
+  const said = process.argv[at + 1];
+  if (said !== undefined) return said;
+  console.error(`A ${what} was expected after ${word}, as in: npm run bench -- ${word} ${such}`);
   process.exit(2);
 }
+const jsonFile = behind('--json', 'file', 'bench.json');
+const only = behind('--only', 'room', 'aim');
 
 const folder = path.join(root, 'dist/bench');
 fs.rmSync(folder, { recursive: true, force: true });
 await buildProgram('tests/bench/all.ts', path.join(folder, 'all.js'));
 await buildProgram('tests/bench/opening.ts', path.join(folder, 'opening.js'));
-const { benchRows } = await import(path.join(folder, 'all.js'));
-
 /** @typedef {import('./row.ts').Row} Row */
+/** @typedef {(folder: string) => Row[] | Promise<Row[]>} Room */
+/** @type {{ rooms: Readonly<Record<string, Room>> }} */
+const { rooms } = await import(path.join(folder, 'all.js'));
+/**
+ * What is measured in the built page.
+ * @type {Readonly<Record<string, Room>>}
+ */
+const inPage = { frames: frameRows, entry: () => entryRows(), 'strip of aim': stripRows };
+/** @param {Readonly<Record<string, Room>>} all */
+const chosen = (all) => Object.entries(all).filter(([name]) => name.includes(only ?? ''));
+if (chosen({ ...rooms, ...inPage }).length === 0) {
+  console.error(`No room of that name: there are ${Object.keys({ ...rooms, ...inPage }).join(', ')}.`);
+  process.exit(2);
+}
 
 /** @param {string[]} texts */
 const cells = (...[id = '', value = '', unit = '', reference = '', ratio = '']) =>
@@ -34,7 +58,7 @@ const format = (value) =>
   value.toLocaleString('en-GB', { maximumSignificantDigits: Math.abs(value) >= 1000 ? Math.trunc(Math.log10(value)) + 1 : 3 });
 
 console.log(
-  `Node ${process.version}, ${os.cpus()[0]?.model ?? 'unknown processor'}, ${os.platform()}. Medians, contestants in turn; processor time, but for the notebook wall time.`,
+  `Node ${process.version}, ${os.cpus()[0]?.model ?? 'unknown processor'}, ${os.platform()}. Medians, contestants in turn; processor time, but wall time of the notebook and of a strip in the page.`,
 );
 const load = os.loadavg()[0] ?? 0;
 if (load > 1)
@@ -46,9 +70,18 @@ const tell = (found) => {
   for (const { id, value, unit, reference, ratio } of found)
     console.log(cells(id, figure(value), unit, figure(reference), figure(ratio)));
 };
-const rows = await benchRows(books, tell);
-const frames = [...(await frameRows()), ...(await entryRows())];
-tell(frames);
-rows.push(...frames);
+/** @type {Row[]} */
+const rows = [];
+/** @param {[name: string, room: Room][]} some */
+async function measure(some) {
+  for (const [, room] of some) {
+    const found = await room(books);
+    rows.push(...found);
+    tell(found);
+  }
+}
+await measure(chosen(rooms));
+if (chosen(inPage).length > 0) await buildAll();
+await measure(chosen(inPage));
 fs.rmSync(books, { recursive: true, force: true });
 if (jsonFile !== null) fs.writeFileSync(jsonFile, `${JSON.stringify(rows, null, 2)}\n`);
