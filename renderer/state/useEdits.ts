@@ -2,11 +2,12 @@ import { useMemo } from 'react';
 import type { Archer, Form } from '../../core/model/archer.ts';
 import type { ArrowSet } from '../../core/model/arrowSet.ts';
 import type { Bow } from '../../core/model/bow.ts';
-import type { BenchRecord } from '../../core/model/records.ts';
+import type { BenchRecord, RecordEdit } from '../../core/model/records.ts';
 import type { Settings, Setup } from '../../core/model/setup.ts';
+import { allAlong } from './allAlong.ts';
 import { edited, type Bench } from './bench.ts';
 import { useBenchApi } from './useBench.ts';
-import { bundleOf, setupsOf } from './selectors.ts';
+import { bundleOf, setupsOf, type Records } from './selectors.ts';
 import { settingsWith, timedAnew } from './timed.ts';
 
 /** Writers for the set-up on the bench, the same ones for as long as the bench stands. */
@@ -16,13 +17,15 @@ export function useEdits() {
 }
 
 /** Each lays its patch over the record as it stands when the write's turn comes. */
-function editsOf(bench: Bench) {
+export function editsOf(bench: Pick<Bench, 'getState'>) {
   const here = () => bundleOf(bench.getState().records, bench.getState().setupId);
+  const change = (label: string, edits: (records: Records) => readonly RecordEdit[]) =>
+    bench.getState().change(label, (records) => allAlong(records, edits(records)));
 
   const lay = <R extends BenchRecord>(which: 'archer' | 'bow' | 'arrowSet' | 'setup', label: string, patch: Partial<R>) => {
     const id = here()?.[which].id;
     if (id === undefined) return Promise.resolve(false);
-    return bench.getState().change(label, (records) => {
+    return change(label, (records) => {
       const record = records.get(id);
       return record === undefined ? [] : [edited(record as R, patch)];
     });
@@ -33,7 +36,7 @@ function editsOf(bench: Bench) {
     /** A set-up that still bears its archer's name goes by the new one. */
     archerName(name: string) {
       const id = here()?.archer.id;
-      return bench.getState().change('Name of the archer', (records) => {
+      return change('Name of the archer', (records) => {
         const archer = id === undefined ? undefined : records.get(id);
         if (archer?.kind !== 'archer') return [];
         const named = setupsOf(records).filter((setup) => setup.archerId === id && setup.name === archer.name);
@@ -43,7 +46,7 @@ function editsOf(bench: Bench) {
     /** The first draw on record is the one that the weight was read at; a later one is not, and the reading says so itself. */
     drawLength(drawLength: number | null) {
       const id = here()?.archer.id;
-      return bench.getState().change('Draw length', (records) => {
+      return change('Draw length', (records) => {
         const archer = id === undefined ? undefined : records.get(id);
         if (archer?.kind !== 'archer') return [];
         const read = archer.drawLength !== null ? [] : setupsOf(records).filter((setup) => setup.archerId === id);
@@ -57,7 +60,7 @@ function editsOf(bench: Bench) {
     bow: (label: string, patch: Partial<Bow>) => lay<Bow>('bow', label, patch),
     arrowSet(label: string, patch: Partial<ArrowSet>) {
       const id = here()?.arrowSet.id;
-      return bench.getState().change(label, (records) => {
+      return change(label, (records) => {
         const before = id === undefined ? undefined : records.get(id);
         if (before?.kind !== 'arrowSet') return [];
         return [edited(before, patch), ...timedAnew(before, patch, setupsOf(records))];
@@ -66,7 +69,7 @@ function editsOf(bench: Bench) {
     setup: (label: string, patch: Partial<Setup>) => lay<Setup>('setup', label, patch),
     settings(label: string, patch: Partial<Settings>) {
       const id = here()?.setup.id;
-      return bench.getState().change(label, (records) => {
+      return change(label, (records) => {
         const setup = id === undefined ? undefined : records.get(id);
         return setup?.kind === 'setup' ? [edited(setup, { settings: settingsWith(setup, patch, records) })] : [];
       });
@@ -74,7 +77,7 @@ function editsOf(bench: Bench) {
     /** The set-up's form, and with it the form this archer's next set-up starts from. */
     form(label: string, patch: Partial<Form>) {
       const id = here()?.setup.id;
-      return bench.getState().change(label, (records) => {
+      return change(label, (records) => {
         const setup = id === undefined ? undefined : records.get(id);
         if (setup?.kind !== 'setup') return [];
         const form = { ...setup.form, ...patch };

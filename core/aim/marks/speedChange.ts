@@ -45,7 +45,8 @@ export function massesSince({ then, now, changed }: Since): Result<{ readonly th
   const [before, after] = [arrowMass(then.arrowSet), arrowMass(now.arrowSet)];
   if (!before.ok) return before;
   if (!after.ok) return after;
-  const stale = after.value.from === 'weighed' && !changed.has('arrowSet.weighed') && !changed.has('arrowSet.id');
+  const stale =
+    after.value.from === 'weighed' && !['arrowSet.weighed', 'arrowSet.mass', 'arrowSet.id'].some((key) => changed.has(key));
   const own = before.value.mass;
   return ok({ then: own, now: stale ? Math.max(own / 2, own + partsOf(now) - partsOf(then)) : after.value.mass });
 }

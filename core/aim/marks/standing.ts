@@ -1,8 +1,9 @@
+import { arrowMass } from '../../arrow/index.ts';
 import { tillerOf } from '../../bow/index.ts';
 import { arrowFields, formFields, settingFields, type Field } from '../../compare/fields.ts';
 import type { Bundle } from '../../model/bundle.ts';
 import { wallTime, type Stamp } from '../../model/common.ts';
-import type { SightMark } from '../../model/sightMark.ts';
+import type { FlownArrow, SightMark } from '../../model/sightMark.ts';
 import type { Use } from '../../units/uses.ts';
 import { markContext } from './markContext.ts';
 
@@ -90,10 +91,30 @@ function fittedSince(then: Context, now: Context): ChangedSince[] {
   ];
 }
 
+/** The parts of one arrow, and the other's where its own are blank: what nobody noted is taken to have stayed. Whether it was weighed is its own. */
+function whole(one: FlownArrow, other: FlownArrow): number | null {
+  const parts = arrow.reduce((all, key) => ({ ...all, [key]: one[key] ?? other[key] }), one);
+  // The wall of a tube is in no mark's copy, so that its mass by geometry cannot be told.
+  const mass = arrowMass({ ...parts, weighed: one.weighed, wall: null });
+  return mass.ok ? mass.value.mass : null;
+}
+
+/** The whole arrow, where no part of it says already why it weighs otherwise: weighed once and built of its parts now, say. */
+function massSince(then: FlownArrow, now: FlownArrow): ChangedSince[] {
+  const field = arrowFields.find(({ key }) => key === 'weighed');
+  const [was, is] = [whole(then, now), whole(now, then)];
+  if (field === undefined || was === null || is === null) return [];
+  return Math.abs(is - was) <= field.resolution + HAIR
+    ? []
+    : [{ key: 'arrowSet.mass', name: 'Arrow mass', use: field.use, then: was, now: is }];
+}
+
+const isOfMass = ({ key }: ChangedSince): boolean => /Mass$|\.weighed$|\.linearDensity$|\.length$/.test(key);
+
 /**
  * What is not as it was when a mark was shot in, of all that moves the arrows up or down.
  *
- * @equation figures known both times that differ by more than can be read again, choices known both times that differ, another set of arrows, a string fitted since
+ * @equation figures known both times that differ by more than can be read again, choices known both times that differ, another set of arrows, a whole arrow that weighs otherwise by arrowMass, a string fitted since
  * @param then - what the mark was shot in with [record]
  * @param now - what it is held against [record]
  * @returns each change, none when the mark holds [list]
@@ -111,13 +132,16 @@ export function changesSince(then: Context, now: Context): readonly ChangedSince
     then: 'another set',
     now: 'this set',
   };
+  const ofArrow = among('arrowSet', arrow, arrowFields, then.arrow, now.arrow);
+  const sameSet = then.arrowSetId === now.arrowSetId;
   return [
     ...among('settings', settings, settingFields, read(then), read(now)),
     ...fittedSince(then, now),
     ...among('form', form, formFields, then.form, now.form),
     ...among('archer', ['drawLength'], [draw], then, now),
-    ...(then.arrowSetId === now.arrowSetId ? [] : [otherArrows]),
-    ...among('arrowSet', arrow, arrowFields, then.arrow, now.arrow),
+    ...(sameSet ? [] : [otherArrows]),
+    ...ofArrow,
+    ...(sameSet && !ofArrow.some(isOfMass) ? massSince(then.arrow, now.arrow) : []),
   ];
 }
 

@@ -134,6 +134,25 @@ describe('A sight mark', () => {
     ]);
   });
 
+  // 28 in at 7 gr/in, point 100, insert 12, nock 8, fletching 9 gr: 325 gr by hand.
+  it('knows the whole arrow again, weighed then and built of its parts now', () => {
+    const built = (patch: Partial<Bundle['arrowSet']>) => ({
+      ...bundle,
+      arrowSet: { ...bundle.arrowSet, weighed: null, ...patch },
+    });
+    const weighed = (mass: number) => markContext({ ...bundle, arrowSet: { ...bundle.arrowSet, weighed: mass } }, exampleNow);
+    expect(namesOf(built({}), weighed(325 * grain))).toEqual([]);
+    const [change] = markStanding({ context: weighed(320 * grain) }, built({})).changes;
+    expect(change).toMatchObject({ key: 'arrowSet.mass', name: 'Arrow mass', use: 'mass', then: 320 * grain });
+    expect(Number(change?.now) / grain).toBeCloseTo(325, 6);
+    // Each part as near as it can be read again, all of them together not.
+    const heavier = built({ pointMass: 100.4 * grain, insertMass: 12.4 * grain, nockMass: 8.4 * grain });
+    expect(namesOf(heavier, markContext(built({}), exampleNow))).toEqual(['Arrow mass']);
+    expect(namesOf(built({ pointMass: 110 * grain }), markContext(built({}), exampleNow))).toEqual(['Point']);
+    // A part that nobody had noted is taken to have been there.
+    expect(namesOf(built({}), markContext(built({ nockMass: null }), exampleNow))).toEqual([]);
+  });
+
   it('is alike with another that was shot in with the same', () => {
     const later = { ...context, shotAt: { at: '2026-06-02T10:00:00Z', offsetMinutes: 60 } };
     expect(changesSince(context, later)).toEqual([]);
