@@ -97,6 +97,18 @@ test('hill, wind and a wrong distance are chosen by keyboard alone, and what can
     await page.keyboard.press('Escape');
   }
 
+  // Emptied it is still air, and an emptied slope is level.
+  await figure(page, 'conditions.windSpeed').fill('');
+  await page.keyboard.press('Enter');
+  await expect(figure(page, 'conditions.windSpeed')).toHaveValue('0 m/s');
+  await expect(work.getByText('Still air: nothing to allow. For instance 3 m/s')).toBeVisible();
+  await figure(page, 'conditions.slope').fill('');
+  await page.keyboard.press('Enter');
+  await expect(figure(page, 'conditions.slope')).toHaveValue('0°');
+  await expect(work.getByRole('alert')).toHaveCount(0);
+  await type(page, 'conditions.slope', '15');
+  await type(page, 'conditions.windSpeed', '15 km/h');
+
   // From the left it carries the arrows as far to the right.
   const drifted = /(\d+).cm left/.exec(windy)?.[1] ?? 'none';
   await figure(page, 'conditions.windHour').focus();

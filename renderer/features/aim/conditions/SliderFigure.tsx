@@ -12,13 +12,19 @@ interface Props extends Omit<FigureProps, 'value' | 'onKeep'> {
   /** In the shown unit. */
   step: number;
   onKeep(value: number): unknown;
+  /** What an emptied field means; left out, it may not be emptied. */
+  blank?: number;
 }
 
 /** A figure with the system's own slider beside it: drawn along for a look, typed for the exact one. */
-export function SliderFigure({ from, to, step, onKeep, ...props }: Props) {
+export function SliderFigure({ from, to, step, onKeep, blank, ...props }: Props) {
   const units = useUnits();
   const { measure, name, hint, value } = props;
-  const figure = useFigure({ ...props, required: true, onKeep: (typed) => typed !== null && onKeep(typed) });
+  const keep = (typed: number | null) => {
+    const kept = typed ?? blank;
+    return kept !== undefined && onKeep(kept);
+  };
+  const figure = useFigure({ ...props, required: blank === undefined, onKeep: keep });
   const per = factorOf(limits[measure].use, units);
   const inSteps = (si: number) => Math.round(si / per / step) * step;
   return (

@@ -1,4 +1,4 @@
-import { windCaution } from '../../../../core/aim/index.ts';
+import { readWords, windCaution } from '../../../../core/aim/index.ts';
 import type { Bundle } from '../../../../core/model/bundle.ts';
 import { factorOf, textQuantity } from '../../../../core/units/index.ts';
 import { Choice } from '../../../design/Choice.tsx';
@@ -43,6 +43,7 @@ export function WindBlock({ bundle, given, later }: { bundle: Bundle; given: Giv
             measure="windSpeed"
             name="strength"
             value={given.windSpeed}
+            blank={0}
             from={0}
             to={strongestSlid}
             step={units.distance === 'yd' ? 1 : 0.5}
@@ -84,6 +85,13 @@ export function WindBlock({ bundle, given, later }: { bundle: Bundle; given: Giv
     </section>
   );
 
+  /** By as much on the scale as its numbers say, where somebody gave what one of them is. */
+  function pinText(by: number, way: 'left' | 'right'): Pick<Fact, 'value' | 'band'> {
+    const { sightUnit } = setup.settings;
+    if (sightUnit === null) return { value: `${textQuantity(by, 'setting', units)} ${way}` };
+    return { value: `${readWords(by / sightUnit, sightUnit)} ${way}`, band: 'in numbers of the scale' };
+  }
+
   function facts({ drift, up, time, lagRule, allow: { hold } }: Blown, { sightRadius, distance }: Given): readonly Fact[] {
     return [
       {
@@ -97,11 +105,11 @@ export function WindBlock({ bundle, given, later }: { bundle: Bundle; given: Giv
         : [
             {
               name: 'or move the pin',
-              value: `${textQuantity((sightRadius * Math.abs(hold.value)) / distance, 'setting', units)} ${hold.value > 0 ? 'left' : 'right'}`,
+              ...pinText((sightRadius * Math.abs(hold.value)) / distance, hold.value > 0 ? 'left' : 'right'),
             },
           ]),
       { name: 'drift, not held off', value: acrossText(drift.value, units), band: bandText(drift, 'across', units) },
-      { name: 'lag rule', value: acrossText(lagRule, units) },
+      { name: 'by the time lost to drag', value: acrossText(lagRule, units) },
       { name: 'height', value: upText(up.value, units), band: bandText(up, 'up', units) },
       { name: 'time of flight', value: textQuantity(time.value, 'time', units, { digits: 2 }) },
     ];
