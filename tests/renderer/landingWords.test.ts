@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { misjudged, windDrift, windFrom } from '../../core/aim/index.ts';
+import { marksPicture, misjudged, readingsNow, windDrift, windFrom } from '../../core/aim/index.ts';
 import { expectedScore } from '../../core/group/index.ts';
 import type { Bundle } from '../../core/model/bundle.ts';
 import { exampleBundle, exampleFletched } from '../../core/model/example.ts';
@@ -24,13 +24,16 @@ import {
   scoredText,
 } from '../../renderer/features/aim/conditions/landsWords.ts';
 import type { ConditionsChoice } from '../../renderer/features/aim/conditions/store.ts';
+import { readsAt } from '../../renderer/features/aim/conditions/useSightReading.ts';
 import { windText } from '../../renderer/features/aim/conditions/windWords.ts';
 import { bandText, refusedTitle } from '../../renderer/features/aim/conditions/words.ts';
 import { aimPicture } from '../../renderer/features/aim/derive.ts';
+import { bundle, mark } from './marksShot.ts';
 
 const { units } = defaultPreferences;
 const yards: UnitChoice = { ...units, distance: 'yd' };
 const rad = Math.PI / 180;
+const none = () => null;
 const untouched: ConditionsChoice = {
   slope: 0,
   windSpeed: 0,
@@ -144,12 +147,28 @@ describe('what is said of a landing', () => {
     const given = asked({ slope: 25 * rad, windSpeed: 5 });
     const allow = allowOf(given);
     if (!allow.ok) throw new Error(allow.problem.sentence);
-    expect(allowText(given, allow.value, units)).toMatch(
+    expect(allowText(given, allow.value, none, units)).toMatch(
       /^To strike the middle of a face at 50 m: set the sight for \d+\.\d m and hold \d+ cm right\.$/,
     );
     const bare: Bundle = { ...measured, setup: { ...measured.setup, form: { ...measured.setup.form, aiming: 'gap' } } };
-    expect(allowText(asked({ slope: 25 * rad }, bare), allow.value, units)).toContain('aim as for');
-    expect(allowText(asked({ believed: 45 }), allow.value, units)).toBeNull();
+    expect(allowText(asked({ slope: 25 * rad }, bare), allow.value, none, units)).toContain('aim as for');
+    expect(allowText(asked({ believed: 45 }), allow.value, none, units)).toBeNull();
+  });
+
+  it('says what the sight reads there where its marks are fitted, and not to one who has no sight', () => {
+    const given = asked({ slope: 25 * rad });
+    const allow = allowOf(given);
+    if (!allow.ok || allow.value.setFor === null) throw new Error('A distance to set the sight for was expected.');
+    const { setFor } = allow.value;
+    const picture = marksPicture(bundle, [mark(20), mark(60)], null);
+    const [reading = null] = readingsNow(picture, [setFor.value]);
+    const text = `(reads ${(reading?.value ?? 0).toFixed(1)})`;
+    expect(allowText(given, allow.value, readsAt(picture), units)).toContain(`${setFor.value.toFixed(1)} m ${text}`);
+    const short = { ...picture, scale: { ...picture.scale, highest: 20 } };
+    expect(readsAt(short)(setFor.value)).toMatch(/^reads [\d.]+, off the bar$/);
+    expect(readsAt(null)(50)).toBeNull();
+    const bare: Bundle = { ...measured, setup: { ...measured.setup, form: { ...measured.setup.form, aiming: 'gap' } } };
+    expect(allowText(asked({ slope: 25 * rad }, bare), allow.value, readsAt(picture), units)).not.toContain('reads');
   });
 
   it('gives bands their sides only where they lie on both', () => {

@@ -7,6 +7,7 @@ import { hillOf, type HillSide } from './lands.ts';
 import { SliderFigure } from './SliderFigure.tsx';
 import { chooseConditions } from './store.ts';
 import { gapText, hillWhy } from './hillWords.ts';
+import { useSightReading } from './useSightReading.ts';
 import { bandText, degrees, far, settingRange, settingText, upText } from './words.ts';
 
 const steepestSlid = Math.PI / 4;
@@ -18,6 +19,7 @@ export function HillBlock({ bundle, given, later }: { bundle: Bundle; given: Giv
   const units = useUnits();
   const level = later.slope === 0;
   const slope = level ? forInstance : later.slope;
+  const reads = useSightReading(bundle);
   const hill = hillOf(later.launches, later.distance, slope);
   return (
     <section className="cond-block">
@@ -27,6 +29,7 @@ export function HillBlock({ bundle, given, later }: { bundle: Bundle; given: Giv
           measure="slope"
           name="slope, up +"
           value={given.slope}
+          blank={0}
           from={-steepestSlid}
           to={steepestSlid}
           step={1}
@@ -58,7 +61,12 @@ export function HillBlock({ bundle, given, later }: { bundle: Bundle; given: Giv
       ...sides.map(({ slope: one, setFor }) => ({
         name: `${degrees(one)} ${one > 0 ? 'up' : 'down'}, ${set}`,
         value: setFor === null ? 'none' : settingText(setFor, units),
-        band: setFor === null ? '' : settingRange(setFor, units),
+        band:
+          setFor === null
+            ? ''
+            : [settingRange(setFor, units), (asked.withSight && reads(setFor.value)) || '']
+                .filter((part) => part !== '')
+                .join(', '),
         strong: one === steep && asked.slope !== 0,
       })),
       { name: 'cosine rule', value: far(cosineRule, units) },

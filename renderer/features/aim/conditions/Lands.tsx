@@ -13,6 +13,7 @@ import type { Given } from './given.ts';
 import { allowOf, type Lands } from './lands.ts';
 import { chooseConditions } from './store.ts';
 import { allowText, facePicture, missText, saidText, scoreWhy } from './landsWords.ts';
+import { useSightReading } from './useSightReading.ts';
 import { far, placeTexts } from './words.ts';
 
 const faces = FaceId.options.map((value) => ({ value, text: faceOf(value).name }));
@@ -37,8 +38,9 @@ export function LandsOnFace({ bundle, given, lands }: { bundle: Bundle; given: G
   const size = Math.min(MOST, Math.floor(room?.width ?? MOST));
   const title = 'Where the group will land';
   const note = `${given.face.name} at ${far(given.distance, units)}, to scale. Oval: 95 % of arrows. Bars: the centre’s band over speed and drag.`;
+  const reads = useSightReading(bundle);
   const allow = allowOf(given);
-  const allowed = allow.ok ? allowText(given, allow.value, units) : null;
+  const allowed = allow.ok ? allowText(given, allow.value, reads, units) : null;
   const misses = missText(lands);
   return (
     <section ref={place} className="cond-lands">

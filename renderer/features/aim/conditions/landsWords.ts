@@ -7,6 +7,7 @@ import { sources } from '../../../../core/sources.ts';
 import { textQuantity } from '../../../../core/units/index.ts';
 import type { Given } from './given.ts';
 import type { Lands, WrongRow } from './lands.ts';
+import type { ReadsAt } from './useSightReading.ts';
 import { fromHour } from './windWords.ts';
 import { bandWithSide, degrees, far, nought, placeText, points, settingText, size } from './words.ts';
 
@@ -101,11 +102,12 @@ export function missText({ landing, cost, spread }: Lands): string | null {
   return `${misses}.`;
 }
 
-/** What strikes the middle under hill and wind; null where neither is chosen. */
-export function allowText(given: Given, { setFor, hold }: Allowance, units: UnitChoice): string | null {
+/** What strikes the middle under hill and wind, with what the sight reads there where that is known; null where neither is chosen. */
+export function allowText(given: Given, { setFor, hold }: Allowance, reads: ReadsAt, units: UnitChoice): string | null {
   if (given.slope === 0 && given.windSpeed === 0) return null;
   const set = given.withSight ? 'set the sight for' : 'aim as for';
-  const setting = setFor === null ? null : `${set} ${settingText(setFor, units)}`;
+  const read = setFor === null || !given.withSight ? null : reads(setFor.value);
+  const setting = setFor === null ? null : `${set} ${settingText(setFor, units)}${read === null ? '' : ` (${read})`}`;
   const held = nought(hold.value, units) ? null : holdText(hold, units);
   const parts = [setting, held].filter((part) => part !== null);
   return parts.length === 0 ? null : `To strike the middle of a face at ${far(given.distance, units)}: ${together(parts)}.`;
