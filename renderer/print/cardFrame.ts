@@ -1,4 +1,5 @@
 import type { XmlNode } from '../export/xml.ts';
+import { textWidth } from '../plots/textWidth.ts';
 import { cutLines } from './cut.ts';
 import { heading, path, shortened, sizes, stroke, weights, written } from './ink.ts';
 import type { PaperHead } from './papers.ts';
@@ -17,11 +18,13 @@ interface Card {
 /** What every card carries in a quiver: who and what it is for, and what to mind. */
 export function cardFrame({ width, height, edge }: Card, head: PaperHead, which: string): XmlNode[] {
   const room = width - 2 * edge;
+  const right = which === '' ? head.date : `${which}, ${head.date}`;
+  const small = sizes.small - 0.2;
   const foot = height - edge;
   return [
     ...cutLines(width, height),
-    heading(shortened(head.archer, room - 28, 3.4, 'name'), edge, edge + 2.4, 3.4),
-    written(which === '' ? head.date : `${which}, ${head.date}`, width - edge, edge + 2.2, 'note', sizes.small - 0.2, 'end'),
+    heading(shortened(head.archer, room - textWidth(right, small, 'note') - 2, 3.4, 'name'), edge, edge + 2.4, 3.4),
+    written(right, width - edge, edge + 2.2, 'note', small, 'end'),
     ...paragraph(
       `${head.bow}; ${head.arrows}; ${head.form}; ${head.units}`,
       { x: edge, top: edge + 3.3, width: room },

@@ -28,6 +28,8 @@ export interface StripRow {
 /** What the sight strip is drawn from. */
 export interface StripPaper {
   readonly title: string;
+  /** Whether its marks still hold: they were shot in with this very archer, bow, arrow and form. */
+  readonly proven: boolean;
   /** What it rests on, in a sentence or two. */
   readonly note: string;
   /** One unit of the scale [m], and which way its numbers grow. */
@@ -46,6 +48,8 @@ export interface StripPaper {
 /** A small table for the quiver. */
 export interface CardPaper {
   readonly title: string;
+  /** As on a strip. */
+  readonly proven: boolean;
   readonly note: string;
   /** Column heads with their units. The first column is the distance and never left out. */
   readonly head: readonly string[];

@@ -24,6 +24,7 @@ export const rowOf = (distance: number, reading: number, given: Partial<StripRow
 /** A strip over rows, on a scale of sixteenths of an inch unless it says otherwise. */
 export const paperOf = (rows: readonly StripRow[], given: Partial<StripPaper> = {}): StripPaper => ({
   title: 'Sight strip',
+  proven: true,
   note: 'Still air, level ground.',
   unit: inch / 16,
   grows: 'down',

@@ -29,6 +29,7 @@ function checkLength(sheet: Sheet): number {
 }
 const card: CardPaper = {
   title: 'Range card',
+  proven: true,
   note: 'Still air, level ground.',
   head: ['m', 'mark', '95 %', 'wind, cm', '5 m off, cm'],
   rows: [10, 18, 20, 30, 40, 50, 60, 70].map((distance) => [String(distance), '52.8', '± 1.1', '6', '18']),
@@ -143,6 +144,23 @@ describe('The sheet of strips', () => {
     expect(words).toContain('Set the sight to 20.0. Stick the strip on, arrow up, with its line for 20 m at the pin.');
   });
 
+  it('of marks that are no longer proven has every line dashed and says so up every strip, over the list and in its title', () => {
+    for (const proven of [true, false]) {
+      const sheet = drawn(stripSheet({ ...fittedPaper(10, 60), proven }, head, pages.A4, everything, null));
+      const lines = nodesOf(sheet).filter(({ attributes }) => attributes['data-distance'] !== undefined);
+      expect(lines.length).toBeGreaterThan(100);
+      const dashed = lines.filter(({ attributes }) => attributes['stroke-dasharray'] !== undefined);
+      expect(dashed.length).toBe(proven ? 0 : lines.length);
+      for (const strip of nodesOf(sheet).filter(({ attributes }) => attributes['data-strip'] !== undefined)) {
+        const warned = all(strip).filter(({ name, children: [text] }) => name === 'text' && text === 'not proven');
+        expect(warned.length > 0, `strip of ${strip.attributes['data-strip']} mm`).toBe(!proven);
+      }
+      const words = textsOf(sheet);
+      expect(words.includes('Sight strip, not proven')).toBe(!proven);
+      expect(words.includes('Not proven: shoot each in before you rely on it.')).toBe(!proven);
+    }
+  });
+
   it('has only the widths that were chosen, and refuses none at all', () => {
     const strips = (widths: readonly number[]) => stripSheet(fittedPaper(10, 70), head, pages.A4, { widths, list: false }, null);
     const groups = nodesOf(drawn(strips([14]))).filter(({ attributes }) => attributes['data-strip'] !== undefined);
@@ -205,6 +223,12 @@ describe('The cards', () => {
     const rows = Array.from({ length: 200 }, (_, i) => [String(i + 5), '1', '1', '1', '1']);
     const tooMany = rangeCardSheet({ ...card, rows, strong: [] }, head, pages.A4, { without: [], copies: 'one' }, null);
     expect(tooMany).toMatchObject({ ok: false, problem: { code: 'too-many-cards' } });
+  });
+
+  it('say so themselves where their marks are no longer proven, since they are carried without their sheet', () => {
+    const rows = Array.from({ length: 5 }, () => card.rows).flat();
+    const made = drawn(rangeCardSheet({ ...card, rows, proven: false }, head, pages.A4, { without: [], copies: 'one' }, null));
+    expect(textsOf(made)).toEqual(expect.arrayContaining([1, 2, 3].map((i) => `not proven, ${i} of 3, 26 November 2026`)));
   });
 
   it('leave out the columns that nobody wants, and never the distance', () => {

@@ -5,7 +5,7 @@ import { touches } from '../../renderer/plots/boxes.ts';
 import { barScale } from '../../renderer/print/strip/barScale.ts';
 import { stripMarks } from '../../renderer/print/strip/marks.ts';
 import { stripPlaces } from '../../renderer/print/strip/places.ts';
-import { stripWidths } from '../../renderer/print/strip/widths.ts';
+import { stripWidths, widthsFor } from '../../renderer/print/strip/widths.ts';
 import { fittedPaper, paperOf, rowOf } from './printExample.ts';
 
 const broad = stripWidths[0] as (typeof stripWidths)[number];
@@ -189,7 +189,7 @@ describe('Any strip', () => {
     fc.assert(
       fc.property(
         anyRows,
-        fc.constantFrom(...stripWidths),
+        fc.constantFrom(...stripWidths, ...widthsFor(false)),
         fc.double({ min: 50 / 60, max: 50 / 40, noNaN: true }),
         (paper, width, factor) => {
           const { labels, weak, lines } = stripMarks(stripPlaces(paper).placed, width, factor);

@@ -20,6 +20,10 @@ function chosenColumns(paper: CardPaper, { without }: Pick<CardOptions, 'without
   return { ...paper, head: only(paper.head), rows: paper.rows.map(only) };
 }
 
+/** What tells one card from another, and from one that holds. */
+const whichOf = ({ proven }: CardPaper, place: number, count: number): string =>
+  [proven ? '' : 'not proven', count === 1 ? '' : `${place + 1} of ${count}`].filter((words) => words !== '').join(', ');
+
 /** The range card for the quiver, as many as the rows need. */
 export function rangeCardSheet(
   given: CardPaper,
@@ -33,7 +37,7 @@ export function rangeCardSheet(
   const { size, columns, cards, tooWide } = cardLayout(paper);
   if (tooWide) return refuse('too-wide', 'These columns are wider than a card. Leave one out.');
   const drawn = cards.map((blocks, i) => [
-    ...cardFrame(card, head, cards.length === 1 ? '' : `${i + 1} of ${cards.length}`),
+    ...cardFrame(card, head, whichOf(paper, i, cards.length)),
     ...blocks.flatMap(({ x, rows }) =>
       drawTable(
         {
@@ -49,7 +53,13 @@ export function rangeCardSheet(
     ),
   ]);
   return cardSheet(
-    { title: paper.title, note: paper.note, ...card, cards: drawn, copies: options.copies },
+    {
+      title: paper.proven ? paper.title : `${paper.title}, not proven`,
+      note: paper.note,
+      ...card,
+      cards: drawn,
+      copies: options.copies,
+    },
     head,
     page,
     checkLine,

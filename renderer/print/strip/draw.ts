@@ -10,15 +10,15 @@ const DOT = 0.62;
 const CROSS = 0.75;
 
 /** From both edges: on whichever side of the bar the pin stands. */
-function lineNode({ row, y, labelled }: StripLine, { width, long, short, mirrored }: StripWidth): XmlNode {
+function lineNode({ row, y, labelled }: StripLine, { width, long, short, mirrored, warning }: StripWidth): XmlNode {
   const reach = labelled || row.known ? long : short;
   return stroke(
-    path('M', 0, y, 'H', reach, 'M', width - reach * mirrored, y, 'H', width),
+    path('M', 0, y, 'H', reach, ...(mirrored === 0 ? [] : ['M', width - reach * mirrored, y, 'H', width])),
     labelled ? weights.inner : weights.dimension,
     {
       'data-distance': row.label,
       'data-reading': row.reading.value,
-      ...(row.weak ? { 'stroke-dasharray': DASHES } : {}),
+      ...(row.weak || warning !== null ? { 'stroke-dasharray': DASHES } : {}),
     },
   );
 }
@@ -29,10 +29,22 @@ function fitting(wordings: readonly string[], room: number): string {
   return found ?? shortened(wordings.at(-1) ?? '', room, sizes.small, 'text');
 }
 
+/** "not proven" up a strip, as often as it is long enough for, so that no piece of it is without. */
+function warnings(x: number, height: number): XmlNode[] {
+  const words = 'not proven';
+  const long = textWidth(words, sizes.small, 'strong');
+  const times = Math.max(1, Math.floor((height - 6) / (3 * long)));
+  const apart = (height - 6) / times;
+  return Array.from({ length: times }, (_, i) => {
+    const y = 3 + (i + 0.5) * apart + long / 2;
+    return xml('g', { transform: `rotate(-90 ${x} ${y})` }, [written(words, x, y, 'strong', sizes.small)]);
+  });
+}
+
 /** A strip with its cut lines, from its upper left corner. */
 export function drawStrip(marks: StripMarks, words: { readonly unit: string; readonly side: readonly string[] }): XmlNode[] {
   const { place, height, lines, labels, known, weak } = marks;
-  const { width, marker, label, side } = place;
+  const { width, marker, label, side, warning } = place;
   const sideRoom = height - 12;
   return [
     stroke(path('M', 0, 0, 'H', width, 'V', height, 'H', 0, 'Z'), weights.construction),
@@ -54,6 +66,7 @@ export function drawStrip(marks: StripMarks, words: { readonly unit: string; rea
       ring(marker, y, DOT, weights.dimension),
     ]),
     ...known.map((y) => dot(marker, y, DOT)),
+    ...(warning === null ? [] : warnings(warning, height)),
     ...(side === null
       ? []
       : [

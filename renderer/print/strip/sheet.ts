@@ -13,7 +13,7 @@ import { drawStrip } from './draw.ts';
 import { stripList } from './list.ts';
 import { stripMarks, type StripMarks } from './marks.ts';
 import { type PlacedRow, placeOf, stripPlaces, type StripPlaces } from './places.ts';
-import { stripWidths } from './widths.ts';
+import { widthsFor } from './widths.ts';
 
 export interface StripOptions {
   /** Which of `stripWidths` [mm]. */
@@ -53,11 +53,13 @@ function howTo(paper: StripPaper, lines: StripMarks['lines'], factor: number): s
 }
 
 /** What dots, dashes and rings say. */
-function explained({ placed }: StripPlaces): string[] {
+function explained({ placed }: StripPlaces, { proven }: StripPaper): string[] {
   const [known, weak] = [placed.some((row) => row.known), placed.some((row) => row.weak)];
   const said = [
     known && 'A dot is a mark that was shot. It stands at the fitted place.',
-    weak && 'A dashed line is weak; where it has a ring, the mark lies within its bar 95 times in 100. Shoot there and enter it.',
+    !proven && 'Every line is dashed, for none of them is proven.',
+    weak &&
+      `${proven ? 'A dashed line is weak; where it has a ring' : 'Where a line has a ring'}, the mark lies within its bar 95 times in 100. Shoot there and enter it.`,
   ].filter((words) => words !== false);
   return said.length === 0 ? [] : [said.join(' ')];
 }
@@ -86,6 +88,8 @@ function leftOut({ off, turned, beyond }: StripPlaces, paper: StripPaper): strin
   ];
 }
 
+const titleOf = ({ title, proven }: StripPaper): string => (proven ? title : `${title}, not proven`);
+
 /** The strips of several widths at true size, the bar's own scale and the check line beside them, and what to do with them. */
 export function stripSheet(
   paper: StripPaper,
@@ -102,9 +106,10 @@ export function stripSheet(
       'nothing-on-the-bar',
       'Fewer than two of these distances are on the bar. Choose others, or see to the ends of its scale.',
     );
-  const chosen = stripWidths.filter(({ width }) => options.widths.includes(width));
+  const chosen = widthsFor(paper.proven).filter(({ width }) => options.widths.includes(width));
   if (chosen.length === 0) return refuse('no-strip', 'Choose at least one width of strip.');
-  const frame = frameOf(page, paper.title, paper.note, head);
+  const title = titleOf(paper);
+  const frame = frameOf(page, title, paper.note, head);
   const strips = chosen.map((place) => stripMarks(placed, place, factor));
   const height = strips[0]?.height ?? 0;
   const top = frame.top + 5;
@@ -117,7 +122,8 @@ export function stripSheet(
   }
   const nodes: XmlNode[] = [...frame.nodes];
   const first = placed[0]?.at ?? 0;
-  const firstY = strips[0]?.lines[0]?.y ?? 0;
+  const [line] = strips[0]?.lines ?? [];
+  const firstY = line === undefined ? 0 : line.y - factor * (line.row.at - first);
   const yOf = (reading: number) => top + firstY + factor * (placeOf(reading, paper) - first);
   const readingAt = (y: number) => {
     const at = first + (y - top - firstY) / factor;
@@ -151,12 +157,12 @@ export function stripSheet(
     nodes.push(written(String(i + 1), textX, y + 0.95 * sizes.text, 'strong', sizes.text), ...lines);
     y = bottom + 2;
   }
-  for (const words of [...explained(places), ...leftOut(places, paper)]) {
+  for (const words of [...explained(places, paper), ...leftOut(places, paper)]) {
     const { nodes: lines, bottom } = paragraph(words, { x: textX, top: y, width: room }, sizes.note, 'note');
     nodes.push(...lines);
     y = bottom + 1.4;
   }
   if (options.list)
     nodes.push(...stripList(paper, places, { left: textX, right: page.width - MARGIN, top: y + 2, bottom: frame.bottom }));
-  return ok(sheetOf(page, paper.title, `${paper.title}. ${paper.note}`, nodes));
+  return ok(sheetOf(page, title, `${title}. ${paper.note}`, nodes));
 }

@@ -50,6 +50,7 @@ export function rangeCard(view: MarksView, span: Span, units: UnitChoice): Resul
   const height = unitOf('drop', units);
   return ok({
     title: 'Range card',
+    proven: view.picture.from === 'proven',
     note: restsOn(view, fit.value),
     head: [
       `distance, ${unitOf('distance', units)}`,

@@ -35,6 +35,7 @@ export function stripPaper(
   const digits = readText(0, scale).split('.')[1]?.length ?? 0;
   return ok({
     title: 'Sight marks',
+    proven: view.picture.from === 'proven',
     note: restsOn(view, fit.value),
     unit: scale.unit,
     grows: scale.grows,
