@@ -22,6 +22,7 @@ export { groundMark, pointOfAim, type WidestGap, widestGap } from './pointOfAim.
 export * from './marks/index.ts';
 export { misjudged } from './misjudged.ts';
 export { missWithTipOn, pointOnDistance, tipHeldElevation } from './pointOn.ts';
+export { raisedCaution } from './raised.ts';
 export { farthestOffered, reachBand } from './reach.ts';
 export { levelFor, type SlopeShot, slopeShot } from './slope.ts';
 export { type WindDrift, windDrift } from './windDrift.ts';

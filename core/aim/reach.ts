@@ -3,12 +3,10 @@ import type { Band } from '../model/band.ts';
 import { limits } from '../model/limits.ts';
 import { bandOver } from './bands.ts';
 import { launchBand } from './launch.ts';
+import { highestOffered } from './raised.ts';
 
 /** The height at which a bow is loosed [m]: from memory, and of no weight beside the reach itself. */
 const bowAboveGround = 1.5;
-
-/** Nobody is led to raise the bow further than this [rad]: about 20 degrees. From memory. */
-const highestOffered = 0.35;
 
 /**
  * How far an arrow could fly, loosed at the worst angle.

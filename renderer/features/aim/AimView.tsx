@@ -12,6 +12,7 @@ import { farEndFor } from './distances.ts';
 import { flightData } from './flightData.ts';
 import type { Part } from './part.ts';
 import { parts, partsFor } from './parts.ts';
+import { Raised } from './Raised.tsx';
 import { type AimPart, chooseInAim, useAimChoice } from './store.ts';
 import { flightSentence, readingAt } from './words.ts';
 
@@ -48,6 +49,7 @@ function PartView({
       </div>
       <div className="body">
         <FlightAbove bundle={bundle} picture={picture} />
+        <Raised by={picture.plan.elevation.high} />
         <nav className="aim-parts" aria-label="Parts of Aim">
           {offered.map((one) => (
             <button

@@ -1,6 +1,7 @@
 import type { Bundle } from '../../../../core/model/bundle.ts';
 import { WhyLink } from '../../../design/WhyLink.tsx';
 import { useUnits } from '../../../state/useBench.ts';
+import { Raised } from '../Raised.tsx';
 import { Facts, type Fact } from './Facts.tsx';
 import type { Given } from './given.ts';
 import { hillOf, type HillSide } from './lands.ts';
@@ -40,6 +41,7 @@ export function HillBlock({ bundle, given, later }: { bundle: Bundle; given: Giv
       {level && <p className="cond-said">Level: nothing to allow. For instance:</p>}
       {hill.ok ? (
         <>
+          {!level && <Raised by={hill.value.sides.find((side) => side.slope === slope)?.raised ?? 0} />}
           <Facts facts={facts(hill.value.sides, hill.value.cosineRule, later, slope)} />
           {hill.value.gap !== null && (
             <p className="note">

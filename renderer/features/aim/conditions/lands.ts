@@ -53,6 +53,8 @@ export interface HillSide {
   readonly slope: number;
   readonly setFor: Band | null;
   readonly up: Band;
+  /** How far the bow is raised over the horizontal for it [rad]. */
+  readonly raised: number;
 }
 
 export interface Hill {
@@ -70,7 +72,12 @@ export const hillOf = remembered((launches: Given['launches'], distance: number,
     const landed = landing(launches, { setFor: distance, distance, slope: steep, wind: stillAir });
     if (!landed.ok) return landed;
     const every = [shots.value.value, ...shots.value.corners].every(({ setFor }) => setFor !== null);
-    sides.push({ slope: steep, setFor: every ? bandOver(shots.value, (shot) => shot.setFor ?? 0) : null, up: landed.value.up });
+    sides.push({
+      slope: steep,
+      setFor: every ? bandOver(shots.value, (shot) => shot.setFor ?? 0) : null,
+      up: landed.value.up,
+      raised: bandOver(shots.value, (shot) => shot.elevation).high,
+    });
   }
   const gap = cosineGap(launches.value, distance, slope);
   return ok({ sides, cosineRule: distance * Math.cos(slope), gap: gap.ok ? gap.value : null });
