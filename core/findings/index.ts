@@ -26,7 +26,7 @@ export { partsAgainstWholeFinding } from './partsAgainstWhole.ts';
 export { capital, goTo, HAIR, rangeText, ruleOf, sourceWords, standing, whyRule } from './parts.ts';
 export { pointAheadFinding } from './pointAhead.ts';
 export { rangeCautionFinding } from './rangeCaution.ts';
-export { marksSpeedFinding, sightMarksFinding, unprovenFinding } from './sightMarks.ts';
+export { marksRefused, marksSpeedFinding, sightMarksFinding, unprovenFinding } from './sightMarks.ts';
 export { speedCarriedFinding } from './speedCarried.ts';
 export { speedsFinding } from './speeds.ts';
 export { strandsFinding } from './strands.ts';

@@ -32,6 +32,36 @@ function worstOf(
   return held.reduce<(typeof held)[number] | null>((worst, mark) => (worst === null || mark.p < worst.p ? mark : worst), null);
 }
 
+const refusals: Readonly<Record<string, string>> = {
+  'off-bar': 'A mark lies off the bar of the sight',
+  'wrong-order': 'The marks stand in the wrong order',
+  contradictory: 'The marks contradict one another',
+  'another-scale': 'The sight has another scale since the marks were shot in',
+  'no-marks': 'Every sight mark is left out',
+};
+
+/**
+ * Why sight marks fit no flight, as a headline.
+ *
+ * @equation a sentence for each refusal that names what was typed; for all others that no flight passes the marks
+ * @param code - of the refusal of fitMarks or changeSince [text]
+ * @returns the headline [text]
+ * @validity any code
+ * @source own derivation
+ * @example marksRefused('wrong-order') // "The marks stand in the wrong order"
+ */
+export function marksRefused(code: string): string {
+  return refusals[code] ?? 'No flight of this bow passes these marks';
+}
+
+/** Marks scatter by less than so many times what is usual now and then: from memory. */
+const TORN = 2.5;
+
+/** "scatter 1.8 times as wide as usual", of marks that each fit; null where they scatter as marks do. */
+function scattered({ notes, wider }: FittedMarks): string | null {
+  return notes.some(({ code }) => code === 'wider') ? `scatter ${wider.toFixed(1)} times as wide as usual` : null;
+}
+
 /**
  * Whether the sight marks of a set-up agree with one another.
  *
@@ -61,7 +91,7 @@ export function sightMarksFinding(picture: MarksPicture, units: UnitChoice): Fin
     return {
       ...base,
       level: allOut ? 'unknown' : 'caution',
-      title: allOut ? 'Every sight mark is left out' : 'The sight marks go with no flight',
+      title: marksRefused(fit.problem.code),
       detail: allOut ? 'Count one again, or shoot in another.' : fit.problem.sentence,
       short: { figure: String(picture.of.length), word: 'marks' },
       why: whyRule('Sight marks', how, [], sources['marquardt-1963']),
@@ -97,7 +127,10 @@ export function sightMarksFinding(picture: MarksPicture, units: UnitChoice): Fin
       ...base,
       level: 'caution',
       title: `${capital(countWord(unclear.length))} marks do not go together`,
-      detail: `Of those for ${names(unclear)} none can be blamed by itself: shoot them in again.`,
+      detail:
+        unclear.length === 2
+          ? `Of those for ${names(unclear)} neither can be blamed by itself: shoot both in again.`
+          : `Of those for ${names(unclear)} none can be blamed by itself: shoot them in again.`,
       short: { ...short, word: 'at odds' },
       why,
       action: next('Look'),
@@ -113,18 +146,21 @@ export function sightMarksFinding(picture: MarksPicture, units: UnitChoice): Fin
       action: next('Add a mark'),
     };
   const worst = worstOf(counted);
+  const wide = scattered(fit.value);
+  const farthest = worst === null ? '' : `; the one for ${far(worst.distance, units)} is the farthest off`;
+  const torn = fit.value.wider >= TORN;
   return {
     ...base,
-    level: 'ok',
-    title: `The ${countWord(counted.length)} marks agree`,
+    level: torn ? 'caution' : 'ok',
+    title: wide === null ? `The ${countWord(counted.length)} marks agree` : `The ${countWord(counted.length)} marks ${wide}`,
     detail:
-      worst === null
-        ? 'Each lies where the others expect it.'
-        : `Each lies where the others expect it; the one for ${far(worst.distance, units)} is the farthest off.`,
+      wide === null
+        ? `Each lies where the others expect it${farthest}.`
+        : `So every interval is wider by that, and with it each fits${farthest}.`,
     rule: worst === null ? null : ruleFor(worst.reading, worst.expected, scale.unit, units),
     short,
     why,
-    action: null,
+    action: torn ? next('Look') : null,
   };
 }
 

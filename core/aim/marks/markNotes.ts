@@ -67,7 +67,7 @@ export function markNotes(told: Told): Problem[] {
     notes.push(
       note(
         'wider',
-        `The marks miss one another${held === null ? '' : ' and what was held'} ${wider.toFixed(1)} times as far as can be by chance: every interval was widened by as much.`,
+        `The marks${held === null ? '' : ', held against bow and arrow,'} scatter ${wider.toFixed(1)} times as wide as usual: every interval is wider by that.`,
       ),
     );
   // Figures that marks pull so far apart say nothing of where the readings turn.

@@ -73,6 +73,37 @@ describe('The finding about sight marks', () => {
     const found = sightMarksFinding(pictureOf(ines.setupId, {}, [30, 50, 60]), units);
     expect(found?.level).toBe('caution');
     expect(found?.title).toBe('Two marks do not go together');
+    expect(found?.detail).toContain('neither can be blamed');
+  });
+
+  it('does not say that marks agree which scatter wider than usual', () => {
+    const bundle = benchOf(tobin.setupId);
+    const marks = of('sightMark').filter((mark) => mark.setupId === tobin.setupId && mark.distance < 70);
+    const to = (by: number) => {
+      const rough = marks.map((mark, i) => ({ ...mark, reading: mark.reading + (i % 2 === 0 ? by : -by) }));
+      return marksPicture(bundle, rough, spreadPerMetre(of('group').filter(({ setupId }) => setupId === tobin.setupId)));
+    };
+    const wider = (by: number) => {
+      const { fit } = to(by);
+      return fit?.ok === true && fit.value.judged.every(({ verdict }) => verdict === 'fits') ? fit.value.wider : NaN;
+    };
+    const by = [0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.1, 1.2].find((one) => wider(one) >= 1.5 && wider(one) < 2.5);
+    expect(by).toBeDefined();
+    const found = sightMarksFinding(to(by ?? NaN), units);
+    expect(found?.level).toBe('ok');
+    expect(found?.title).toBe(`The four marks scatter ${wider(by ?? NaN).toFixed(1)} times as wide as usual`);
+    expect(found?.detail).toMatch(/every interval is wider by that/);
+  });
+
+  // The page's own headlines: an end of the bar at 60, and two readings far apart for one distance.
+  it('names why marks fit no flight', () => {
+    const off = sightMarksFinding(pictureOf(tobin.setupId, { sightLowest: 0, sightHighest: 60 }), units);
+    expect(off).toMatchObject({ level: 'caution', title: 'A mark lies off the bar of the sight' });
+    const [one, ...others] = of('sightMark').filter((mark) => mark.setupId === tobin.setupId && mark.distance < 70);
+    if (one === undefined) throw new Error('no mark');
+    const twice = { ...one, id: `${one.id.slice(0, -1)}f`, reading: one.reading + 40 };
+    const torn = sightMarksFinding(marksPicture(benchOf(tobin.setupId), [one, twice, ...others], null), units);
+    expect(torn?.title).toBe('The marks contradict one another');
   });
 
   it('says what one mark leaves open', () => {

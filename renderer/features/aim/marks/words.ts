@@ -1,5 +1,5 @@
 import { type ChangedSince, readingsNow, readWords, type SightScale } from '../../../../core/aim/index.ts';
-import { dayText } from '../../../../core/findings/index.ts';
+import { dayText, marksRefused } from '../../../../core/findings/index.ts';
 import type { Band } from '../../../../core/model/band.ts';
 import type { Stamp } from '../../../../core/model/common.ts';
 import type { UnitChoice } from '../../../../core/model/preferences.ts';
@@ -50,14 +50,6 @@ export function fixedOf(view: MarksView): { readonly from: number; readonly to: 
   return { from: first.distance, to: last.distance, half: Math.max(...held.map(({ reading }) => halfOf(reading))) };
 }
 
-const refusals: Readonly<Record<string, string>> = {
-  'off-bar': 'A mark lies off the bar of the sight',
-  'wrong-order': 'The marks stand in the wrong order',
-  contradictory: 'The marks contradict one another',
-  'another-scale': 'The sight has another scale since the marks were shot in',
-  'no-marks': 'Every mark is left out',
-};
-
 /** The finding of the part, and what it rests on. */
 export function marksHead(view: MarksView, units: UnitChoice): Head {
   const { picture, rows } = view;
@@ -69,7 +61,7 @@ export function marksHead(view: MarksView, units: UnitChoice): Head {
     };
   if (!fit.ok)
     return {
-      title: refusals[fit.problem.code] ?? 'No flight of this bow passes these marks',
+      title: marksRefused(fit.problem.code),
       note: 'What was typed is kept. What to look at stands under the marks.',
     };
   if (from === 'moved')
@@ -89,7 +81,7 @@ export function marksHead(view: MarksView, units: UnitChoice): Head {
   if (unclear > 0)
     return {
       title: `${unclear === count ? 'The' : 'Of the'} ${countWord(count)} marks${unclear === count ? '' : `, ${countWord(unclear)}`} do not go together`,
-      note: `None of them can be blamed by itself, and every reading is ${timesText(fit.value.wider)} times as unsure.`,
+      note: `${unclear === 2 ? 'Neither' : 'None of them'} can be blamed by itself, and every reading is ${timesText(fit.value.wider)} times as unsure.`,
     };
   const marks = `${capital(countWord(count))} mark${count === 1 ? '' : 's'}`;
   const fixed = fixedOf(view);
