@@ -14,8 +14,8 @@ export function RuleUnder({ rule, level }: { rule: FindingRule; level: Level }) 
         <path key={end} className="end" d={`M${end} 3V13`} />
       ))}
       <path className="value" d={`M${marks.value} 7l-4.5-8h9z`} />
-      {marks.labels.map((label) => (
-        <text key={label.anchor + label.text} className="tick" x={label.x} y="26" textAnchor={label.anchor}>
+      {marks.labels.map((label, i) => (
+        <text key={i} className="tick" x={label.x} y="26" textAnchor="middle">
           {label.text}
         </text>
       ))}
