@@ -19,6 +19,8 @@ export interface FigureProps {
   read?: (typed: string) => ReturnType<typeof readMeasure>;
   /** Figures that may not be emptied. */
   required?: boolean;
+  /** It is to be measured again: typed as it stands it is kept too. */
+  again?: boolean;
   /** Where a finding's "Fix" lands. */
   field?: string;
 }
@@ -55,6 +57,7 @@ export function useFigure({
   assumed,
   read: reader,
   required = false,
+  again = false,
   field,
 }: FigureProps): FigureField {
   const units = useUnits();
@@ -101,11 +104,13 @@ export function useFigure({
     }
     setWrong(null);
     refused.drop(place);
-    const same = read.value === value || typed.trim() === shown;
+    const asItStands = read.value === value || typed.trim() === shown;
+    const same = asItStands && !again;
     // The new figure stands in its shown form until the store has it, so that the old one does not flash up.
     const settled = read.value === null ? '' : textQuantity(read.value, use, units);
     setDraft(same ? null : settled);
-    if (!same) void Promise.resolve(onKeep(read.value)).then(() => setDraft((now) => (now === settled ? null : now)));
+    if (!same)
+      void Promise.resolve(onKeep(asItStands ? value : read.value)).then(() => setDraft((now) => (now === settled ? null : now)));
   };
 
   const step = (direction: 1 | -1) => {

@@ -1,11 +1,13 @@
 import { useMemo } from 'react';
-import { tillerOf, withTiller } from '../../../core/bow/index.ts';
+import { carriedSentence, setupSpeed, tillerOf, withTiller } from '../../../core/bow/index.ts';
 import type { Bow } from '../../../core/model/bow.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
+import type { UnitChoice } from '../../../core/model/preferences.ts';
 import type { Settings } from '../../../core/model/setup.ts';
 import { figuresOf, type FigureSpec } from '../../design/figureSpecs.ts';
 import type { FigureProps } from '../../design/index.ts';
 import { readAt } from '../../state/births.ts';
+import { useUnits } from '../../state/useBench.ts';
 import { useEdits } from '../../state/useEdits.ts';
 
 type FiguresOf<T> = { [K in keyof T]-?: T[K] extends number | null ? K : never }[keyof T];
@@ -153,12 +155,15 @@ export interface BowFields {
 /** Every figure of this bow and its archer with how it is kept: the same on the drawing and in the plain form. */
 export function useBowFields(bundle: Bundle): BowFields {
   const edit = useEdits();
-  return useMemo(() => bowFields(bundle, edit), [bundle, edit]);
+  const units = useUnits();
+  return useMemo(() => bowFields(bundle, edit, units), [bundle, edit, units]);
 }
 
-function bowFields(bundle: Bundle, edit: ReturnType<typeof useEdits>): BowFields {
+function bowFields(bundle: Bundle, edit: ReturnType<typeof useEdits>, units: UnitChoice): BowFields {
   const { archer, bow, arrowSet, setup } = bundle;
   const settings = figuresOf('settings', settingSpecs, setup.settings, (label, patch) => edit.settings(label, patch));
+  const speed = setupSpeed(bundle);
+  const carried = speed.ok ? carriedSentence(speed.value, units) : null;
   const onBow = figuresOf('bow', bowSpecs, bow, (label, patch) => edit.bow(label, patch));
   return {
     settings: {
@@ -167,6 +172,7 @@ function bowFields(bundle: Bundle, edit: ReturnType<typeof useEdits>): BowFields
         ...settings.weightOnFingers,
         onKeep: (value) => edit.settings('Weight on the fingers', readAt(value, archer)),
       },
+      arrowSpeed: carried === null ? settings.arrowSpeed : { ...settings.arrowSpeed, hint: carried, again: true },
       tiller: {
         ...settings.tiller,
         value: tillerOf(setup.settings),

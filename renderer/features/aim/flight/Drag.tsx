@@ -14,7 +14,7 @@ export function Drag({ bundle, basis }: { bundle: Bundle; basis: FlightBasis }) 
   const units = useUnits();
   const edit = useEdits();
   const { flightSpeeds, settings } = bundle.setup;
-  const launch = launchNote(basis, settings.arrowSpeed, units);
+  const launch = launchNote(basis, basis.speed.from === 'carried' ? null : settings.arrowSpeed, units);
   return (
     <section className="flight-drag">
       <h2 className="plate">{dragTitle(basis, units)}</h2>
