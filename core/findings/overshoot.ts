@@ -29,7 +29,7 @@ export function overshootFinding(reach: Band | null, distance: number, units: Un
       'How far an arrow could fly: not known',
       'Waits for the arrow\u2019s speed, measured or estimated.',
       'reach',
-      'bow',
+      'aim',
       'settings.arrowSpeed',
     );
   const text = (si: number) => textQuantity(si, 'distance', units, { digits: 0 });

@@ -4,6 +4,7 @@ import { exampleBundle } from '../../core/model/example.ts';
 import { defaultPreferences, type UnitChoice } from '../../core/model/preferences.ts';
 import { aimPicture, type AimPicture } from '../../renderer/features/aim/derive.ts';
 import { tableDistances } from '../../renderer/features/aim/distances.ts';
+import { noFlight } from '../../renderer/features/aim/noFlight.ts';
 import type { FlownChoice } from '../../renderer/features/aim/store.ts';
 import { basis, headline, holdSentence, overLine, readingAt } from '../../renderer/features/aim/words.ts';
 
@@ -61,6 +62,11 @@ describe('the words of the Aim screen', () => {
     const estimated = basis(pictureOf(withSetup({})), false, units);
     expect(estimated).toContain('a speed estimated from the bow');
     expect(estimated).toContain('A chronograph narrows it.');
+    // 326 gr now; with 290 gr it was measured.
+    const before = withSetup({ arrowSpeed: 55, speedMass: 290 * 6.479891e-5 });
+    expect(basis(pictureOf(before), false, units)).toMatch(
+      /rests on a speed of 17\d to 17\d ft\/s with 326 gr, carried over from 180 ft\/s measured with 290 gr, and .*\. Measure it again\./,
+    );
     expect(basis(pictureOf(withSetup({}, { eyeHeight: null })), false, units)).toContain(
       'Assumed until measured: the eye height',
     );
@@ -117,5 +123,36 @@ describe('the picture of the Aim screen', () => {
     expect(tableDistances(units, 30)).toEqual([10, 18, 20, 30, 40, 50, 60, 70]);
     expect(tableDistances(units, 43)).toEqual([10, 18, 20, 30, 40, 43, 50, 60, 70]);
     expect(tableDistances(yards, 27.432).map((metres) => Math.round(metres / 0.9144))).toEqual([10, 20, 30, 40, 50, 60, 70, 80]);
+  });
+});
+
+describe('Aim without a flight', () => {
+  const nothing: Bundle = {
+    ...withSetup({ weightOnFingers: null, arrowSpeed: null, braceHeight: null }),
+    archer: { ...exampleBundle.archer, drawLength: null },
+    bow: { ...exampleBundle.bow, markedWeight: null },
+    arrowSet: { ...exampleBundle.arrowSet, weighed: null, linearDensity: null },
+  };
+  const lacks = (bundle: Bundle) => {
+    const found = aimPicture(bundle, untouched, units);
+    return found.ok ? null : noFlight(bundle, found.problem);
+  };
+
+  it('tells all that is missing at once, and no more once it is there', () => {
+    const weighed = { ...nothing, arrowSet: { ...nothing.arrowSet, weighed: 0.021 } };
+    const timed = { ...nothing, setup: { ...nothing.setup, settings: { ...nothing.setup.settings, arrowSpeed: 55 } } };
+    expect([nothing, weighed, timed].map((bundle) => lacks(bundle)?.title)).toEqual([
+      'No flight yet: the arrow’s weight and a speed are missing',
+      'No flight yet: a speed is missing',
+      'No flight yet: the arrow’s weight is missing',
+    ]);
+    expect(lacks({ ...timed, arrowSet: weighed.arrowSet })).toBeNull();
+    expect(lacks(nothing)).toMatchObject({ amiss: null, estimates: true });
+  });
+
+  it('estimates no compound’s speed, and says of a figure that cannot be that it is amiss', () => {
+    expect(lacks({ ...nothing, bow: { ...nothing.bow, bowKind: 'compound' } })?.estimates).toBe(false);
+    const light = { ...nothing, arrowSet: { ...nothing.arrowSet, weighed: 0.0001 } };
+    expect(lacks(light)?.amiss).toBe('A weighed arrow is below what can be.');
   });
 });

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { dependentsStopped, fieldOf } from '../../../core/findings/index.ts';
+import { dependentsStopped } from '../../../core/findings/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { useBundle, useUnits } from '../../state/useBench.ts';
 import { useFindings } from '../frame/useFindings.ts';
@@ -7,6 +7,7 @@ import { AimView } from './AimView.tsx';
 import { aimPicture } from './derive.ts';
 import { Given } from './flight/Given.tsx';
 import { GoLink } from './GoLink.tsx';
+import { NoFlight } from './NoFlight.tsx';
 import { Stopped } from './Stopped.tsx';
 import { useAimChoice } from './store.ts';
 import './aim.css';
@@ -28,26 +29,17 @@ function AimOf({ bundle }: { bundle: Bundle }) {
   if (picture.ok) return <AimView bundle={bundle} picture={picture.value} />;
 
   const { problem } = picture;
-  const onThisScreen = problem.field === 'shootingDistance' || problem.field === 'arrowSpeed';
+  if (problem.field !== 'shootingDistance') return <NoFlight bundle={bundle} problem={problem} />;
   return (
     <>
       <div className="head">
-        <h1>{problem.field === 'shootingDistance' ? 'Out of reach' : 'No flight yet: a figure is missing'}</h1>
+        <h1>Out of reach</h1>
         <p>
-          {problem.sentence}{' '}
-          {onThisScreen ? (
-            <GoLink to={['aim', problem.field === 'arrowSpeed' ? 'settings.arrowSpeed' : 'aim.setFor']}>Enter it</GoLink>
-          ) : (
-            <GoLink to={fieldOf(problem.field, ['bow', 'settings.weightOnFingers'])}>Enter it</GoLink>
-          )}
+          {problem.sentence} <GoLink to={['aim', 'aim.setFor']}>Enter it</GoLink>
         </p>
       </div>
       <div className="body">
-        <p className="aim-wait">
-          The flight needs the arrow’s mass and its speed. The speed is measured with a chronograph, or estimated from the weight
-          on the fingers, the draw, the brace height and the arrow’s mass.
-        </p>
-        <Given bundle={bundle} setFor={choice.setFor} basis={null} />
+        <Given bundle={bundle} setFor={setFor} basis={null} />
       </div>
     </>
   );

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { marksPicture, spreadPerMetre, type MarksPicture } from '../../../core/aim/index.ts';
+import { flightBasis, marksPicture, spreadPerMetre, type MarksPicture } from '../../../core/aim/index.ts';
 import type { Bundle } from '../../../core/model/bundle.ts';
 import { groupsOfBow, sightMarksOf, type Records } from '../../state/selectors.ts';
 import { useBench } from '../../state/useBench.ts';
@@ -18,12 +18,13 @@ export function marksPictureOf(records: Records, bundle: Bundle): MarksPicture {
   return picture;
 }
 
-/** What the sight marks say, for the findings; null where there is no sight to be set, nor a mark. */
+/** What the sight marks say; null where there is no mark, and no sight to be set or no flight yet that a mark could be added to. */
 export function useMarksPicture(bundle: Bundle | null): MarksPicture | null {
   const records = useBench((state) => state.records);
   return useMemo(() => {
     if (bundle === null) return null;
-    if (shootsWithoutSight(bundle) && sightMarksOf(records, bundle.setup.id).length === 0) return null;
+    const marked = sightMarksOf(records, bundle.setup.id).length > 0;
+    if (!marked && (shootsWithoutSight(bundle) || !flightBasis(bundle).ok)) return null;
     return marksPictureOf(records, bundle);
   }, [records, bundle]);
 }

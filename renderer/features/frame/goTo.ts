@@ -13,7 +13,9 @@ export function answer(bench: Bench, action: FindingAction): void {
     // The screen must be drawn before its field can take the focus.
     requestAnimationFrame(() =>
       requestAnimationFrame(() => {
-        const field = document.querySelector<HTMLElement>(`[data-field="${action.field}"]`);
+        const asked = document.querySelector<HTMLElement>(`[data-field="${action.field}"]`);
+        // Aim without a flight has none of its parts: what the flight waits for stands there first.
+        const field = asked ?? (action.screen === 'aim' ? document.querySelector<HTMLElement>('.aim-begin [data-field]') : null);
         field?.scrollIntoView({ block: 'center' });
         field?.focus();
       }),
