@@ -158,6 +158,24 @@ describe('the archer’s view', () => {
     ).toEqual([]);
   });
 
+  it('keeps the words of the hold off the horizon where its dimension leaves room beside it, and the horizon’s name from them', () => {
+    // As it was found: 67 cm over the centre at 45 m, anywhere from 0 to 148.
+    for (const hand of ['right', 'left'] as const) {
+      const { labels, frame } = drawn(view(45, 0.67, 0.74, { hand }));
+      const words = labels.filter(({ text }) => /cm$|^\d+ below|^\d+ to|centre$/.test(text));
+      expect(words).toHaveLength(3);
+      for (const { text, box } of words) expect(box.bottom < frame.horizon || box.top > frame.horizon, text).toBe(true);
+    }
+    expect(
+      complaints(({ marks: { labels } }) => {
+        const name = labels.find(({ text }) => text === 'horizon');
+        if (name === undefined) return [];
+        const around = { ...name.box, left: name.box.left - 13, right: name.box.right + 13 };
+        return labels.filter((other) => other !== name && touches(around, other.box)).map(({ text }) => `horizon beside ${text}`);
+      }),
+    ).toEqual([]);
+  });
+
   it('always says the distance, the hold with its side, and the marker where there is one', () => {
     expect(
       complaints(({ marks, data }) => {

@@ -1,4 +1,4 @@
-import type { Box } from '../boxes.ts';
+import { touches, type Box } from '../boxes.ts';
 import { label, placer, type Label } from '../labels.ts';
 import { viewFrame } from './frame.ts';
 import type { Placed } from './placed.ts';
@@ -31,13 +31,28 @@ export function lettering(marks: Placed, texts: HoldTexts, here: string): Label[
   if (marks.sideways !== null && texts.across !== null) place(acrossAt(marks.sideways, texts.across));
   place(holdBlocks(marks, texts));
   if (marks.marker !== null && texts.marker !== null) place(markerBlocks(marks, texts.marker));
-  place([frame.horizon - 5, frame.horizon + 14].map((y) => [label('horizon', edge, y, 'start', 'name', 13)]));
+  place(horizonNames(frame.horizon, edge, right).filter(([name]) => name !== undefined && standsClear(name, placed)));
   for (const { y, figure } of ground) place([[label(String(figure), right, y + 4, 'end', 'text', 12)]]);
   return placed;
 }
 
+/** Over or under the line, at one side or the other. */
+const horizonNames = (y: number, left: number, right: number): Label[][] =>
+  (
+    [
+      [left, 'start'],
+      [right, 'end'],
+    ] as const
+  ).flatMap(([x, anchor]) => [y - 5, y + 14].map((at) => [label('horizon', x, at, anchor, 'name', 13)]));
+
+/** Words nearer to each other than this on a line read as one sentence [px]. */
+const WORDS_APART = 14;
+
+const standsClear = ({ box }: Label, placed: readonly Label[]): boolean =>
+  !placed.some((other) => touches({ ...box, left: box.left - WORDS_APART, right: box.right + WORDS_APART }, other.box));
+
 /** Figure, band and side of the hold beside its dimension, or beside what is held where there is none. */
-function holdBlocks({ dimension, held, butt, height }: Placed, { figure, band, side }: HoldTexts): Label[][] {
+function holdBlocks({ dimension, held, butt, height, frame }: Placed, { figure, band, side }: HoldTexts): Label[][] {
   const x = (dimension?.x ?? butt.x - 7) - 9;
   const rows = (middle: number): Label[] =>
     block(
@@ -51,8 +66,16 @@ function holdBlocks({ dimension, held, butt, height }: Placed, { figure, band, s
     );
   const middle = dimension === null ? held.y : (dimension.from + dimension.to) / 2;
   const steps = Array.from({ length: 20 }, (_, i) => (i % 2 === 0 ? -1 : 1) * Math.ceil(i / 2) * 8);
-  return steps.map((step) => rows(Math.max(34, Math.min(height - 34, middle + step))));
+  const blocks = steps.map((step) => rows(Math.max(34, Math.min(height - 34, middle + step))));
+  // The horizon would run through the words; but a little aside of its dimension they still belong to it.
+  const near = blocks.slice(0, NEAR_STEPS).filter((rows) => rows.every(({ box }) => clearOf(box, frame.horizon)));
+  return [...near, ...blocks];
 }
+
+/** So many steps of 8 px, by turns up and down, leave the words beside what they measure. */
+const NEAR_STEPS = 11;
+
+const clearOf = ({ top, bottom }: Box, line: number): boolean => bottom < line - 1 || top > line + 1;
 
 /** Under the tip, on the side away from the bow. */
 function markerBlocks({ held, arrow }: Placed, { figure, band }: { figure: string; band: string }): Label[][] {
