@@ -51,6 +51,23 @@ test('a point of aim is chosen by keyboard alone: in the table, on the target, a
   }
 });
 
+test('the flight speaks of the ground only where it draws it', async ({ page, bench }) => {
+  expect(bench.notebook).not.toBe('');
+  await openHolds(page, /^Maud/);
+  const work = page.locator(WORK);
+  const note = work.locator('.flight-title .note');
+  for (const [distance, grounded] of [
+    ['20', false],
+    ['50', true],
+  ] as const) {
+    await work.locator('[data-field="aim.setFor"]').fill(distance);
+    await page.keyboard.press('Enter');
+    await expect(work.locator('.flight svg text', { hasText: /^ground$/ })).toHaveCount(grounded ? 1 : 0);
+    if (grounded) await expect(note).toContainText('Ground 130 cm under the gold');
+    else await expect(note).not.toContainText('Ground');
+  }
+});
+
 test('the target is pulled nearer with the mouse, and a row is taken by a click', async ({ page, bench }) => {
   expect(bench.notebook).not.toBe('');
   await openHolds(page, /^Ines/);

@@ -84,7 +84,7 @@ const FlightAbove = memo(function FlightAbove({ bundle, picture }: Props) {
     <Flight
       data={data}
       title="The flight over the line of sight"
-      note={`Ground ${textQuantity(goldAboveGround, 'drop', units)} under the gold, by the rule book.`}
+      ofGround={`Ground ${textQuantity(goldAboveGround, 'drop', units)} under the gold, by the rule book.`}
       sentence={flightSentence(picture, units)}
       nearest={limits.shootingDistance.min}
       farthest={Math.min(farEnd, farthestOffered(picture.basis.speed, picture.basis.drag))}

@@ -14,8 +14,8 @@ import './flight.css';
 interface Props {
   data: FlightData;
   title: string;
-  /** What else must be known to read it, after how far the heights are stretched. */
-  note: string;
+  /** What must be known of the ground, after how far the heights are stretched; said where the ground is in the picture. */
+  ofGround: string;
   /** The whole picture in a sentence, for those who hear it. */
   sentence: string;
   /** The nearest and the farthest distance that the target may be moved to. */
@@ -30,7 +30,7 @@ interface Props {
 }
 
 /** The flight over its line of sight. The target moves along it; a line of figures follows the pointer and the arrow keys. */
-export function Flight({ data, title, note, sentence, nearest, farthest, onSetFor, onHold, read, low = false }: Props) {
+export function Flight({ data, title, ofGround, sentence, nearest, farthest, onSetFor, onHold, read, low = false }: Props) {
   const units = useUnits();
   const [place, room] = useSize();
   const width = Math.max(220, Math.floor(room?.width ?? 740));
@@ -73,7 +73,7 @@ export function Flight({ data, title, note, sentence, nearest, farthest, onSetFo
   };
 
   const { window } = marks;
-  const said = `${stretch(marks.exaggeration)} ${note}`;
+  const said = marks.groundY === null ? stretch(marks.exaggeration) : `${stretch(marks.exaggeration)} ${ofGround}`;
   return (
     <div ref={place} className="flight">
       <div className="flight-title">
