@@ -23,7 +23,7 @@ export function HoldTable({ lines, chosen, onChoose, crawls }: Props) {
   // Who walks down the string holds the tip on the centre and lays no marker.
   const last = crawls ? 'crawl' : lines.some(({ row }) => row !== null && row.ground !== null) ? 'ground' : null;
   return (
-    <table className="table holds-table">
+    <table className={last === null ? 'table holds-table few' : 'table holds-table'}>
       <caption className="heard">Points of aim</caption>
       <thead>
         <tr>
