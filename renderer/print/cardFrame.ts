@@ -4,7 +4,7 @@ import { cutLines } from './cut.ts';
 import { heading, path, shortened, sizes, stroke, weights, written } from './ink.ts';
 import type { PaperHead } from './papers.ts';
 import { paragraph } from './paragraph.ts';
-import { HOLDS, SHORT_CARE } from './sheet.ts';
+import { HOLDS, HOLDS_NO_MORE, SHORT_CARE } from './sheet.ts';
 
 /** A card is held in the hand: smaller than anything on a sheet [mm]. */
 const FINE = 2.1;
@@ -16,10 +16,11 @@ interface Card {
 }
 
 /** What every card carries in a quiver: who and what it is for, and what to mind. */
-export function cardFrame({ width, height, edge }: Card, head: PaperHead, which: string): XmlNode[] {
+export function cardFrame({ width, height, edge }: Card, head: PaperHead, which: string, proven = true): XmlNode[] {
   const room = width - 2 * edge;
   const right = which === '' ? head.date : `${which}, ${head.date}`;
   const small = sizes.small - 0.2;
+  const holds = proven ? 'text' : 'strong';
   const foot = height - edge;
   return [
     ...cutLines(width, height),
@@ -33,7 +34,7 @@ export function cardFrame({ width, height, edge }: Card, head: PaperHead, which:
       2,
     ).nodes,
     stroke(path('M', edge, foot - 4.6, 'H', width - edge), weights.construction),
-    written(shortened(HOLDS, room, FINE, 'text'), edge, foot - 2.2, 'text', FINE),
+    written(shortened(proven ? HOLDS : HOLDS_NO_MORE, room, FINE, holds), edge, foot - 2.2, holds, FINE),
     written(shortened(SHORT_CARE, room, FINE, 'text'), edge, foot + 0.3, 'text', FINE),
   ];
 }

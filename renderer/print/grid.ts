@@ -22,17 +22,18 @@ interface Cards {
   readonly cards: readonly (readonly XmlNode[])[];
   /** One of each, or as many as the sheet holds. */
   readonly copies: 'one' | 'full';
+  readonly proven: boolean;
 }
 
 /** Cards at true size, side by side and one under the other, over a check line. */
 export function cardSheet(
-  { title, note, width, height, cards, copies }: Cards,
+  { title, note, width, height, cards, copies, proven }: Cards,
   head: PaperHead,
   page: Page,
   checkLine: number | null,
 ): Result<Sheet> {
   const factor = correction(checkLine);
-  const frame = frameOf(page, title, note, head);
+  const frame = frameOf(page, title, note, head, proven);
   const [wide, high] = [factor * width + GAP, factor * height + GAP];
   const top = frame.top + 4;
   const across = Math.floor((page.width - 2 * MARGIN + GAP) / wide);

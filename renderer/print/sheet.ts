@@ -12,6 +12,8 @@ export interface Sheet {
 
 /** Said on every paper that somebody may carry away. */
 export const HOLDS = 'Holds for this archer, bow, arrow and form: shoot it in before you rely on it.';
+/** Said in its place on what is not proven. */
+export const HOLDS_NO_MORE = 'Not proven for this archer, bow, arrow and form: shoot it in before you rely on it.';
 const CARE = 'The bow maker’s figures, the rules of the range and your coach come first.';
 
 export const SHORT_CARE = 'The bow’s maker, the rules of the range and your coach come first.';
@@ -55,7 +57,7 @@ interface Frame {
 }
 
 /** Head and foot of a sheet: what it is and what it rests on; what to mind, and who it is for. */
-export function frameOf(page: Page, title: string, note: string, head: PaperHead): Frame {
+export function frameOf(page: Page, title: string, note: string, head: PaperHead, proven = true): Frame {
   const wide = page.width - 2 * MARGIN;
   const under = paragraph(note, { x: MARGIN, top: MARGIN + 7.6, width: wide }, sizes.text, 'note', 3);
   const bottom = page.height - MARGIN - BLOCK - 11;
@@ -63,7 +65,7 @@ export function frameOf(page: Page, title: string, note: string, head: PaperHead
     nodes: [
       heading(shortened(title, wide, sizes.title, 'name'), MARGIN, MARGIN + 4.6, sizes.title),
       ...under.nodes,
-      written(HOLDS, MARGIN, bottom + 4, 'strong', sizes.text),
+      written(proven ? HOLDS : HOLDS_NO_MORE, MARGIN, bottom + 4, 'strong', sizes.text),
       written(CARE, MARGIN, bottom + 8.1, 'text', sizes.text),
       ...titleBlock(head, page),
     ],

@@ -157,6 +157,7 @@ describe('The sheet of strips', () => {
       }
       const words = textsOf(sheet);
       expect(words.includes('Sight strip, not proven')).toBe(!proven);
+      expect(words.some((text) => text.startsWith('Holds for'))).toBe(proven);
       expect(words.includes('Not proven: shoot each in before you rely on it.')).toBe(!proven);
     }
   });
@@ -229,6 +230,13 @@ describe('The cards', () => {
     const rows = Array.from({ length: 5 }, () => card.rows).flat();
     const made = drawn(rangeCardSheet({ ...card, rows, proven: false }, head, pages.A4, { without: [], copies: 'one' }, null));
     expect(textsOf(made)).toEqual(expect.arrayContaining([1, 2, 3].map((i) => `not proven, ${i} of 3, 26 November 2026`)));
+    expect(textsOf(made).join(' ')).not.toContain('Holds for');
+  });
+
+  it('say of every point of aim which way from the centre it lies', () => {
+    const words = textsOf(drawn(sheets.points()));
+    expect(words.filter((text) => text === 'the centre')).toHaveLength(3);
+    expect(words.filter((text) => text === 'on the centre')).toHaveLength(1);
   });
 
   it('leave out the columns that nobody wants, and never the distance', () => {

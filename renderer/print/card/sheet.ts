@@ -37,7 +37,7 @@ export function rangeCardSheet(
   const { size, columns, cards, tooWide } = cardLayout(paper);
   if (tooWide) return refuse('too-wide', 'These columns are wider than a card. Leave one out.');
   const drawn = cards.map((blocks, i) => [
-    ...cardFrame(card, head, whichOf(paper, i, cards.length)),
+    ...cardFrame(card, head, whichOf(paper, i, cards.length), paper.proven),
     ...blocks.flatMap(({ x, rows }) =>
       drawTable(
         {
@@ -59,6 +59,7 @@ export function rangeCardSheet(
       ...card,
       cards: drawn,
       copies: options.copies,
+      proven: paper.proven,
     },
     head,
     page,

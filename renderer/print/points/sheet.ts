@@ -1,5 +1,6 @@
 import { refuse, type Result } from '../../../core/model/problem.ts';
 import { xml, type XmlNode } from '../../export/xml.ts';
+import { textWidth } from '../../plots/textWidth.ts';
 import { cardFrame } from '../cardFrame.ts';
 import { cardSheet } from '../grid.ts';
 import { path, shortened, sizes, stroke, weights, written } from '../ink.ts';
@@ -28,17 +29,25 @@ const ABOVE = 1.3;
 const MIDDLE = 32;
 const WORDS = 46;
 
+const HELD = 3.4;
+/** Said after "86 cm below". */
+const OF = 'the centre';
+
 function drawRow(row: PointRow, paper: PointPaper, options: PointOptions, high: number): XmlNode[] {
   const { width, edge } = card;
   const x = options.pictures ? WORDS : 22;
   const room = width - edge - x;
+  const wide = textWidth(row.hold, HELD, 'strong') + 1;
   const ground = options.ground && row.ground !== null ? row.ground : null;
   const base = high / 2 + (ground === null ? 1.1 : -0.4);
   // What is not known of speed and drag lets it lie so: no interval of 95 %.
   const beside = row.band === '' ? '' : `anywhere from ${row.band}`;
   return [
     written(row.label, edge, high / 2 + 1.5, 'strong', 4.4),
-    written(row.hold, x, base - 1.1, 'strong', 3.4),
+    written(row.hold, x, base - 1.1, 'strong', HELD),
+    ...(row.side === 'on' || wide + textWidth(OF, sizes.small, 'text') > room
+      ? []
+      : [written(OF, x + wide, base - 1.1, 'text', sizes.small)]),
     written(shortened(beside, room, sizes.small, 'note'), x, base + 2.2, 'note', sizes.small),
     ...(ground === null ? [] : [written(shortened(ground, room, sizes.small, 'text'), x, base + 5.4, 'text', sizes.small)]),
     ...(options.pictures
@@ -73,5 +82,10 @@ export function pointCardSheet(
       .slice(i * each, (i + 1) * each)
       .map((row, place) => xml('g', { transform: `translate(0 ${HEAD + place * high})` }, drawRow(row, paper, options, high))),
   ]);
-  return cardSheet({ title: paper.title, note: paper.note, ...card, cards, copies: options.copies }, head, page, checkLine);
+  return cardSheet(
+    { title: paper.title, note: paper.note, ...card, cards, copies: options.copies, proven: true },
+    head,
+    page,
+    checkLine,
+  );
 }

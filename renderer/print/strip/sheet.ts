@@ -109,7 +109,7 @@ export function stripSheet(
   const chosen = widthsFor(paper.proven).filter(({ width }) => options.widths.includes(width));
   if (chosen.length === 0) return refuse('no-strip', 'Choose at least one width of strip.');
   const title = titleOf(paper);
-  const frame = frameOf(page, title, paper.note, head);
+  const frame = frameOf(page, title, paper.note, head, paper.proven);
   const strips = chosen.map((place) => stripMarks(placed, place, factor));
   const height = strips[0]?.height ?? 0;
   const top = frame.top + 5;
