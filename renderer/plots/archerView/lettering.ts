@@ -75,7 +75,7 @@ function holdBlocks({ dimension, held, butt, height, frame }: Placed, { figure, 
 /** So many steps of 8 px, by turns up and down, leave the words beside what they measure. */
 const NEAR_STEPS = 11;
 
-const clearOf = ({ top, bottom }: Box, line: number): boolean => bottom < line - 1 || top > line + 1;
+const clearOf = ({ top, bottom }: Box, line: number): boolean => bottom < line - 3 || top > line + 3;
 
 /** Under the tip, on the side away from the bow. */
 function markerBlocks({ held, arrow }: Placed, { figure, band }: { figure: string; band: string }): Label[][] {
