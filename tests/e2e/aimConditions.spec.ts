@@ -115,7 +115,9 @@ test('hill, wind and a wrong distance are chosen by keyboard alone, and what can
   await page.keyboard.press('9');
   await expect(headline(page)).toHaveText(new RegExp(`high and ${drifted}.cm right, `));
   await expect(
-    work.getByText(/^To strike the middle of a face at 50 m: set the sight for [\d.]+ m and hold \d+ cm left\.$/),
+    work.getByText(
+      /^To strike the middle of a face at 50 m: set the sight for [\d.]+ m \(reads [\d.]+\) and hold \d+ cm left\.$/,
+    ),
   ).toBeVisible();
 
   await work.getByRole('slider', { name: 'sight set for, by slider' }).focus();

@@ -58,6 +58,69 @@ test('speeds along the flight are entered by keyboard alone, and the one that ca
   await expect(page.locator('[data-field="settings.arrowSpeed"]')).toHaveValue('179 ft/s');
 });
 
+test('a fresh bench asks on Aim for all that makes a flight, and the flight comes up by keyboard alone', async ({
+  page,
+  bench,
+}) => {
+  expect(bench.notebook).not.toBe('');
+  await page.getByLabel('arrow length').fill('30 in');
+  await page.keyboard.press('Tab');
+  await page.getByRole('button', { name: 'Go on to the bow' }).click();
+  await page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name: 'Aim', exact: true }).click();
+  const title = page.getByRole('heading', { level: 1 });
+  await expect(title).toHaveText('No flight yet: the arrow’s weight and a speed are missing');
+  const findings = page.getByRole('complementary', { name: 'Findings' });
+  await expect(findings.getByText('No sight mark yet')).toHaveCount(0);
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme });
+    expect(await barriers(page, WORK), colorScheme).toEqual([]);
+  }
+  await findings
+    .getByRole('listitem')
+    .filter({ hasText: 'How far an arrow could fly' })
+    .getByRole('button', { name: 'Enter', exact: true })
+    .click();
+  await expect(page.locator('[data-field="settings.arrowSpeed"]')).toBeFocused();
+  await page.keyboard.press('Shift+Tab');
+  // In reading order: the arrow, the chronograph that is not there, and what stands in for it.
+  for (const figure of ['352', '', '38 lb']) {
+    await page.keyboard.type(figure);
+    await page.keyboard.press('Tab');
+  }
+  await expect(title).toHaveText('No flight yet: a speed is missing');
+  await page.keyboard.type('27 in');
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('navigation', { name: 'Parts of Aim' })).toBeVisible();
+  const mark = findings.getByRole('listitem').filter({ hasText: 'No sight mark yet' });
+  await mark.getByRole('button', { name: 'Enter', exact: true }).click();
+  await expect(page.locator('[data-field="marks.next.distance"]')).toBeFocused();
+});
+
+test('a measured speed is carried over when the brace height is altered, and measured again by the same figure', async ({
+  page,
+  bench,
+}) => {
+  expect(bench.notebook).not.toBe('');
+  await openFlight(page);
+  await expect(page.locator('div.head')).toContainText('a measured speed of 179 ft/s');
+  await page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name: 'Bow', exact: true }).click();
+  await page.locator('[data-field="settings.braceHeight"]').fill('8 1/2 in');
+  await page.keyboard.press('Enter');
+  const caution = page
+    .getByRole('complementary', { name: 'Findings' })
+    .getByRole('listitem')
+    .filter({ hasText: 'Speed measured at another brace height' });
+  await expect(caution).toContainText(/179 ft\/s, measured with a brace height of 7.*; about 17\d with a brace height of 8/);
+  await page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name: 'Aim', exact: true }).click();
+  await expect(page.locator('div.head')).toContainText(/carried over from 179 ft\/s measured with a brace height of 7/);
+  const speed = page.locator('[data-field="settings.arrowSpeed"]');
+  await speed.focus();
+  await page.keyboard.type('179');
+  await page.keyboard.press('Enter');
+  await expect(caution).toHaveCount(0);
+  await expect(page.locator('div.head')).toContainText('a measured speed of 179 ft/s');
+});
+
 test('the air changes the flight, and a pressure that the height cannot have is told at its field', async ({ page, bench }) => {
   expect(bench.notebook).not.toBe('');
   await openFlight(page);

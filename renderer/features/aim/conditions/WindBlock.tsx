@@ -89,7 +89,7 @@ export function WindBlock({ bundle, given, later }: { bundle: Bundle; given: Giv
   function pinText(by: number, way: 'left' | 'right'): Pick<Fact, 'value' | 'band'> {
     const { sightUnit } = setup.settings;
     if (sightUnit === null) return { value: `${textQuantity(by, 'setting', units)} ${way}` };
-    return { value: `${readWords(by / sightUnit, sightUnit)} ${way}`, band: 'in numbers of the scale' };
+    return { value: `${readWords(by / sightUnit, sightUnit)} ${way}`, band: 'on the scale' };
   }
 
   function facts({ drift, up, time, lagRule, allow: { hold } }: Blown, { sightRadius, distance }: Given): readonly Fact[] {

@@ -1,9 +1,7 @@
 import { useState } from 'react';
 import { diameterOf, eyeHeightOf, type FlightBasis } from '../../../../core/aim/index.ts';
-import { carriedSentence } from '../../../../core/bow/index.ts';
 import type { Bundle } from '../../../../core/model/bundle.ts';
-import { Figure, Mark } from '../../../design/index.ts';
-import { useUnits } from '../../../state/useBench.ts';
+import { Figure } from '../../../design/index.ts';
 import { useEdits } from '../../../state/useEdits.ts';
 import { chooseInAim } from '../store.ts';
 import { AirFields } from './AirFields.tsx';
@@ -20,9 +18,7 @@ interface Props {
 /** What the flight rests on, under the flight: each figure can be changed here. */
 export function Given({ bundle, setFor, basis }: Props) {
   const edit = useEdits();
-  const units = useUnits();
   const { setup, arrowSet } = bundle;
-  const carried = basis === null ? null : carriedSentence(basis.speed, units);
   // Once asked for, the field stays while it is being filled in.
   const [asksDiameter] = useState(arrowSet.diameter === null);
   // A speed that the bow's own figures give stands in pencil until one is measured.
@@ -45,7 +41,7 @@ export function Given({ bundle, setFor, basis }: Props) {
           name="measured arrow speed"
           value={setup.settings.arrowSpeed}
           assumed={estimated}
-          again={carried !== null}
+          again={basis?.speed.from === 'carried'}
           onKeep={(arrowSpeed) => edit.settings('Arrow speed', { arrowSpeed })}
           field="settings.arrowSpeed"
         />
@@ -68,11 +64,6 @@ export function Given({ bundle, setFor, basis }: Props) {
           />
         )}
       </div>
-      {carried !== null && (
-        <p className="note caution-text">
-          <Mark level="caution" /> {carried}
-        </p>
-      )}
       {basis !== null && <AirFields setupId={setup.id} basis={basis} />}
     </>
   );
