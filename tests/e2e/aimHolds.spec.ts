@@ -76,11 +76,16 @@ test('the target is pulled nearer with the mouse, and a row is taken by a click'
   await target.scrollIntoViewIfNeeded();
   const box = await work.locator('.archer-target .hit').first().boundingBox();
   if (box === null) throw new Error('the target was expected on the page');
+  const begun = Number(await target.getAttribute('aria-valuenow'));
   await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
   await page.mouse.down();
   await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2 + 60, { steps: 5 });
   await page.mouse.up();
-  await expect.poll(async () => Number(await target.getAttribute('aria-valuenow'))).toBeLessThan(30);
+  // By similar triangles: a butt is 1.24 m wide, the eye 1.6 m up, and the ground 60 px lower is so much nearer.
+  const underHorizon = (1.6 / 1.24) * box.width;
+  const nearer = Math.round((begun * underHorizon) / (underHorizon + 60));
+  expect(nearer).toBeLessThan(begun - 10);
+  await expect.poll(async () => Number(await target.getAttribute('aria-valuenow'))).toBe(nearer);
   await work.getByRole('row', { name: /^50 m/ }).getByRole('cell').first().click();
   await expect(work.getByText(/^That is under the ground at the target: lay a marker [\d.]+ m out/)).toBeVisible();
 
