@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { launchSlope, marksPicture } from '../../core/aim/index.ts';
+import { launchSlope, marksPicture, seeded, strip } from '../../core/aim/index.ts';
 import { exampleNow } from '../../core/model/example.ts';
 import { defaultPreferences } from '../../core/model/preferences.ts';
 import type { BenchRecord, Settings } from '../../core/model/index.ts';
 import { textQuantity } from '../../core/units/index.ts';
-import { marksView, spanDistances } from '../../renderer/features/aim/marks/derive.ts';
+import { marksView, spanDistances, withStrip } from '../../renderer/features/aim/marks/derive.ts';
 import {
   addMark,
   correctMark,
@@ -16,7 +16,19 @@ import {
 import { bundle, mark, read, set, units, viewOf, yards } from './marksShot.ts';
 import { typedAgain } from '../../renderer/features/aim/marks/store.ts';
 import { lineData } from '../../renderer/features/aim/marks/plots.ts';
-import { changeText, fixedOf, marksHead, nextText, tableNote, verdictText } from '../../renderer/features/aim/marks/words.ts';
+import { rangeCard } from '../../renderer/features/aim/marks/rangeCard.ts';
+import { stripPaper } from '../../renderer/features/aim/marks/stripPaper.ts';
+import {
+  changeText,
+  expectedText,
+  fixedOf,
+  halfText,
+  lineNote,
+  marksHead,
+  nextText,
+  tableNote,
+  verdictText,
+} from '../../renderer/features/aim/marks/words.ts';
 import type { Bench } from '../../renderer/state/bench.ts';
 import { bundleOf, sightMarksOf } from '../../renderer/state/selectors.ts';
 
@@ -94,12 +106,21 @@ describe('The table of marks', () => {
 
 describe('The words of the marks', () => {
   it('say how far the sight is fixed, how well, and what to shoot next', () => {
+    const view = viewOf([mark(18), mark(30)]);
+    expect(nextText(view, units)).toMatch(/^Shoot 70 m next: the worst, ± .* mm there, comes down to ± .* mm\.$/);
+    expect(marksHead(view, units).note).toMatch(/95 %: shoot one more mark there before you print it\.$/);
+  });
+
+  // At least a quarter narrower, or nobody's end is better spent: from memory.
+  it('rest their advice once one more mark would tell little', () => {
     const view = viewOf([mark(18), mark(30), mark(50)]);
     const fixed = fixedOf(view);
     expect(fixed).not.toBeNull();
     expect(marksHead(view, units).title).toMatch(/^Three marks fix the sight to \d\.?\d? mm (out to|from 1\d m to) [567]0 m$/);
-    expect(marksHead(view, units).note).toMatch(/^At 70 m.* it is ± \d+\.?\d? mm, or \d+ cm on the face/);
-    expect(nextText(view, units)).toMatch(/^Shoot 70 m next: the worst, ± .* mm there, comes down to ± .* mm\.$/);
+    expect(marksHead(view, units).note).toMatch(/^At 70 m.* it is ± \d+\.?\d? mm, or \d+ cm on the face. 95 %\.$/);
+    expect([view.next, nextText(view, units)]).toEqual([null, null]);
+    const asked = viewOf([mark(18), mark(30)]).next;
+    expect(asked?.worstThen).toBeLessThanOrEqual(0.75 * (asked?.worstNow ?? 0));
   });
 
   it('say that one mark leaves the rest to the figures', () => {
@@ -125,7 +146,57 @@ describe('The words of the marks', () => {
   });
 
   it('name none of two that do not go together', () => {
-    expect(marksHead(viewOf([mark(18), mark(50, read(50) + 12)]), units).title).toBe('The two marks do not go together');
+    const head = marksHead(viewOf([mark(18), mark(50, read(50) + 12)]), units);
+    expect(head.title).toBe('The two marks do not go together');
+    expect(head.note).toMatch(/^Neither can be blamed by itself/);
+  });
+
+  it('say first of all that the marks go together on another scale', () => {
+    const of = set({ arrowSpeed: 55, sightRadius: 0.85 });
+    const view = viewOf([mark(18, read(18) / 10, of), mark(50, read(50) / 10, of)], of);
+    expect(view.otherScale?.unit).toBe(0.01);
+    expect(marksHead(view, units).note).toMatch(/^Read with 10 mm a unit they go together/);
+  });
+
+  it('say nothing but the brace height while that must be mended first', () => {
+    const view = viewOf([mark(18), mark(30)]);
+    expect(marksHead(view, units, true)).toEqual({
+      title: marksHead(view, units).title,
+      note: 'Brace height first: mending it moves every mark.',
+    });
+  });
+
+  it('say that the pin does not go there, and send nobody there', () => {
+    const short = set({ ...bundle.setup.settings, sightHighest: 104 });
+    const view = viewOf([mark(18, read(18), short), mark(22, read(22), short)], short);
+    const off = view.rows.filter((row) => verdictText(row).includes('off the bar')).map(({ distance }) => distance);
+    expect(off).toContain(70);
+    expect(view.rows.filter(({ bar }) => bar === 'off').every(({ reading }) => (reading?.value ?? 0) > 104)).toBe(true);
+    expect(viewOf([mark(18), mark(22)]).next?.distance).toBe(70);
+    expect(view.next?.distance ?? 0).toBeLessThan(70);
+    expect(marksHead(view, units).title).not.toContain('70 m');
+    // Numbers that grow upward come down to nought with the distance.
+    const up = set({ ...bundle.setup.settings, sightGrows: 'up' });
+    const below = viewOf([mark(18, 100 - read(18), up), mark(30, 100 - read(30), up)], up);
+    expect(below.rows.filter(({ bar }) => bar === 'below 0').map(verdictText)).toContain('below 0: off the bar?');
+    expect(tableNote(below)).toContain('Whether the pin goes below 0');
+  });
+
+  it('are in the numbers of the scale where settings are shown in inches', () => {
+    const inches = { ...units, setting: 'in' } as const;
+    const view = viewOf([mark(18), mark(30)], bundle, inches);
+    expect(marksHead(view, inches).title).toMatch(/ \d\.\d on the scale /);
+    expect(nextText(view, inches)).toMatch(/± \d+\.\d on the scale there/);
+    expect(lineData(view, inches)?.unit).toBe('on the scale');
+    expect(lineData(view, inches)?.line).toEqual(lineData(view, units)?.line);
+  });
+
+  it('tell what the mark that is typed should read', () => {
+    const view = viewOf([mark(18), mark(50)]);
+    const row = view.rows.find(({ distance }) => distance === 60)?.reading;
+    const [value, half] = [row?.value ?? NaN, ((row?.high ?? NaN) - (row?.low ?? NaN)) / 2];
+    expect(expectedText(view, 60)).toBe(`${value.toFixed(1)} ± ${half.toFixed(1)}`);
+    expect(expectedText(viewOf([]), 60)).toBeNull();
   });
 
   it('say that no mark is proven any more, and what changed', () => {
@@ -167,6 +238,47 @@ describe('The known marks off the fitted line', () => {
   });
 });
 
+describe('The line where a mark does not fit', () => {
+  it('is that of the others, and the mark lies off it', () => {
+    const view = viewOf([mark(18), mark(30), mark(40, read(40) + 12), mark(50), mark(60)]);
+    const data = lineData(view, units);
+    const half = (at: number) =>
+      data?.line.reduce((a, b) => (Math.abs(b.distance - at) < Math.abs(a.distance - at) ? b : a)).half;
+    expect(data?.known).toHaveLength(5);
+    for (const { distance, off, fits } of data?.known ?? []) {
+      expect(fits).toBe(distance !== 40);
+      if (fits) expect(Math.abs(off)).toBeLessThan(half(distance) ?? 0);
+      else expect(off).toBeGreaterThan(4 * (half(distance) ?? NaN));
+    }
+    expect(lineNote(view, units)).toContain('of the others');
+    expect(lineNote(viewOf([mark(18), mark(50)]), units)).not.toContain('of the others');
+  });
+});
+
+describe('The intervals of the worker', () => {
+  const view = viewOf([mark(18), mark(50), mark(54.864)]);
+  const told = view.picture.fit?.ok === true ? strip(view.picture.fit.value, 10, 70, 1, 400, seeded(3)) : null;
+  const rows = told?.ok === true ? told.value : [];
+  const finer = withStrip(view, rows);
+
+  it('stand in table, headline and papers alike once they are there', () => {
+    expect(rows).toHaveLength(61);
+    const paper = stripPaper(finer, rows, units);
+    const card = rangeCard(finer, { from: 10, to: 70, step: 10 }, units);
+    if (!paper.ok || !card.ok) throw new Error('no paper');
+    for (const { distance, reading } of finer.rows) {
+      const onPaper = paper.value.rows.find((row) => Math.abs(row.distance - distance) < 0.005);
+      expect(onPaper?.reading).toEqual(reading);
+      const onCard = card.value.rows[Math.round(distance / 10) - 1];
+      if (distance % 10 === 0) expect(onCard?.[2]).toBe(halfText(reading ?? { value: 0, low: 0, high: 0 }, view.picture.scale));
+    }
+    expect(finer.rows.map(({ mark: one }) => one?.id)).toEqual(view.rows.map(({ mark: one }) => one?.id));
+    const half = (of: typeof view) => of.rows.map(({ reading }) => ((reading?.high ?? 0) - (reading?.low ?? 0)) / 2);
+    half(finer).forEach((one, i) => expect(one / (half(view)[i] ?? NaN)).toBeCloseTo(1, 0));
+    expect(half(finer)).not.toEqual(half(view));
+  });
+});
+
 /** A bench in memory that keeps what a Change writes. */
 function benchWith(records: readonly BenchRecord[]) {
   const kept = new Map(records.map((record) => [record.id, record]));
@@ -202,9 +314,13 @@ describe('A mark that is typed', () => {
     const { bench, labels, marks } = benchWith(records);
     await addMark(bench, setup.id, 18, 37.5);
     await addMark(bench, setup.id, 50, 85);
-    expect(labels).toEqual(['Mark for 18 m: 37.5', 'Mark for 50 m: 85']);
+    await addMark(bench, setup.id, 18.288, 38, '20 yd');
+    await addMark(bench, setup.id, 40, 70, '40');
+    expect(labels).toEqual(['Mark for 18 m: 37.5', 'Mark for 50 m: 85', 'Mark for 20 yd: 38', 'Mark for 40 m: 70']);
     expect(marks().map(({ distance, reading, shots, leftOut }) => [distance, reading, shots, leftOut])).toEqual([
       [18, 37.5, null, null],
+      [18.288, 38, null, null],
+      [40, 70, null, null],
       [50, 85, null, null],
     ]);
     expect(marks()[0]?.context.settings).toEqual(setup.settings);

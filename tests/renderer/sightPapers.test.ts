@@ -18,6 +18,9 @@ describe('The strip on paper', () => {
     expect(weak).toContain(90);
     expect(weak).not.toContain(30);
     expect(paper.value.note).toContain('From three marks shot in');
+    expect(paper.value.note).not.toContain('is advised');
+    const two = stripPaper(viewOf([mark(18), mark(30)]), rows.ok ? rows.value : [], units);
+    expect(two.ok && two.value.note).toContain('One mark more, at 70 m, is advised.');
     expect(stripPaper(viewOf([]), [], units)).toMatchObject({ ok: false, problem: { code: 'no-marks' } });
   });
 });

@@ -1,9 +1,5 @@
-import type { SightScale } from '../../../../core/aim/index.ts';
 import type { Problem } from '../../../../core/model/problem.ts';
-import { textQuantity } from '../../../../core/units/index.ts';
 import { Mark } from '../../../design/index.ts';
-import { useUnits } from '../../../state/useBench.ts';
-import { useEdits } from '../../../state/useEdits.ts';
 import { GoLink } from '../GoLink.tsx';
 import type { MarksView } from './derive.ts';
 
@@ -18,13 +14,13 @@ const fields: Readonly<Record<string, string>> = {
 
 /** What must be known of the marks, where they are typed: why they are refused, what does not fit, and what would put it right. */
 export function MarkNotes({ view }: { view: MarksView }) {
-  const { fit, scale } = view.picture;
+  const { fit } = view.picture;
   if (fit === null) return null;
   // A mark that does not fit is why they miss one another: it is said once.
   const all: readonly Problem[] = fit.ok ? fit.value.notes : [fit.problem];
   const notes = all.filter(({ code }) => code !== 'wider' || !all.some((other) => other.code === 'does-not-fit'));
   const isQuiet = (code: string) => fit.ok && (quiet.has(code) || (code === 'wider' && fit.value.wider < PLAIN));
-  if (notes.length === 0 && view.otherScale === null) return null;
+  if (notes.length === 0) return null;
   return (
     <div className="marks-notes" role="status">
       {notes.map(({ code, sentence, field }) => (
@@ -44,7 +40,6 @@ export function MarkNotes({ view }: { view: MarksView }) {
           )}
         </p>
       ))}
-      {view.otherScale !== null && <OtherScale given={scale} other={view.otherScale} />}
     </div>
   );
 }
@@ -54,30 +49,3 @@ const PLAIN = 2.5;
 
 /** Good to know, and nothing to see to. */
 const quiet: ReadonlySet<string> = new Set(['one-mark', 'one-distance', 'turning']);
-
-function OtherScale({ given, other }: { given: SightScale; other: SightScale }) {
-  const units = useUnits();
-  const edit = useEdits();
-  const unit = other.unit === given.unit ? null : textQuantity(other.unit, 'setting', units);
-  const grows = other.grows === given.grows ? null : other.grows === 'down' ? 'downward' : 'upward';
-  const how = [unit === null ? null : `with ${unit} a unit`, grows === null ? null : `with numbers that grow ${grows}`]
-    .filter((part) => part !== null)
-    .join(' and ');
-  return (
-    <p className="note">
-      Read {how} they go together.{' '}
-      <button
-        type="button"
-        className="link"
-        onClick={() =>
-          void edit.settings('The sight’s scale', {
-            ...(unit === null ? {} : { sightUnit: other.unit }),
-            ...(grows === null ? {} : { sightGrows: other.grows }),
-          })
-        }
-      >
-        Take the scale so
-      </button>
-    </p>
-  );
-}

@@ -5,7 +5,7 @@ import type { UnitChoice } from '../../../../core/model/preferences.ts';
 import { factorOf, showQuantity, unitOf } from '../../../../core/units/index.ts';
 import { useBenchApi, useUnits } from '../../../state/useBench.ts';
 import type { MarkRow, MarksView } from './derive.ts';
-import { correctMark, shotInAgain } from './edits.ts';
+import { correctMark, putMarkAway, shotInAgain } from './edits.ts';
 import { MarkCell } from './MarkCell.tsx';
 import { MarkDetails } from './MarkDetails.tsx';
 import { NextMark } from './NextMark.tsx';
@@ -33,7 +33,7 @@ export function MarksTable({ bundle, view }: { bundle: Bundle; view: MarksView }
           </tr>
         </thead>
         <tbody>
-          <NextMark setupId={bundle.setup.id} first={rows.length === 0} />
+          <NextMark setupId={bundle.setup.id} view={view} />
           {rows.map((row, i) => (
             <Row
               key={row.mark?.id ?? `${row.distance}`}
@@ -65,9 +65,10 @@ interface RowProps {
 function Row({ row, again, view: { picture }, onDetails }: RowProps) {
   const units = useUnits();
   const bench = useBenchApi();
-  const { distance, reading, weak, onFace, mark, judged } = row;
+  const { distance, reading, bar, weak, onFace, mark, judged } = row;
   const far = farText(distance, units);
   const known = mark !== null && mark.leftOut === null;
+  const off = mark === null && bar !== 'on';
   const wrong = judged !== null && ['does not fit', 'one of these'].includes(judged.verdict) && known;
   const classes = [known ? 'answer' : '', weak ? 'marks-weak' : '', mark !== null && !known ? 'marks-out' : ''];
   return (
@@ -83,6 +84,7 @@ function Row({ row, again, view: { picture }, onDetails }: RowProps) {
             value={mark.distance}
             required
             onKeep={(value) => value !== null && correctMark(bench, mark, 'Distance', { distance: value })}
+            onTakeOut={() => putMarkAway(bench, mark, true)}
           />
         )}
       </th>
@@ -95,6 +97,7 @@ function Row({ row, again, view: { picture }, onDetails }: RowProps) {
             value={mark.reading}
             required
             onKeep={(value) => value !== null && shotInAgain(bench, mark, value)}
+            onTakeOut={() => putMarkAway(bench, mark, true)}
           />
         )}
       </td>
@@ -104,10 +107,10 @@ function Row({ row, again, view: { picture }, onDetails }: RowProps) {
         <>
           <td>{readText(reading.value, picture.scale)}</td>
           <td className="marks-half">{halfText(reading, picture.scale)}</td>
-          <td className="marks-half">{onFace === null ? '' : faceText(onFace, units)}</td>
+          <td className="marks-half">{onFace === null ? '' : `± ${faceText(onFace, units)}`}</td>
         </>
       )}
-      <td className={wrong ? 'marks-verdict caution-text' : 'marks-verdict'}>{verdictText(row)}</td>
+      <td className={wrong || off ? 'marks-verdict caution-text' : 'marks-verdict'}>{verdictText(row)}</td>
       <td className="marks-more">
         {mark !== null && (
           <button type="button" className="link" aria-haspopup="dialog" onClick={() => onDetails(mark.id)}>

@@ -1,21 +1,41 @@
 import { useId, useRef, useState, type FocusEvent, type KeyboardEvent } from 'react';
 import type { Id } from '../../../../core/model/common.ts';
+import type { UnitChoice } from '../../../../core/model/preferences.ts';
 import { readMeasure } from '../../../../core/units/index.ts';
 import { useBenchApi, useUnits } from '../../../state/useBench.ts';
 import { addMark } from './edits.ts';
+import type { MarksView } from './derive.ts';
+import { goRow } from './goRow.ts';
 import { setDesk, typedAgain, useDesk } from './store.ts';
+import { expectedText } from './words.ts';
 
 interface Wrong {
   readonly field: 'distance' | 'reading';
   readonly sentence: string;
 }
 
+/** What Enter waits for; and once a distance stands there what the sight should read. */
+function howText(view: MarksView, typed: string, asks: Wrong['field'] | null, units: UnitChoice): string {
+  if (asks === 'distance') return 'And for which distance?';
+  if (asks === 'reading') return `And what does the sight read there?${expected(view, typed, units)}`;
+  return `Enter keeps the two.${expected(view, typed, units)}`;
+}
+
+function expected(view: MarksView, typed: string, units: UnitChoice): string {
+  const read = readMeasure('shootingDistance', typed, units);
+  const text = read.ok && read.value !== null ? expectedText(view, read.value) : null;
+  return text === null ? '' : ` Expected: ${text}.`;
+}
+
 /** Where the next mark is typed: a distance and what the sight reads there. Enter or Tab keeps the two; what cannot be kept stays. */
-export function NextMark({ setupId, first }: { setupId: Id; first: boolean }) {
+export function NextMark({ setupId, view }: { setupId: Id; view: MarksView }) {
   const bench = useBenchApi();
   const units = useUnits();
   const desk = useDesk(setupId);
   const [wrong, setWrong] = useState<Wrong | null>(null);
+  /** What is asked for after Enter with one half typed. */
+  const [asks, setAsks] = useState<Wrong['field'] | null>(null);
+  const first = view.rows.length === 0;
   const distanceField = useRef<HTMLInputElement>(null);
   const readingField = useRef<HTMLInputElement>(null);
   const id = useId();
@@ -36,7 +56,7 @@ export function NextMark({ setupId, first }: { setupId: Id; first: boolean }) {
     if (distance == null || reading == null) return false;
     setWrong(null);
     setDesk(setupId, { distance: '', reading: '' });
-    void addMark(bench, setupId, distance, reading).then((kept) => {
+    void addMark(bench, setupId, distance, reading, desk.distance).then((kept) => {
       if (!kept) setDesk(setupId, typedAgain(desk));
     });
     return true;
@@ -52,7 +72,12 @@ export function NextMark({ setupId, first }: { setupId: Id; first: boolean }) {
     const typed = desk.distance.trim() !== '' && desk.reading.trim() !== '';
     if (event.key === 'Enter' && !typed) {
       event.preventDefault();
-      (desk.distance.trim() === '' ? distanceField : readingField).current?.focus();
+      const blank = desk.distance.trim() === '' ? 'distance' : 'reading';
+      setAsks(desk.distance.trim() === desk.reading.trim() ? null : blank);
+      (blank === 'distance' ? distanceField : readingField).current?.focus();
+    } else if (event.key === 'ArrowDown') {
+      event.preventDefault();
+      goRow(event.currentTarget, 1);
     } else if ((event.key === 'Enter' || (event.key === 'Tab' && !event.shiftKey && field === 'reading')) && typed) {
       event.preventDefault();
       if (keep()) distanceField.current?.focus();
@@ -77,6 +102,7 @@ export function NextMark({ setupId, first }: { setupId: Id; first: boolean }) {
       aria-describedby={wrong?.field === field ? `${id}-wrong` : undefined}
       onChange={(event) => {
         setWrong(null);
+        setAsks(null);
         setDesk(setupId, { [field]: event.currentTarget.value });
       }}
       onKeyDown={(event) => onKeyDown(event, field)}
@@ -91,7 +117,7 @@ export function NextMark({ setupId, first }: { setupId: Id; first: boolean }) {
         </td>
         <td>{input('reading', 'What the sight reads there', first ? 'e.g. 38.5' : 'reading')}</td>
         <td colSpan={6} className="marks-how">
-          {wrong === null && 'Enter keeps the two.'}
+          <span role="status">{wrong === null && howText(view, desk.distance, asks, units)}</span>
         </td>
       </tr>
       {wrong !== null && (

@@ -5,16 +5,13 @@ import { SightStrip } from '../../../plots/sightStrip/SightStrip.tsx';
 import { useUnits } from '../../../state/useBench.ts';
 import type { MarksView } from './derive.ts';
 import { stripData } from './plots.ts';
-import { stripSpan, useStrip } from './useStrip.ts';
+import { firstRows, stripSpan } from './useStrip.ts';
 import { stripSentence, stripTable } from './stripWords.ts';
 
 /** The sight's strip as it would lie on the bar, and each interval beside it. */
 export function StripBeside({ view }: { view: MarksView }) {
   const units = useUnits();
-  const rows = useStrip(
-    view,
-    useMemo(() => stripSpan(view, units), [view, units]),
-  );
+  const rows = useMemo(() => view.strip ?? firstRows(view.picture, stripSpan(view, units)), [view, units]);
   const fit = view.picture.fit?.ok === true ? view.picture.fit.value : null;
   const data = useMemo(() => (fit === null ? null : stripData(view, fit, rows, units)), [view, fit, rows, units]);
   const marks = useMemo(() => (data === null ? null : sightStripMarks(data)), [data]);

@@ -9,6 +9,7 @@ import { keepFocus } from '../../frame/keepFocus.ts';
 import type { MarksView } from './derive.ts';
 import { marksHold, putMarkAway, shotInAgain } from './edits.ts';
 import { MarkCell } from './MarkCell.tsx';
+import { readingsOf } from './readings.ts';
 import { changeText, farText, readText } from './words.ts';
 
 /** Marks that hold no more: what is otherwise since, how far each may have moved, and where the new reading is typed. */
@@ -20,6 +21,12 @@ export function Unproven({ view }: { view: MarksView }) {
   if (first === undefined) return null;
   const marks = unproven.map(({ mark }) => mark);
   const one = unproven.length === 1;
+  const fromMoved = view.picture.from === 'moved';
+  /** One figure for a distance: where others hold, theirs is better known than an old one moved. */
+  const tryText = (distance: number, moved: number | null): string => {
+    const reading = fromMoved ? moved : (readingsOf(view, [distance])[0]?.value ?? null);
+    return reading === null ? '–' : readText(reading, view.picture.scale);
+  };
   return (
     <section className="marks-unproven">
       <h2 className="plate">
@@ -36,7 +43,7 @@ export function Unproven({ view }: { view: MarksView }) {
                 <th scope="col">distance</th>
                 <th scope="col">read then</th>
                 <th scope="col">may have moved by</th>
-                <th scope="col">try</th>
+                <th scope="col">{fromMoved ? 'try' : 'try, by those that hold'}</th>
                 <th scope="col">shot in again</th>
                 <th scope="col">
                   <span className="heard">Put away</span>
@@ -51,7 +58,7 @@ export function Unproven({ view }: { view: MarksView }) {
                     <th scope="row">{far}</th>
                     <td>{readText(mark.reading, view.picture.scale)}</td>
                     <td>{moved === null ? 'cannot be told' : movedText(moved.moved, view)}</td>
-                    <td>{moved === null ? '–' : readText(mark.reading + moved.moved.value, view.picture.scale)}</td>
+                    <td>{tryText(mark.distance, moved === null ? null : mark.reading + moved.moved.value)}</td>
                     <td className="marks-read">
                       <MarkCell
                         measure="sightReading"
@@ -60,6 +67,7 @@ export function Unproven({ view }: { view: MarksView }) {
                         value={null}
                         pencil="reads now"
                         onKeep={(value) => value !== null && shotInAgain(bench, mark, value)}
+                        onTakeOut={() => putMarkAway(bench, mark, true)}
                       />
                     </td>
                     <td className="marks-more">

@@ -8,11 +8,12 @@ import {
   type MarksPicture,
   type NextMark,
   nextMark,
+  onBar,
   onFace,
   priorsOf,
-  readingsNow,
   scaleThatSuits,
   type SightScale,
+  type StripRow,
 } from '../../../../core/aim/index.ts';
 import { vacuumRange } from '../../../../core/flight/index.ts';
 import type { Band } from '../../../../core/model/band.ts';
@@ -21,6 +22,7 @@ import type { UnitChoice } from '../../../../core/model/preferences.ts';
 import type { SightMark } from '../../../../core/model/sightMark.ts';
 import { factorOf } from '../../../../core/units/index.ts';
 import { tableDistances } from '../distances.ts';
+import { readingsOf } from './readings.ts';
 import type { Span } from './store.ts';
 
 /** Nobody reads a longer table, and a mark for each metre is on the strip. */
@@ -28,11 +30,15 @@ const MOST_ROWS = 120;
 /** Distances nearer than this are one [m]. */
 const SAME = 0.005;
 
+/** Where a reading lies on the bar; `below 0` where nobody gave its lowest number, and every mark reads above. */
+export type RowBar = 'on' | 'off' | 'in doubt' | 'below 0';
+
 /** A distance of the table: what the sight reads there, and the mark that was shot in. */
 export interface MarkRow {
   readonly distance: number;
   /** With 95 %; null out of reach, or where the marks fit no flight. */
   readonly reading: Band | null;
+  readonly bar: RowBar;
   readonly weak: boolean;
   /** Half of the 95 % on the face [m]. */
   readonly onFace: number | null;
@@ -43,7 +49,9 @@ export interface MarkRow {
 export interface MarksView {
   readonly picture: MarksPicture;
   readonly rows: readonly MarkRow[];
-  /** What to shoot in next; null where nothing is fitted, or a mark does not fit. */
+  /** With the intervals of the worker, every metre or yard; null until it has them. */
+  readonly strip: readonly StripRow[] | null;
+  /** What to shoot in next; null where nothing is fitted, a mark does not fit, or one more would tell little. */
   readonly next: NextMark | null;
   /** Another scale on which the marks go together, where they do not on this one. */
   readonly otherScale: SightScale | null;
@@ -74,15 +82,26 @@ function distancesOf(bundle: Bundle, units: UnitChoice, span: Span | null, known
   return [...asked, ...more].sort((a, b) => a - b);
 }
 
-function rowsOf(picture: MarksPicture, distances: readonly number[]): MarkRow[] {
+/** Whether the pin goes there: most likely off the bar is off, and nobody is sent there. */
+function barOf({ value, low, high }: Band, { scale, of }: MarksPicture): RowBar {
+  if (scale.lowest === undefined && value < 0 && of.every(({ reading }) => reading >= 0)) return 'below 0';
+  if (onBar({ value, low: value, high: value }, scale) === 'off') return 'off';
+  return onBar({ value, low, high }, scale) === 'on' ? 'on' : 'in doubt';
+}
+
+export const isOnBar = ({ bar }: Pick<MarkRow, 'bar'>): boolean => bar === 'on' || bar === 'in doubt';
+
+function rowsOf(view: Pick<MarksView, 'picture' | 'strip'>, distances: readonly number[]): MarkRow[] {
+  const { picture } = view;
   const { fit, proven, of } = picture;
   const told = fit?.ok === true ? fit.value : null;
-  const readings = readingsNow(picture, distances);
+  const readings = readingsOf(view, distances);
   return distances.flatMap((distance, i): MarkRow[] => {
     const reading = readings[i] ?? null;
     const row: MarkRow = {
       distance,
       reading,
+      bar: reading === null ? 'on' : barOf(reading, picture),
       weak: reading !== null && told !== null && isWeak(reading, told),
       onFace:
         reading === null || told === null
@@ -108,6 +127,12 @@ function otherScaleOf(bundle: Bundle, { proven, scale, from }: MarksPicture, spr
 export const misfitOf = ({ judged }: FittedMarks): JudgedMark | null =>
   judged.find(({ verdict, leftOut = false }) => verdict === 'does not fit' && !leftOut) ?? null;
 
+/** By less than a quarter nobody's end is better spent: from memory. */
+const WORTH = 0.75;
+
+const worthwhile = (next: NextMark | null): NextMark | null =>
+  next !== null && next.worstThen <= WORTH * next.worstNow ? next : null;
+
 /** The table and what goes with it, out of what the marks say and the archer's own scatter [rad]. */
 export function marksView(
   bundle: Bundle,
@@ -122,8 +147,8 @@ export function marksView(
     span,
     picture.proven.map(({ distance }) => distance),
   );
-  const rows = rowsOf(picture, distances);
-  const reached = rows.filter(({ reading }) => reading !== null).map(({ distance }) => distance);
+  const rows = rowsOf({ picture, strip: null }, distances);
+  const reached = rows.filter((row) => row.reading !== null && isOnBar(row)).map(({ distance }) => distance);
   const fit = picture.fit?.ok === true ? picture.fit.value : null;
   const basis = flightBasis(bundle);
   const farthest = basis.ok ? farthestOffered(basis.value.speed, basis.value.drag) : 0;
@@ -132,8 +157,26 @@ export function marksView(
   return {
     picture,
     rows,
-    next: fit === null || picture.from !== 'proven' || misfitOf(fit) !== null ? null : nextMark(fit, offered, offered),
+    strip: null,
+    next:
+      fit === null || picture.from !== 'proven' || misfitOf(fit) !== null ? null : worthwhile(nextMark(fit, offered, offered)),
     otherScale: otherScaleOf(bundle, picture, spread),
     spread,
   };
+}
+
+/** The same with the intervals of the worker, everywhere. */
+export function withStrip(view: MarksView, strip: readonly StripRow[]): MarksView {
+  const finer = { ...view, strip };
+  const distances = view.rows.map(({ distance }) => distance);
+  const once = distances.filter((distance, i) => distances[i - 1] !== distance);
+  const rows = rowsOf(finer, once);
+  return { ...finer, rows, next: view.next === null ? null : nextAmong(view.next, rows) };
+}
+
+/** The widest interval as the rows have it, and what is left of it in the same proportion. */
+function nextAmong(next: NextMark, rows: readonly MarkRow[]): NextMark {
+  const reading = rows.find(({ distance }) => distance === next.worstAt)?.reading ?? null;
+  const half = reading === null ? next.worstNow : (reading.high - reading.low) / 2;
+  return { ...next, worstNow: half, worstThen: (next.worstThen / next.worstNow) * half };
 }

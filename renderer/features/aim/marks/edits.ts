@@ -12,6 +12,9 @@ const figure = (reading: number, units: UnitChoice): string => textQuantity(read
 const far = (distance: number, units: UnitChoice): string => textQuantity(distance, 'distance', units);
 const unitsOf = (bench: Bench): UnitChoice => bench.getState().preferences.units;
 
+/** A distance with its unit, as somebody may type it. */
+const LONGEST = 20;
+
 /** Writes one mark anew from what it is when the write's turn comes. */
 function rewrite(
   bench: Bench,
@@ -27,9 +30,11 @@ function rewrite(
 }
 
 /** One mark more of the set-up, with what it is shot with now. */
-export function addMark(bench: Bench, setupId: Id, distance: number, reading: number): Promise<boolean> {
+export function addMark(bench: Bench, setupId: Id, distance: number, reading: number, typed = ''): Promise<boolean> {
   const units = unitsOf(bench);
-  return bench.getState().change(`Mark for ${far(distance, units)}: ${figure(reading, units)}`, (records) => {
+  // Whoever types yards where metres are shown means yards, and looks for them in the journal.
+  const where = /[a-z]/i.test(typed) ? typed.trim().slice(0, LONGEST) : far(distance, units);
+  return bench.getState().change(`Mark for ${where}: ${figure(reading, units)}`, (records) => {
     const bundle = bundleOf(records, setupId);
     return bundle === null ? [] : [born(newSightMark(bundle, { distance, reading, shots: null }))];
   });

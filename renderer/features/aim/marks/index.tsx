@@ -3,11 +3,13 @@ import type { Bundle } from '../../../../core/model/bundle.ts';
 import type { Id } from '../../../../core/model/common.ts';
 import { MarkLine } from '../../../plots/markLine/MarkLine.tsx';
 import { useUnits } from '../../../state/useBench.ts';
+import { useFindings } from '../../frame/useFindings.ts';
 import type { Head, Part, PartProps } from '../part.ts';
 import { PrintButton } from '../print/index.ts';
 import type { MarksView } from './derive.ts';
 import { Distances } from './Distances.tsx';
 import { MarkNotes } from './MarkNotes.tsx';
+import { OtherScale } from './OtherScale.tsx';
 import { MarksAway } from './MarksAway.tsx';
 import { MarksTable } from './MarksTable.tsx';
 import { marksMakers } from './papers.ts';
@@ -22,8 +24,11 @@ import './marks.css';
 
 function useHead({ bundle }: PartProps): Head {
   const units = useUnits();
-  return marksHead(useMarks(bundle), units);
+  return marksHead(useMarks(bundle), units, useBraceFirst());
 }
+
+/** Until the brace height is mended nothing is shot, and afterwards no mark holds. */
+const useBraceFirst = (): boolean => useFindings().some(({ id, level }) => id === 'braceHeight' && level === 'stop');
 
 function Body({ bundle }: PartProps) {
   const view = useMarks(bundle);
@@ -35,6 +40,7 @@ function Body({ bundle }: PartProps) {
       {moved && <Unproven view={view} />}
       <div className="marks-beside">
         <div>
+          <OtherScale view={view} />
           <MarksTable bundle={bundle} view={view} />
           <MarkNotes view={view} />
           <Beneath bundle={bundle} view={view} />
@@ -54,7 +60,7 @@ function Beneath({ bundle, view }: { bundle: Bundle; view: MarksView }) {
   const units = useUnits();
   const setupId = bundle.setup.id;
   const makers = useMemo(() => marksMakers(view, units), [view, units]);
-  const said = nextText(view, units);
+  const said = useBraceFirst() ? null : nextText(view, units);
   const fitted = view.picture.fit?.ok === true;
   return (
     <>

@@ -2,7 +2,7 @@ import type { FittedMarks } from '../../../../core/aim/index.ts';
 import type { UnitChoice } from '../../../../core/model/preferences.ts';
 import { countWord } from '../../../../core/model/sentence.ts';
 import { refuse } from '../../../../core/model/problem.ts';
-import { showQuantity } from '../../../../core/units/index.ts';
+import { showQuantity, textQuantity } from '../../../../core/units/index.ts';
 import type { MarksView } from './derive.ts';
 
 /** Nearer than this two distances are one [m]. */
@@ -16,10 +16,11 @@ export const knownAt = ({ picture: { proven, from } }: MarksView, distance: numb
 export const labelOf = (distance: number, units: UnitChoice): string => showQuantity(distance, 'distance', units).figure;
 
 /** What the marks rest on, as it is printed beside them. */
-export function restsOn({ picture }: MarksView, fit: FittedMarks): string {
+export function restsOn({ picture, next }: MarksView, fit: FittedMarks, units: UnitChoice): string {
   if (picture.from === 'moved') return 'From marks that are no longer proven, moved by what changed since: shoot them in again.';
   const count = fit.marks.length;
-  return `From ${countWord(count)} mark${count === 1 ? '' : 's'} shot in; proven until archer, bow, arrows or form change. Intervals: 95 %.`;
+  const more = next === null ? '' : ` One mark more, at ${textQuantity(next.distance, 'distance', units)}, is advised.`;
+  return `From ${countWord(count)} mark${count === 1 ? '' : 's'} shot in; proven until archer, bow, arrows or form change.${more} Intervals: 95 %.`;
 }
 
 /** Why there is nothing to print. */

@@ -1,7 +1,7 @@
+import type { StripRow } from '../../../../core/aim/index.ts';
 import type { UnitChoice } from '../../../../core/model/preferences.ts';
 import { refuse, type Result } from '../../../../core/model/problem.ts';
 import { factorOf } from '../../../../core/units/index.ts';
-import type { StripPaper } from '../../../print/index.ts';
 import type { Makers } from '../print/index.ts';
 import type { MarksView } from './derive.ts';
 import { noMarks } from './paperWords.ts';
@@ -10,13 +10,13 @@ import type { Span } from './store.ts';
 import { stripPaper } from './stripPaper.ts';
 import { stripOf, stripSpan } from './useStrip.ts';
 
-/** The strip for some distances, whose rows come from the worker. */
-async function stripFor(view: MarksView, span: Span, units: UnitChoice): Promise<Result<StripPaper>> {
+/** A paper for some distances, whose intervals come from the worker as those on the screen do. */
+async function withRows<P>(view: MarksView, span: Span, make: (rows: readonly StripRow[]) => Result<P>): Promise<Result<P>> {
   const { fit } = view.picture;
   if (fit?.ok !== true) return noMarks(view);
   const rows = await stripOf(view.picture, fit.value, span, 'paper');
   if (rows === null) return refuse('overtaken', 'Other distances were asked for meanwhile.');
-  return rows.ok ? stripPaper(view, rows.value, units, span.to) : rows;
+  return rows.ok ? make(rows.value) : rows;
 }
 
 /** The papers that the marks give. */
@@ -26,7 +26,10 @@ export function marksMakers(view: MarksView, units: UnitChoice): Makers {
   const factor = factorOf('distance', units);
   const wide = span.to - span.from > 60 * factor ? 10 : 5;
   return {
-    strip: { make: (asked) => stripFor(view, asked, units), usual: span },
-    card: { make: (asked) => rangeCard(view, asked, units), usual: { ...span, step: wide * factor } },
+    strip: { make: (asked) => withRows(view, asked, (rows) => stripPaper(view, rows, units, asked.to)), usual: span },
+    card: {
+      make: (asked) => withRows(view, asked, (strip) => rangeCard({ ...view, strip }, asked, units)),
+      usual: { ...span, step: wide * factor },
+    },
   };
 }

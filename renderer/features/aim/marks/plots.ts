@@ -1,10 +1,13 @@
-import { type FittedMarks, isWeak, readingsNow, type SightScale, type StripRow } from '../../../../core/aim/index.ts';
+import { type FittedMarks, isWeak, readingAt, type SightScale, type StripRow } from '../../../../core/aim/index.ts';
 import type { Band } from '../../../../core/model/band.ts';
 import type { UnitChoice } from '../../../../core/model/preferences.ts';
 import { factorOf, unitOf } from '../../../../core/units/index.ts';
 import type { MarkLineData } from '../../../plots/markLine/marks.ts';
 import type { SightStripData } from '../../../plots/sightStrip/marks.ts';
 import type { MarksView } from './derive.ts';
+import { lineFit } from './lineFit.ts';
+import { readingsOf } from './readings.ts';
+import { inShownUnit } from './words.ts';
 
 /** A reading as a place on the bar, downward [m]. */
 const down = (reading: number, { unit, grows }: SightScale): number => (grows === 'down' ? 1 : -1) * reading * unit;
@@ -37,21 +40,23 @@ export function stripData(view: MarksView, fit: FittedMarks, rows: readonly Stri
 const SAMPLES = 60;
 
 /** The known marks off the fitted line; null where no proven mark is fitted. */
-export function lineData({ picture, rows }: MarksView, units: UnitChoice): MarkLineData | null {
+export function lineData(view: MarksView, units: UnitChoice): MarkLineData | null {
+  const { picture, rows } = view;
   const { fit, from, of, scale } = picture;
-  if (fit?.ok !== true || from !== 'proven') return null;
+  const drawn = lineFit(view);
+  if (fit?.ok !== true || drawn === null || from !== 'proven') return null;
+  // The worker's intervals are of the fit that the page goes by.
+  const read = (distances: readonly number[]) =>
+    drawn === fit.value ? readingsOf(view, distances) : distances.map((distance) => readingAt(drawn, distance));
   const reached = rows.filter(({ reading }) => reading !== null).map(({ distance }) => distance);
   if (reached.length === 0) return null;
   const [near, far] = [Math.min(...reached), Math.max(...reached)];
-  const shown = scale.unit / factorOf('setting', units);
+  const named = inShownUnit(scale, units);
   const along = Array.from({ length: SAMPLES + 1 }, (_, i) => near + ((far - near) * i) / SAMPLES);
-  const line = readingsNow(picture, along).flatMap((reading, i) => {
-    return reading === null ? [] : [{ distance: along[i] ?? 0, half: ((reading.high - reading.low) / 2) * shown }];
+  const line = read(along).flatMap((reading, i) => {
+    return reading === null ? [] : [{ distance: along[i] ?? 0, half: (reading.high - reading.low) / 2 }];
   });
-  const fitted = readingsNow(
-    picture,
-    of.map(({ distance }) => distance),
-  );
+  const fitted = read(of.map(({ distance }) => distance));
   return {
     line,
     known: of.flatMap(({ distance, reading, leftOut }, i) => {
@@ -59,10 +64,10 @@ export function lineData({ picture, rows }: MarksView, units: UnitChoice): MarkL
       const verdict = fit.value.judged[i]?.verdict;
       if (there === null || verdict === undefined) return [];
       const fits = verdict === 'fits' || verdict === 'alone';
-      return [{ distance, off: (reading - there.value) * shown, fits, counts: leftOut === null }];
+      return [{ distance, off: reading - there.value, fits, counts: leftOut === null }];
     }),
     distanceFactor: factorOf('distance', units),
     distanceUnit: unitOf('distance', units),
-    unit: unitOf('setting', units),
+    unit: named ? unitOf('setting', units) : 'on the scale',
   };
 }

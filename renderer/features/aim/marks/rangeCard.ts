@@ -1,4 +1,4 @@
-import { type FittedMarks, type Launch, misjudged, readingsNow, windDrift } from '../../../../core/aim/index.ts';
+import { type FittedMarks, type Launch, misjudged, windDrift } from '../../../../core/aim/index.ts';
 import type { UnitChoice } from '../../../../core/model/preferences.ts';
 import { ok, type Result } from '../../../../core/model/problem.ts';
 import { factorOf, showQuantity, unitOf } from '../../../../core/units/index.ts';
@@ -6,6 +6,7 @@ import type { CardPaper } from '../../../print/index.ts';
 import { targetDrop } from '../plan.ts';
 import { type MarksView, spanDistances } from './derive.ts';
 import { knownAt, labelOf, noMarks, restsOn } from './paperWords.ts';
+import { readingsOf } from './readings.ts';
 import type { Span } from './store.ts';
 import { halfText, readText } from './words.ts';
 
@@ -31,7 +32,7 @@ export function rangeCard(view: MarksView, span: Span, units: UnitChoice): Resul
   if (fit?.ok !== true) return noMarks(view);
   const launch = launchNow(view.picture, fit.value);
   const distances = spanDistances(span);
-  const readings = readingsNow(view.picture, distances);
+  const readings = readingsOf(view, distances);
   const drop = (height: Result<number>) =>
     height.ok && Number.isFinite(height.value) ? show(Math.abs(height.value), units) : '–';
   const across = WIND[units.distance];
@@ -51,7 +52,7 @@ export function rangeCard(view: MarksView, span: Span, units: UnitChoice): Resul
   return ok({
     title: 'Range card',
     proven: view.picture.from === 'proven',
-    note: restsOn(view, fit.value),
+    note: restsOn(view, fit.value, units),
     head: [
       `distance, ${unitOf('distance', units)}`,
       'mark',

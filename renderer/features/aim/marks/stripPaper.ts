@@ -1,21 +1,22 @@
-import { isWeak, onBar, readingsNow, type StripRow } from '../../../../core/aim/index.ts';
+import { isWeak, onBar, type StripRow } from '../../../../core/aim/index.ts';
 import type { UnitChoice } from '../../../../core/model/preferences.ts';
 import { ok, type Result } from '../../../../core/model/problem.ts';
 import { unitOf } from '../../../../core/units/index.ts';
 import type { StripPaper } from '../../../print/index.ts';
 import type { MarksView } from './derive.ts';
 import { isSame, knownAt, labelOf, noMarks, restsOn } from './paperWords.ts';
+import { readingsOf } from './readings.ts';
 import { readText } from './words.ts';
 
 /** What was shot in between the rows, or past the last of them up to an end, for every shot mark has a line of its own. */
-function shotBetween({ picture }: MarksView, rows: readonly StripRow[], to: number): StripRow[] {
+function shotBetween({ picture }: Pick<MarksView, 'picture'>, rows: readonly StripRow[], to: number): StripRow[] {
   const from = rows[0]?.distance ?? Infinity;
   const counting = picture.from === 'proven' ? picture.proven.filter(({ leftOut }) => leftOut === null) : [];
   const distances = counting
     .map(({ distance }) => distance)
     .filter((distance, i, all) => !all.slice(0, i).some((other) => isSame(other, distance)))
     .filter((distance) => distance >= from && distance <= to && !rows.some((row) => isSame(row.distance, distance)));
-  return readingsNow(picture, distances).map((reading, i) => ({
+  return readingsOf({ picture, strip: rows }, distances).map((reading, i) => ({
     distance: distances[i] ?? 0,
     reading,
     bar: reading === null ? 'off' : onBar(reading, picture.scale),
@@ -36,7 +37,7 @@ export function stripPaper(
   return ok({
     title: 'Sight marks',
     proven: view.picture.from === 'proven',
-    note: restsOn(view, fit.value),
+    note: restsOn(view, fit.value, units),
     unit: scale.unit,
     grows: scale.grows,
     distanceUnit: unitOf('distance', units),

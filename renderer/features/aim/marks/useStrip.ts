@@ -1,4 +1,6 @@
-import { useEffect, useState } from 'react';
+import { useEffect } from 'react';
+import { useStore } from 'zustand';
+import { createStore } from 'zustand/vanilla';
 import {
   type FittedMarks,
   movedMarks,
@@ -52,25 +54,37 @@ export async function stripOf(picture: MarksPicture, fit: FittedMarks, span: Spa
   return answer?.ok === true ? { ok: true as const, value: movedRows(answer.value, picture) } : answer;
 }
 
-/** The strip of a page: at once to first order, and with the bends of the model as soon as the worker has them. */
-export function useStrip({ picture }: MarksView, span: Span | null): readonly StripRow[] {
-  const { fit } = picture;
-  const [found, setFound] = useState<{ fit: FittedMarks; span: string; rows: readonly StripRow[] } | null>(null);
-  const told = fit?.ok === true ? fit.value : null;
+interface Strip {
+  readonly fit: FittedMarks;
+  readonly span: string;
+}
+
+/** One strip for the page, whoever of it asks: its head and its body would overtake one another. */
+const found = createStore<(Strip & { readonly rows: readonly StripRow[] }) | { readonly fit: null }>(() => ({ fit: null }));
+let asked: Strip | null = null;
+
+function ask(picture: MarksPicture, fit: FittedMarks, span: string): void {
+  if (asked?.fit === fit && asked.span === span) return;
+  asked = { fit, span };
+  void stripOf(picture, fit, JSON.parse(span) as Span, 'screen').then((answer) => {
+    if (answer?.ok === true && asked?.fit === fit && asked.span === span) found.setState({ fit, span, rows: answer.value }, true);
+  });
+}
+
+/** The strip of a page with the bends of the model; null until the worker has it. */
+export function useStrip(picture: MarksPicture, span: Span | null): readonly StripRow[] | null {
+  const last = useStore(found);
+  const fit = picture.fit?.ok === true ? picture.fit.value : null;
   const key = JSON.stringify(span);
   useEffect(() => {
-    const wanted = JSON.parse(key) as Span | null;
-    if (told === null || wanted === null) return undefined;
-    let here = true;
-    void stripOf(picture, told, wanted, 'screen').then((answer) => {
-      if (here && answer?.ok === true) setFound({ fit: told, span: key, rows: answer.value });
-    });
-    return () => {
-      here = false;
-    };
-  }, [picture, told, key]);
-  if (told === null || span === null) return [];
-  if (found !== null && found.fit === told && found.span === key) return found.rows;
+    if (fit !== null && key !== 'null') ask(picture, fit, key);
+  }, [picture, fit, key]);
+  return fit !== null && last.fit === fit && last.span === key ? last.rows : null;
+}
+
+/** What the strip shows meanwhile: to first order. */
+export function firstRows(picture: MarksPicture, span: Span | null): readonly StripRow[] {
+  if (picture.fit?.ok !== true || span === null) return [];
   const distances = spanDistances(span);
   return readingsNow(picture, distances).map((reading, i) => ({
     distance: distances[i] ?? 0,

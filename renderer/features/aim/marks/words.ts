@@ -1,14 +1,16 @@
-import { type ChangedSince, readingsNow, readWords, type SightScale } from '../../../../core/aim/index.ts';
+import { type ChangedSince, readWords, type SightScale } from '../../../../core/aim/index.ts';
 import { dayText, marksRefused } from '../../../../core/findings/index.ts';
 import type { Band } from '../../../../core/model/band.ts';
 import type { Stamp } from '../../../../core/model/common.ts';
 import type { UnitChoice } from '../../../../core/model/preferences.ts';
 import { countWord } from '../../../../core/model/sentence.ts';
-import { showQuantity, textQuantity } from '../../../../core/units/index.ts';
+import { factorOf, showQuantity, textQuantity } from '../../../../core/units/index.ts';
 import type { MarkLineData } from '../../../plots/markLine/marks.ts';
 import type { Said } from '../../../plots/readAlong/words.ts';
 import type { Head } from '../part.ts';
-import { misfitOf, type MarkRow, type MarksView } from './derive.ts';
+import { isOnBar, misfitOf, type MarkRow, type MarksView } from './derive.ts';
+import { lineFit } from './lineFit.ts';
+import { readingsOf } from './readings.ts';
 
 export const farText = (distance: number, units: UnitChoice): string => textQuantity(distance, 'distance', units);
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -20,8 +22,13 @@ export const readText = (reading: number, { unit }: SightScale): string => readW
 /** "± 1.1" in the scale's numbers. */
 export const halfText = (reading: Band, scale: SightScale): string => `± ${readWords(halfOf(reading), scale.unit)}`;
 
-/** Half of an interval as a length on the bar: "1.1 mm". */
-const pinText = (half: number, { unit }: SightScale, units: UnitChoice): string => textQuantity(half * unit, 'setting', units);
+/** Whether the scale's own numbers are the unit that settings are shown in. */
+export const inShownUnit = ({ unit }: SightScale, units: UnitChoice): boolean =>
+  Math.abs(unit / factorOf('setting', units) - 1) < 1e-6;
+
+/** Half of an interval as the scale has it: "1.1 mm", or "0.11 on the scale" where its numbers are others. */
+const pinText = (half: number, scale: SightScale, units: UnitChoice): string =>
+  inShownUnit(scale, units) ? textQuantity(half * scale.unit, 'setting', units) : `${readWords(half, scale.unit)} on the scale`;
 
 /** "Point: 100 gr then, 120 gr now". */
 export function changeText({ name, use, then, now }: ChangedSince, units: UnitChoice, today: Stamp): string {
@@ -32,9 +39,9 @@ export function changeText({ name, use, then, now }: ChangedSince, units: UnitCh
   return `${name}: ${text(then)} then, ${text(now)} now`;
 }
 
-/** The rows that carry a reading, nearest first, one a distance. */
+/** The rows that carry a reading to which the pin goes, nearest first, one a distance. */
 const told = (rows: readonly MarkRow[]) =>
-  rows.filter(({ reading, distance }, i) => reading !== null && rows[i - 1]?.distance !== distance) as readonly (MarkRow & {
+  rows.filter((row, i) => row.reading !== null && isOnBar(row) && rows[i - 1]?.distance !== row.distance) as readonly (MarkRow & {
     readonly reading: Band;
   })[];
 
@@ -50,8 +57,24 @@ export function fixedOf(view: MarksView): { readonly from: number; readonly to: 
   return { from: first.distance, to: last.distance, half: Math.max(...held.map(({ reading }) => halfOf(reading))) };
 }
 
-/** The finding of the part, and what it rests on. */
-export function marksHead(view: MarksView, units: UnitChoice): Head {
+/** "with 10 mm a unit and with numbers that grow upward": the scale on which marks go together, where on the given one they do not. */
+export function scaleHow({ picture: { scale }, otherScale }: MarksView, units: UnitChoice): string | null {
+  if (otherScale === null) return null;
+  const unit = otherScale.unit === scale.unit ? null : `with ${textQuantity(otherScale.unit, 'setting', units)} a unit`;
+  const grows =
+    otherScale.grows === scale.grows ? null : `with numbers that grow ${otherScale.grows === 'down' ? 'downward' : 'upward'}`;
+  return [unit, grows].filter((part) => part !== null).join(' and ');
+}
+
+/** The finding of the part, and what it rests on: first what would move every mark, then the scale that puts them right. */
+export function marksHead(view: MarksView, units: UnitChoice, braceFirst = false): Head {
+  const head = foundHead(view, units);
+  const how = scaleHow(view, units);
+  if (braceFirst) return { ...head, note: 'Brace height first: mending it moves every mark.' };
+  return how === null ? head : { ...head, note: `Read ${how} they go together: take the scale so, above the table.` };
+}
+
+function foundHead(view: MarksView, units: UnitChoice): Head {
   const { picture, rows } = view;
   const { fit, from, scale } = picture;
   if (fit === null)
@@ -112,15 +135,17 @@ function leastSure({ rows, picture, next }: MarksView, units: UnitChoice): strin
   const face = worst.onFace === null ? '' : `, or ${textQuantity(worst.onFace, 'drop', units)} on the face`;
   const half = `± ${pinText(halfOf(worst.reading), picture.scale, units)}${face}`;
   const at = `At ${farText(worst.distance, units)}`;
-  if (!worst.weak) return `${at}, where it is least sure, it is ${half}. 95 %.`;
-  const there =
-    next !== null && next.distance === worst.distance ? 'there' : `at ${farText(next?.distance ?? worst.distance, units)}`;
+  if (next === null) return `${at}, where it is least sure, it is ${half}. 95 %.`;
+  const there = next.distance === worst.distance ? 'there' : `at ${farText(next.distance, units)}`;
   return `${at} it is ${half}, 95 %: shoot one more mark ${there} before you print it.`;
 }
 
-/** What the mark is held to be against the others, in a word or two. */
-export function verdictText({ judged, mark }: MarkRow): string {
-  if (mark !== null && mark.leftOut !== null) return 'left out';
+const bars = { on: '', off: 'off the bar', 'in doubt': 'perhaps off the bar', 'below 0': 'below 0: off the bar?' } as const;
+
+/** What the mark is held to be against the others, in a word or two; of a distance without one whether the pin goes there. */
+export function verdictText({ judged, mark, bar }: MarkRow): string {
+  if (mark === null) return bars[bar];
+  if (mark.leftOut !== null) return 'left out';
   if (judged === null || judged.verdict === 'alone') return '';
   return judged.verdict === 'one of these' ? 'one of these is out' : judged.verdict;
 }
@@ -135,27 +160,42 @@ export function nextText({ next, picture: { scale } }: MarksView, units: UnitCho
 }
 
 /** What the columns of the table mean. */
-export function tableNote({ picture: { scale, assumed, fit }, spread }: MarksView): string {
+export function tableNote({ picture: { scale, assumed, fit }, spread, rows }: MarksView): string {
   if (fit === null) return 'Shoot in two distances that lie far apart, six arrows each, and type what the sight reads there.';
   if (!fit.ok) return 'Type a figure anew in its row, or leave the mark out under its details.';
   const way = scale.grows === 'down' ? 'downward' : 'upward';
   const unit = assumed.unit ? ' One unit of the scale is taken as 1 mm until somebody gives it.' : '';
   const grows = assumed.grows ? ` Its numbers are taken to grow ${way}.` : '';
   const arrows = spread === null ? ' An arrow’s own scatter is taken as usual: shoot groups, and the archer’s own is used.' : '';
-  return `Bold: shot in, and fields to type in. 95 %: where the mark of six arrows will lie. Amber: six arrows shot in there would narrow it by a quarter or more.${unit}${grows}${arrows}`;
+  const below = rows.some(({ bar }) => bar === 'below 0')
+    ? ' Whether the pin goes below 0 the lowest number of the sight tells, once it is given.'
+    : '';
+  return `Bold: shot in, and fields to type in. 95 %: where the mark of six arrows will lie. Amber: six arrows shot in there would narrow it by a quarter or more.${unit}${grows}${below}${arrows}`;
 }
 
-export function lineNote({ picture }: MarksView, units: UnitChoice): string {
-  if (picture.fit?.ok !== true) return '';
-  const { speed } = picture.fit.value.figures;
+/** What the mark to type will read, for whoever types its distance: "101.2 ± 1.3". */
+export function expectedText(view: MarksView, distance: number): string | null {
+  const [reading] = readingsOf(view, [distance]);
+  if (reading == null) return null;
+  return `${readText(reading.value, view.picture.scale)} ${halfText(reading, view.picture.scale)}`;
+}
+
+/** What the line is fitted to, and what it asks for. */
+export function lineNote(view: MarksView, units: UnitChoice): string {
+  const fit = lineFit(view);
+  if (fit === null) return '';
+  const { speed } = fit.figures;
+  const all = view.picture.fit?.ok === true && fit === view.picture.fit.value;
   const low = showQuantity(speed.value - 1.96 * speed.sd, 'speed', units).figure;
   const high = textQuantity(speed.value + 1.96 * speed.sd, 'speed', units);
-  return `Band: 95 % of a mark shot in there. The marks ask for an arrow speed of ${textQuantity(speed.value, 'speed', units)}, ${low} to ${high}.`;
+  const of = all ? '' : ' Line and band: of the others, without what does not fit.';
+  return `Band: 95 % of a mark shot in there.${of} The marks ask for an arrow speed of ${textQuantity(speed.value, 'speed', units)}, ${low} to ${high}.`;
 }
 
 /** What the sight reads at any distance, for whoever reads along the plot. */
-export function readAloud({ picture }: MarksView, distance: number, units: UnitChoice): Said {
-  const [reading] = readingsNow(picture, [distance]);
+export function readAloud(view: MarksView, distance: number, units: UnitChoice): Said {
+  const { picture } = view;
+  const [reading] = readingsOf(view, [distance]);
   const where = `At ${farText(distance, units)}`;
   if (reading == null) return { where, figures: ['out of reach'] };
   return { where, figures: [`the sight reads ${readText(reading.value, picture.scale)}`, halfText(reading, picture.scale)] };
