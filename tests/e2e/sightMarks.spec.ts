@@ -91,6 +91,42 @@ test('the mark that was misread is named, read again and fits; a reading far off
   await expect(page.getByLabel('What the sight reads at 70 m')).toHaveValue('95');
 });
 
+test('in the table the arrow keys go from mark to mark, a mark is taken out and comes back, and what is half typed is asked for', async ({
+  bench,
+  page,
+}) => {
+  expect(bench.notebook).not.toBe('');
+  await openMarks(page, /^Tobin, take-down, 110/);
+  // His brace height is to be mended before anything is shot.
+  await expect(page.locator('.head p').first()).toContainText('Brace height first: mending it moves every mark.');
+  await expect(page.locator('.marks .btn.go')).toHaveCount(0);
+  const [near, far] = [page.getByLabel('What the sight reads at 18 m'), page.getByLabel('What the sight reads at 30 m')];
+  const was = await near.inputValue();
+  await near.focus();
+  await page.keyboard.press('ArrowDown');
+  await expect(far).toBeFocused();
+  await page.keyboard.press('ArrowUp');
+  await expect(near).toBeFocused();
+  await expect(near).toHaveValue(was);
+  await page.keyboard.press('Control+Delete');
+  await expect(title(page)).toHaveText(/^Three marks/);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(title(page)).toHaveText(/^Four marks/);
+
+  const table = page.getByRole('table', { name: 'Sight marks', exact: true });
+  await page.getByLabel('Distance of the next mark').focus();
+  await page.keyboard.type('65');
+  await expect(table.locator('.marks-how')).toHaveText(/^Enter keeps the two\. Expected: 1\d\d\.\d ± \d\.\d\.$/);
+  await page.keyboard.press('Enter');
+  await expect(page.getByLabel('What the sight reads there')).toBeFocused();
+  await expect(table.locator('.marks-how')).toHaveText(/^And what does the sight read there\? Expected: /);
+  await page.keyboard.press('Escape');
+
+  // One interval for a distance: the strip's own table of figures has the very one of the screen.
+  const said = async (row: RegExp) => (await table.getByRole('row', { name: row }).getByRole('cell').allTextContents()).join(' ');
+  expect(await said(/^60 m/)).toMatch(/± \d+\.\d ± \d/);
+});
+
 test('a change of the nocking point leaves the marks unproven, says how far they may have moved, and put back they hold again', async ({
   bench,
   page,
