@@ -23,7 +23,7 @@ const anyVirtualMass: Band = { value: 0.006, ...believable };
  * @param since - the whole arrow's mass [kg] and the brace height [m], then and now [record]
  * @returns v, value with low and high [m/s] [record]
  * @validity RangeError for a speed that is not positive and finite; a compound, of which no K is known, has one of 2 to 30 g
- * @source klopsteg-1943; share of the brace height from memory
+ * @source klopsteg-1943; from memory
  * @example carriedSpeed(exampleBundle, 55, { mass: { then: 0.024, now: 0.024 }, brace: null }).value // 55
  */
 export function carriedSpeed(bundle: Bundle, speed: number, { mass, brace }: SinceTimed): Band {
