@@ -76,6 +76,8 @@ export const sources = {
     'C. Jennison, B. W. Turnbull, Group Sequential Methods with Applications to Clinical Trials, Chapman & Hall/CRC 2000 (from memory): the recursion; in the plane after the same, Biometrika 78 (1991) 133-141.',
   'jcgm-101':
     'JCGM 101:2008, Evaluation of measurement data: propagation of distributions using a Monte Carlo method, section 9.4 (from memory).',
+  'jorba-zou-2005':
+    'À. Jorba, M. Zou, A software package for the numerical integration of ODEs by means of high-order Taylor methods, Experimental Mathematics 14 (2005) 99-117 (from memory): series by recurrence, the step by its last two terms.',
   'johnson-kotz-balakrishnan-1995':
     'N. L. Johnson, S. Kotz, N. Balakrishnan, Continuous Univariate Distributions, volume 2, 2nd edition, Wiley 1995: beta, F, t and noncentral F.',
   'johnson-wichern-2007':

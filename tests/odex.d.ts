@@ -4,5 +4,19 @@ export declare class Solver {
   absoluteTolerance: number;
   relativeTolerance: number;
   initialStepSize: number;
-  solve(f: (x: number, y: number[]) => number[], x: number, y: number[], xEnd: number): { y: number[]; nEval: number };
+  denseOutput: boolean;
+  solve(
+    f: (x: number, y: number[]) => number[],
+    x: number,
+    y: number[],
+    xEnd: number,
+    /** After each step; false ends it. `read` gives a component anywhere in the step. */
+    seen?: (
+      step: number,
+      from: number,
+      to: number,
+      y: number[],
+      read: (component: number, x: number) => number,
+    ) => boolean | void,
+  ): { y: number[]; nEval: number };
 }

@@ -1,5 +1,5 @@
 import { ok, refuse, type Result } from '../model/problem.ts';
-import type { Wind } from './trajectory.ts';
+import type { Wind } from './wind.ts';
 
 /** Nobody sets a target steeper than this [rad]: about 60°. From memory. */
 const STEEPEST = Math.PI / 3;

@@ -27,6 +27,7 @@ export { levelReach } from './levelReach.ts';
 export { peak } from './peak.ts';
 export { crossing } from './root.ts';
 export { type OpenShot, solveShot, type SolvedShot } from './solveShot.ts';
-export { type Shot, type Wind, trajectory } from './trajectory.ts';
+export { type Shot, trajectory } from './trajectory.ts';
 export { vaneCentre, vaneLift, type Vanes } from './vaneLift.ts';
+export type { Wind } from './wind.ts';
 export { type Lifting, noseAt, type NoseAt, type NoseStart, settledPath, yawRates, type YawRates } from './yaw.ts';

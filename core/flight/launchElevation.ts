@@ -2,7 +2,8 @@ import { type Result, ok, refuse } from '../model/problem.ts';
 import { foot, standardGravity, yard } from '../units/exact.ts';
 import { peak } from './peak.ts';
 import { crossing } from './root.ts';
-import { type Wind, trajectory } from './trajectory.ts';
+import { trajectory } from './trajectory.ts';
+import type { Wind } from './wind.ts';
 
 /** A place to hit: x downrange, y up [m], seen from where the arrow leaves or, when the arrow leaves below an eye, from that eye. */
 export interface Aim {

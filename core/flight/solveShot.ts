@@ -2,7 +2,8 @@ import { ok, refuse, type Result } from '../model/problem.ts';
 import { fairSlope, fairWind } from './fair.ts';
 import type { FlightPoint } from './flightReading.ts';
 import { launchElevation } from './launchElevation.ts';
-import { trajectory, type Wind } from './trajectory.ts';
+import { trajectory } from './trajectory.ts';
+import type { Wind } from './wind.ts';
 
 /** A place to hit in the open: how far and how steep, and the wind on the way. */
 export interface OpenShot {

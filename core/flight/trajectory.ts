@@ -1,14 +1,9 @@
 import { standardGravity } from '../units/exact.ts';
 import type { Flight } from './flightReading.ts';
-import { readFlight } from './flightReading.ts';
+import { readFlight, readFlown } from './flightReading.ts';
+import { flightSeries } from './flightSeries.ts';
+import type { Wind } from './wind.ts';
 import { integrate } from './dormandPrince.ts';
-
-/** Wind on the shooting line: along the shot, up, and to the archer's right [m/s]. A headwind has x below nought. */
-export interface Wind {
-  readonly x: number;
-  readonly y: number;
-  readonly z: number;
-}
 
 export interface Shot {
   /** Launch speed [m/s]. */
@@ -33,7 +28,7 @@ const longestFlight = 60;
  *
  * @equation dv/dt = −k |u| u + g,  u = v − w
  * @param shot - speed, elevation, drag parameter, wind and where to stop [record]
- * @returns the flight, readable at any distance, good to 0.001 mm at 90 m [record]
+ * @returns the flight, readable at any distance, good to 0.0001 mm at 90 m [record]
  * @validity an arrow that flies along its path, k constant; throws RangeError when a figure is not finite, the speed is not above 0 or k is below 0
  * @source miyazaki-2013
  * @example trajectory({ speed: 60, elevation: 0, k: 0, until: { x: 60 } }).at(60).y // -4.903325
@@ -45,6 +40,12 @@ export function trajectory(shot: Shot): Flight {
   if (!(speed > 0 && k >= 0 && Number.isFinite(speed + elevation + k + stop + wx + wy + wz)))
     throw new RangeError('A flight needs finite figures, a speed above 0 and a drag parameter of 0 or more.');
 
+  if ('x' in until && stop > 0) {
+    const velocity = [speed * Math.cos(elevation), speed * Math.sin(elevation), 0] as const;
+    const flown = flightSeries(velocity, k, { x: wx, y: wy, z: wz }, stop);
+    // What grows too steep to be counted by its distance is counted by its time.
+    if (flown !== null) return readFlown(flown);
+  }
   const rate = (_time: number, s: Float64Array, out: Float64Array) => {
     const ux = s[3]! - wx;
     const uy = s[4]! - wy;
