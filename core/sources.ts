@@ -76,8 +76,6 @@ export const sources = {
     'C. Jennison, B. W. Turnbull, Group Sequential Methods with Applications to Clinical Trials, Chapman & Hall/CRC 2000 (from memory): the recursion; in the plane after the same, Biometrika 78 (1991) 133-141.',
   'jcgm-101':
     'JCGM 101:2008, Evaluation of measurement data: propagation of distributions using a Monte Carlo method, section 9.4 (from memory).',
-  'jorba-zou-2005':
-    'À. Jorba, M. Zou, A software package for the numerical integration of ODEs by means of high-order Taylor methods, Experimental Mathematics 14 (2005) 99-117 (from memory): series by recurrence, the step by its last two terms.',
   'johnson-kotz-balakrishnan-1995':
     'N. L. Johnson, S. Kotz, N. Balakrishnan, Continuous Univariate Distributions, volume 2, 2nd edition, Wiley 1995: beta, F, t and noncentral F.',
   'johnson-wichern-2007':
@@ -101,6 +99,8 @@ export const sources = {
     'J. W. Mauchly, Significance test for sphericity of a normal n-variate distribution, Annals of Mathematical Statistics 11 (1940) 204-209.',
   'mehrotra-1997':
     'D. V. Mehrotra, Improving the Brown-Forsythe solution to the generalized Behrens-Fisher problem, Communications in Statistics - Simulation and Computation 26 (1997) 1139-1145 (from memory).',
+  'mcshane-kelley-reno-1953':
+    'E. J. McShane, J. L. Kelley, F. V. Reno, Exterior Ballistics, University of Denver Press 1953 (from memory): the hodograph of a flight under drag as the square of the speed, and quadratures over it.',
   'miyazaki-2013': 'T. Miyazaki and others, Aerodynamic properties of an archery arrow, Sports Engineering 16 (2013) 43-54.',
   'montgomery-2013':
     'D. C. Montgomery, Introduction to Statistical Quality Control, 7th edition, Wiley 2013, appendix VI: factors c4 and d2.',

@@ -1,15 +1,6 @@
 import { type DenseSolution, readDense } from './denseSolution.ts';
-import {
-  type FlightSeries,
-  readSeries,
-  SERIES,
-  T as TIME,
-  VX as ALONG,
-  VY as UP,
-  VZ as RIGHT,
-  Y as HEIGHT,
-  Z as SIDE,
-} from './flightSeries.ts';
+import { standardGravity } from '../units/exact.ts';
+import { type Hodograph, speedAt, stretch } from './hodograph.ts';
 import { crossing } from './root.ts';
 
 /** Where the arrow is: x downrange, y up, z right of where it left [m], its velocity [m/s], and the time since [s]. */
@@ -50,7 +41,7 @@ interface Place {
   readonly share: number;
 }
 
-function flightIn({ count, value, point }: Steps, at: (x: number) => FlightPoint | null): Flight {
+function flightIn({ count, value, point }: Steps, at: Flight['at'], until = Infinity): Flight {
   const last: Place = { step: count - 1, share: 1 };
   const endOf = (component: Component, step: number) => value(component, step, 1);
   const read = ({ step, share }: Place) => point(step, share);
@@ -69,11 +60,16 @@ function flightIn({ count, value, point }: Steps, at: (x: number) => FlightPoint
       const { step: first, share } = top();
       if (!(y <= value('y', first, share))) return null;
       for (let step = first; step < count; step++)
-        if (endOf('y', step) <= y) return read(where('y', y, step, step === first ? share : 0));
+        if (endOf('y', step) <= y) {
+          const down = read(where('y', y, step, step === first ? share : 0));
+          return down.x <= until ? down : null;
+        }
       return null;
     },
     apex: () => read(top()),
-    end: read(last),
+    get end() {
+      return at(until) ?? read(last);
+    },
   };
 }
 
@@ -111,43 +107,69 @@ export function readFlight(solution: DenseSolution): Flight {
   });
 }
 
+/** Where a search by distance has come near enough for the rest to be a straight line [m]. */
+const NEARLY = 1e-5;
+
 /**
- * Make a flight that was solved over the distance readable by distance and by height.
+ * Make a flight that was counted by its steepness readable by distance and by height.
  *
- * @equation each component as its series in x − x₀, from the step that holds x
- * @param flown - from flightSeries, at least one step [record]
+ * @equation s(p) cos ψ + w_x t(p) = x by Newton's rule inside the stretch that holds it
+ * @param flown - from hodograph, at least one stretch [record]
+ * @param until - x, where reading ends; left out: at the end of the last stretch [m]
  * @returns the flight [record]
  * @validity up to where it was flown
  * @source own derivation
- * @example readFlown(flightSeries([50, 0, 0], 0, { x: 0, y: 0, z: 0 }, 50)).at(25).t // 0.5
+ * @example readHodograph(hodograph([50, 0, 0], 0, { x: 0, y: 0, z: 0 }, (x) => x >= 50)).at(25).t.toFixed(9) // "0.500000000"
  */
-export function readFlown({ starts, series, end }: FlightSeries): Flight {
-  const froms = { y: HEIGHT, vy: UP } as const;
-  const longOf = (step: number) => (starts[step + 1] ?? end) - starts[step]!;
-  const pointAhead = (step: number, ahead: number): FlightPoint => {
-    const at = step * SERIES;
+export function readHodograph(flown: Hodograph, until: number = Infinity): Flight {
+  const { steepness, along, height, time, ahead, aside, wind } = flown;
+  /** The point of a stretch where the steepness is p, or a hair further along the plane. */
+  const pointAt = (step: number, p: number, added = stretch(flown, steepness[step]!, p), hair = 0): FlightPoint => {
+    const u = speedAt(flown, p);
+    const s = along[step]! + added.along + hair;
+    const t = time[step]! + added.time + hair / u;
     return {
-      t: readSeries(series, at + TIME, ahead),
-      x: starts[step]! + ahead,
-      y: readSeries(series, at + HEIGHT, ahead),
-      z: readSeries(series, at + SIDE, ahead),
-      vx: readSeries(series, at + ALONG, ahead),
-      vy: readSeries(series, at + UP, ahead),
-      vz: readSeries(series, at + RIGHT, ahead),
+      t,
+      x: s * ahead + wind.x * t,
+      y: height[step]! + added.height + p * hair + wind.y * t,
+      z: s * aside + wind.z * t,
+      vx: u * ahead + wind.x,
+      vy: u * (p - (standardGravity * hair) / (u * u)) + wind.y,
+      vz: u * aside + wind.z,
     };
   };
+  const downrange = (step: number) => along[step]! * ahead + wind.x * time[step]!;
   const steps: Steps = {
-    count: starts.length,
+    count: steepness.length - 1,
     value: (component, step, share) => {
-      const ahead = share * longOf(step);
-      return component === 'x' ? starts[step]! + ahead : readSeries(series, step * SERIES + froms[component], ahead);
+      const p = steepness[step]! + share * (steepness[step + 1]! - steepness[step]!);
+      if (component === 'vy') return speedAt(flown, p) * p + wind.y;
+      const added = stretch(flown, steepness[step]!, p);
+      const t = time[step]! + added.time;
+      return component === 'x' ? (along[step]! + added.along) * ahead + wind.x * t : height[step]! + added.height + wind.y * t;
     },
-    point: (step, share) => pointAhead(step, share * longOf(step)),
+    point: (step, share) => pointAt(step, steepness[step]! + share * (steepness[step + 1]! - steepness[step]!)),
   };
-  return flightIn(steps, (x) => {
-    if (!(x >= 0 && x <= end)) return null;
-    let step = starts.length - 1;
-    while (step > 0 && starts[step]! > x) step--;
-    return pointAhead(step, x - starts[step]!);
-  });
+  const at = (x: number): FlightPoint | null => {
+    if (!(x >= 0 && x <= until)) return null;
+    const next = steepness.findIndex((_, i) => i > 0 && downrange(i) >= x);
+    if (next < 0) return null;
+    const step = next - 1;
+    const [from, to] = [steepness[step]!, steepness[next]!];
+    const began = speedAt(flown, from);
+    const far = (x - downrange(step)) / (ahead + wind.x / began);
+    // As a flat flight would be there: 1/u² grows by e^(2 k s √(1 + p²)), and k is slope g/2.
+    const grows = flown.slope * standardGravity * Math.sqrt(1 + from * from);
+    let p = from - (standardGravity / began ** 2) * (grows === 0 ? far : Math.expm1(grows * far) / grows);
+    for (let tries = 0; ; tries++) {
+      p = Math.min(from, Math.max(to, p));
+      const added = stretch(flown, from, p);
+      const u = speedAt(flown, p);
+      const off = (along[step]! + added.along) * ahead + wind.x * (time[step]! + added.time) - x;
+      const hair = -off / (ahead + wind.x / u);
+      if (Math.abs(hair) < NEARLY || tries > 20) return pointAt(step, p, added, hair);
+      p -= (standardGravity * hair) / (u * u);
+    }
+  };
+  return flightIn(steps, at, until);
 }

@@ -1,7 +1,7 @@
 import { standardGravity } from '../units/exact.ts';
 import type { Flight } from './flightReading.ts';
-import { readFlight, readFlown } from './flightReading.ts';
-import { flightSeries } from './flightSeries.ts';
+import { readFlight, readHodograph } from './flightReading.ts';
+import { hodograph } from './hodograph.ts';
 import type { Wind } from './wind.ts';
 import { integrate } from './dormandPrince.ts';
 
@@ -40,12 +40,13 @@ export function trajectory(shot: Shot): Flight {
   if (!(speed > 0 && k >= 0 && Number.isFinite(speed + elevation + k + stop + wx + wy + wz)))
     throw new RangeError('A flight needs finite figures, a speed above 0 and a drag parameter of 0 or more.');
 
-  if ('x' in until && stop > 0) {
-    const velocity = [speed * Math.cos(elevation), speed * Math.sin(elevation), 0] as const;
-    const flown = flightSeries(velocity, k, { x: wx, y: wy, z: wz }, stop);
-    // What grows too steep to be counted by its distance is counted by its time.
-    if (flown !== null) return readFlown(flown);
-  }
+  const velocity = [speed * Math.cos(elevation), speed * Math.sin(elevation), 0] as const;
+  const byDistance = 'x' in until;
+  // Without drag the air does nothing, whichever way it moves.
+  const wind = k === 0 ? stillAir : { x: wx, y: wy, z: wz };
+  const flown = hodograph(velocity, k, wind, (x, y, p) => (byDistance ? x >= stop : p < 0 && y <= stop));
+  // What grows too steep to be counted by its steepness is counted by its time.
+  if (flown !== null && (!byDistance || stop > 0)) return readHodograph(flown, byDistance ? stop : Infinity);
   const rate = (_time: number, s: Float64Array, out: Float64Array) => {
     const ux = s[3]! - wx;
     const uy = s[4]! - wy;
