@@ -83,7 +83,7 @@ function strikes(launch: Launch, { setFor, distance, slope, wind }: Conditions):
   };
   // Step by step: shot steeply up, an arrow that has passed the plane may fall back through it.
   let far = x;
-  while (!(beyond(far) > 0) && far < flight.end.x) far *= STEP;
+  while (!(beyond(far) > 0) && far < flight.end().x) far *= STEP;
   const there = beyond(far) > 0 ? from(crossing(beyond, 0, far, 1e-9)) : null;
   // Adding 0 turns -0 into 0.
   return there

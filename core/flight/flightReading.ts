@@ -1,6 +1,6 @@
 import { type DenseSolution, readDense } from './denseSolution.ts';
 import { standardGravity } from '../units/exact.ts';
-import { type Hodograph, speedAt, stretch } from './hodograph.ts';
+import { type Hodograph, speedAt, stretch, type Stretch } from './hodograph.ts';
 import { crossing } from './root.ts';
 
 /** Where the arrow is: x downrange, y up, z right of where it left [m], its velocity [m/s], and the time since [s]. */
@@ -22,7 +22,7 @@ export interface Flight {
   /** The highest point flown. */
   readonly apex: () => FlightPoint;
   /** The last place that can be read: the end of the step in which the flight got where it was asked to. */
-  readonly end: FlightPoint;
+  readonly end: () => FlightPoint;
 }
 
 /** What is looked for along a flight. */
@@ -41,35 +41,42 @@ interface Place {
   readonly share: number;
 }
 
-function flightIn({ count, value, point }: Steps, at: Flight['at'], until = Infinity): Flight {
-  const last: Place = { step: count - 1, share: 1 };
-  const endOf = (component: Component, step: number) => value(component, step, 1);
-  const read = ({ step, share }: Place) => point(step, share);
-  const where = (component: Component, wanted: number, step: number, from = 0): Place => ({
-    step,
-    share: crossing((share) => value(component, step, share) - wanted, from, 1, 1e-12),
-  });
-  const top = (): Place => {
-    if (value('vy', 0, 0) <= 0) return { step: 0, share: 0 };
-    for (let step = 0; step < count; step++) if (endOf('vy', step) <= 0) return where('vy', 0, step);
-    return last;
-  };
+const start: Place = { step: 0, share: 0 };
+
+/** Where in one step a component has a value, from some share of it on. */
+const where = ({ value }: Steps, component: Component, wanted: number, step: number, from = 0): Place => ({
+  step,
+  share: crossing((share) => value(component, step, share) - wanted, from, 1, 1e-12),
+});
+
+function topOf(steps: Steps): Place {
+  if (steps.value('vy', 0, 0) <= 0) return start;
+  for (let step = 0; step < steps.count; step++) if (steps.value('vy', step, 1) <= 0) return where(steps, 'vy', 0, step);
+  return { step: steps.count - 1, share: 1 };
+}
+
+function downThrough(steps: Steps, y: number, until: number): FlightPoint | null {
+  const { step: first, share } = topOf(steps);
+  if (!(y <= steps.value('y', first, share))) return null;
+  for (let step = first; step < steps.count; step++)
+    if (steps.value('y', step, 1) <= y) {
+      const down = where(steps, 'y', y, step, step === first ? share : 0);
+      const point = steps.point(down.step, down.share);
+      return point.x <= until ? point : null;
+    }
+  return null;
+}
+
+/** What is asked of every flight; a flight is made far oftener than it is asked for its top, so that nothing is got ready. */
+function flightIn(steps: Steps, at: Flight['at'], until = Infinity): Flight {
   return {
     at,
-    downTo: (y) => {
-      const { step: first, share } = top();
-      if (!(y <= value('y', first, share))) return null;
-      for (let step = first; step < count; step++)
-        if (endOf('y', step) <= y) {
-          const down = read(where('y', y, step, step === first ? share : 0));
-          return down.x <= until ? down : null;
-        }
-      return null;
+    downTo: (y) => downThrough(steps, y, until),
+    apex: () => {
+      const { step, share } = topOf(steps);
+      return steps.point(step, share);
     },
-    apex: () => read(top()),
-    get end() {
-      return at(until) ?? read(last);
-    },
+    end: () => at(until) ?? steps.point(steps.count - 1, 1),
   };
 }
 
@@ -110,6 +117,50 @@ export function readFlight(solution: DenseSolution): Flight {
 /** Where a search by distance has come near enough for the rest to be a straight line [m]. */
 const NEARLY = 1e-5;
 
+/** The point of a stretch where the steepness is p, or a hair further along the plane. */
+function pointIn(flown: Hodograph, step: number, p: number, added: Stretch, hair: number): FlightPoint {
+  const { ahead, aside, wind } = flown;
+  const u = speedAt(flown, p);
+  const s = flown.along[step]! + added.along + hair;
+  const t = flown.time[step]! + added.time + hair / u;
+  return {
+    t,
+    x: s * ahead + wind.x * t,
+    y: flown.height[step]! + added.height + p * hair + wind.y * t,
+    z: s * aside + wind.z * t,
+    vx: u * ahead + wind.x,
+    vy: u * (p - (standardGravity * hair) / (u * u)) + wind.y,
+    vz: u * aside + wind.z,
+  };
+}
+
+/** How far downrange a stretch begins. */
+const downrange = ({ along, time, ahead, wind }: Hodograph, step: number): number => along[step]! * ahead + wind.x * time[step]!;
+
+function pointAt(flown: Hodograph, x: number): FlightPoint | null {
+  const { steepness, ahead, wind } = flown;
+  let next = 1;
+  while (next < steepness.length && !(downrange(flown, next) >= x)) next++;
+  if (next === steepness.length) return null;
+  const step = next - 1;
+  const from = steepness[step]!;
+  const to = steepness[next]!;
+  const began = speedAt(flown, from);
+  const far = (x - downrange(flown, step)) / (ahead + wind.x / began);
+  // As a flat flight would be there: 1/u² grows by e^(2 k s √(1 + p²)), and k is slope g/2.
+  const grows = flown.slope * standardGravity * Math.sqrt(1 + from * from);
+  let p = from - (standardGravity / (began * began)) * (grows === 0 ? far : Math.expm1(grows * far) / grows);
+  for (let tries = 0; ; tries++) {
+    p = Math.min(from, Math.max(to, p));
+    const added = stretch(flown, from, p);
+    const u = speedAt(flown, p);
+    const off = (flown.along[step]! + added.along) * ahead + wind.x * (flown.time[step]! + added.time) - x;
+    const hair = -off / (ahead + wind.x / u);
+    if (Math.abs(hair) < NEARLY || tries > 20) return pointIn(flown, step, p, added, hair);
+    p -= (standardGravity * hair) / (u * u);
+  }
+}
+
 /**
  * Make a flight that was counted by its steepness readable by distance and by height.
  *
@@ -122,54 +173,21 @@ const NEARLY = 1e-5;
  * @example readHodograph(hodograph([50, 0, 0], 0, { x: 0, y: 0, z: 0 }, (x) => x >= 50)).at(25).t.toFixed(9) // "0.500000000"
  */
 export function readHodograph(flown: Hodograph, until: number = Infinity): Flight {
-  const { steepness, along, height, time, ahead, aside, wind } = flown;
-  /** The point of a stretch where the steepness is p, or a hair further along the plane. */
-  const pointAt = (step: number, p: number, added = stretch(flown, steepness[step]!, p), hair = 0): FlightPoint => {
-    const u = speedAt(flown, p);
-    const s = along[step]! + added.along + hair;
-    const t = time[step]! + added.time + hair / u;
-    return {
-      t,
-      x: s * ahead + wind.x * t,
-      y: height[step]! + added.height + p * hair + wind.y * t,
-      z: s * aside + wind.z * t,
-      vx: u * ahead + wind.x,
-      vy: u * (p - (standardGravity * hair) / (u * u)) + wind.y,
-      vz: u * aside + wind.z,
-    };
-  };
-  const downrange = (step: number) => along[step]! * ahead + wind.x * time[step]!;
+  const { steepness, along, height, time, ahead, wind } = flown;
+  const steepAt = (step: number, share: number) => steepness[step]! + share * (steepness[step + 1]! - steepness[step]!);
   const steps: Steps = {
     count: steepness.length - 1,
     value: (component, step, share) => {
-      const p = steepness[step]! + share * (steepness[step + 1]! - steepness[step]!);
+      const p = steepAt(step, share);
       if (component === 'vy') return speedAt(flown, p) * p + wind.y;
       const added = stretch(flown, steepness[step]!, p);
       const t = time[step]! + added.time;
       return component === 'x' ? (along[step]! + added.along) * ahead + wind.x * t : height[step]! + added.height + wind.y * t;
     },
-    point: (step, share) => pointAt(step, steepness[step]! + share * (steepness[step + 1]! - steepness[step]!)),
+    point: (step, share) => {
+      const p = steepAt(step, share);
+      return pointIn(flown, step, p, stretch(flown, steepness[step]!, p), 0);
+    },
   };
-  const at = (x: number): FlightPoint | null => {
-    if (!(x >= 0 && x <= until)) return null;
-    const next = steepness.findIndex((_, i) => i > 0 && downrange(i) >= x);
-    if (next < 0) return null;
-    const step = next - 1;
-    const [from, to] = [steepness[step]!, steepness[next]!];
-    const began = speedAt(flown, from);
-    const far = (x - downrange(step)) / (ahead + wind.x / began);
-    // As a flat flight would be there: 1/u² grows by e^(2 k s √(1 + p²)), and k is slope g/2.
-    const grows = flown.slope * standardGravity * Math.sqrt(1 + from * from);
-    let p = from - (standardGravity / began ** 2) * (grows === 0 ? far : Math.expm1(grows * far) / grows);
-    for (let tries = 0; ; tries++) {
-      p = Math.min(from, Math.max(to, p));
-      const added = stretch(flown, from, p);
-      const u = speedAt(flown, p);
-      const off = (along[step]! + added.along) * ahead + wind.x * (time[step]! + added.time) - x;
-      const hair = -off / (ahead + wind.x / u);
-      if (Math.abs(hair) < NEARLY || tries > 20) return pointAt(step, p, added, hair);
-      p -= (standardGravity * hair) / (u * u);
-    }
-  };
-  return flightIn(steps, at, until);
+  return flightIn(steps, (x) => (x >= 0 && x <= until ? pointAt(flown, x) : null), until);
 }

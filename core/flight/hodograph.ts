@@ -36,8 +36,14 @@ const MOST_STRETCHES = 60;
 const [TO_ENDLESS, TO_ROUGH] = [1.5, 0.8];
 
 /** Places and weights of Gauss's rule with eight points between −1 and 1. */
-const places = [0.1834346424956498, 0.525532409916329, 0.7966664774136267, 0.9602898564975363] as const;
-const weights = [0.362683783378362, 0.3137066458778873, 0.2223810344533745, 0.1012285362903763] as const;
+const places = [
+  -0.9602898564975363, -0.7966664774136267, -0.525532409916329, -0.1834346424956498, 0.1834346424956498, 0.525532409916329,
+  0.7966664774136267, 0.9602898564975363,
+];
+const weights = [
+  0.1012285362903763, 0.2223810344533745, 0.3137066458778873, 0.362683783378362, 0.362683783378362, 0.3137066458778873,
+  0.2223810344533745, 0.1012285362903763,
+];
 
 /** F(p) = ½ (p √(1 + p²) + asinh p), whose slope is √(1 + p²). */
 function arc(p: number): number {
@@ -75,14 +81,18 @@ export function speedAt({ base, slope }: Pick<Hodograph, 'base' | 'slope'>, stee
 export function stretch({ base, slope }: Pick<Hodograph, 'base' | 'slope'>, from: number, to: number): Stretch {
   const middle = (from + to) / 2;
   const half = (from - to) / 2;
-  let [along, height, time] = [0, 0, 0];
+  // Written plainly, since it is what every flight waits for: a list taken apart here would cost more than the sum.
+  let along = 0;
+  let height = 0;
+  let time = 0;
   for (let i = 0; i < 8; i++) {
-    const p = middle + (i < 4 ? half : -half) * places[i & 3]!;
-    const weight = weights[i & 3]!;
-    const square = 1 / (base - slope * arc(p));
-    along += weight * square;
-    height += weight * p * square;
-    time += weight * Math.sqrt(square);
+    const p = middle + half * places[i]!;
+    const root = Math.sqrt(1 + p * p);
+    const u = 1 / Math.sqrt(base - (slope / 2) * (p * root + (p < 0 ? -Math.log(root - p) : Math.log(root + p))));
+    const part = weights[i]! * u;
+    time += part;
+    along += part * u;
+    height += part * u * p;
   }
   const scale = half / standardGravity;
   return { along: along * scale, height: height * scale, time: time * scale };
@@ -107,16 +117,23 @@ export function hodograph(
   wind: Wind,
   reached: (x: number, y: number, steepness: number) => boolean,
 ): Hodograph | null {
-  const [forth, right] = [velocity[0] - wind.x, velocity[2] - wind.z];
+  const forth = velocity[0] - wind.x;
+  const right = velocity[2] - wind.z;
   const speed = Math.sqrt(forth * forth + right * right);
-  const [ahead, aside] = [forth / speed, right / speed];
+  const ahead = forth / speed;
+  const aside = right / speed;
   let p = (velocity[1] - wind.y) / speed;
   const slope = (2 * k) / standardGravity;
   if (!(speed > SLOWEST && Math.abs(p) < STEEPEST)) return null;
   const base = 1 / (speed * speed) + slope * arc(p);
   const flight = { base, slope };
-  const [steepness, along, height, time] = [[p], [0], [0], [0]];
-  let [s, y, t] = [0, 0, 0];
+  const steepness = [p];
+  const along = [0];
+  const height = [0];
+  const time = [0];
+  let s = 0;
+  let y = 0;
+  let t = 0;
   for (let count = 0; count < MOST_STRETCHES; count++) {
     const root = Math.sqrt(1 + p * p);
     const endless = slope === 0 ? Infinity : (base - slope * arc(p)) / (slope * root);

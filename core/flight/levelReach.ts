@@ -16,5 +16,5 @@ import { trajectory } from './trajectory.ts';
 export function levelReach(speed: number, k: number, elevation: number, height: number): number {
   if (!(height >= 0)) throw new RangeError('A height of 0 or more above the ground was expected.');
   const flight = trajectory({ speed, elevation, k, until: { y: -height } });
-  return flight.downTo(-height)?.x ?? flight.end.x;
+  return flight.downTo(-height)?.x ?? flight.end().x;
 }

@@ -160,10 +160,10 @@ describe('reading a trajectory', () => {
   it('says null for what it does not reach', () => {
     expect(flight.at(-1)).toBeNull();
     expect(flight.at(NaN)).toBeNull();
-    expect(flight.at(flight.end.x + 1)).toBeNull();
+    expect(flight.at(flight.end().x + 1)).toBeNull();
     expect(flight.downTo(50)).toBeNull();
     expect(flight.downTo(NaN)).toBeNull();
-    expect(flight.downTo(flight.end.y - 1)).toBeNull();
+    expect(flight.downTo(flight.end().y - 1)).toBeNull();
     expect(trajectory({ speed: 20, elevation: Math.PI / 2, k: 0.01, until: { x: 10 } }).at(10)).toBeNull();
   });
 

@@ -22,13 +22,12 @@ import type { UnitChoice } from '../../../../core/model/preferences.ts';
 import type { SightMark } from '../../../../core/model/sightMark.ts';
 import { factorOf } from '../../../../core/units/index.ts';
 import { tableDistances } from '../distances.ts';
+import { isSame } from './isSame.ts';
 import { readingsOf } from './readings.ts';
 import type { Span } from './store.ts';
 
 /** Nobody reads a longer table, and a mark for each metre is on the strip. */
 const MOST_ROWS = 120;
-/** Distances nearer than this are one [m]. */
-const SAME = 0.005;
 
 /** Where a reading lies on the bar; `below 0` where nobody gave its lowest number, and every mark reads above. */
 export type RowBar = 'on' | 'off' | 'in doubt' | 'below 0';
@@ -78,7 +77,7 @@ function usualDistances(bundle: Bundle, units: UnitChoice): readonly number[] {
 /** Usual or chosen distances and the known ones [m]. */
 function distancesOf(bundle: Bundle, units: UnitChoice, span: Span | null, known: readonly number[]): readonly number[] {
   const asked = span === null ? usualDistances(bundle, units) : spanDistances(span);
-  const more = known.filter((one, i) => ![...asked, ...known.slice(0, i)].some((other) => Math.abs(one - other) < SAME));
+  const more = known.filter((one, i) => ![...asked, ...known.slice(0, i)].some((other) => isSame(one, other)));
   return [...asked, ...more].sort((a, b) => a - b);
 }
 
@@ -110,7 +109,7 @@ function rowsOf(view: Pick<MarksView, 'picture' | 'strip'>, distances: readonly 
       mark: null,
       judged: null,
     };
-    const here = proven.filter((mark) => Math.abs(mark.distance - distance) < SAME);
+    const here = proven.filter((mark) => isSame(mark.distance, distance));
     if (here.length === 0) return told === null ? [] : [row];
     return here.map((mark) => ({ ...row, mark, judged: told?.judged[of.indexOf(mark)] ?? null }));
   });

@@ -4,10 +4,7 @@ import { countWord } from '../../../../core/model/sentence.ts';
 import { refuse } from '../../../../core/model/problem.ts';
 import { showQuantity, textQuantity } from '../../../../core/units/index.ts';
 import type { MarksView } from './derive.ts';
-
-/** Nearer than this two distances are one [m]. */
-const SAME = 0.005;
-export const isSame = (one: number, other: number): boolean => Math.abs(one - other) < SAME;
+import { isSame } from './isSame.ts';
 
 /** Whether a mark that counts was shot in at a distance. */
 export const knownAt = ({ picture: { proven, from } }: MarksView, distance: number): boolean =>

@@ -1,6 +1,6 @@
 import { type MarksPicture, readingsNow, type StripRow } from '../../../../core/aim/index.ts';
 import type { Band } from '../../../../core/model/band.ts';
-import { isSame } from './paperWords.ts';
+import { isSame } from './isSame.ts';
 
 /**
  * Intervals to first order are there at once; the worker's keep the bends of the model and come a moment later. From then on table, headline,

@@ -4,7 +4,8 @@ import { ok, type Result } from '../../../../core/model/problem.ts';
 import { unitOf } from '../../../../core/units/index.ts';
 import type { StripPaper } from '../../../print/index.ts';
 import type { MarksView } from './derive.ts';
-import { isSame, knownAt, labelOf, noMarks, restsOn } from './paperWords.ts';
+import { isSame } from './isSame.ts';
+import { knownAt, labelOf, noMarks, restsOn } from './paperWords.ts';
 import { readingsOf } from './readings.ts';
 import { readText } from './words.ts';
 
