@@ -58,7 +58,7 @@ export function whereItLies({ hold, ground }: HoldRow, units: UnitChoice): strin
     return `That is under the ground at the target: lay a marker ${range === out ? out : `${out} out (${range})`} and hold the tip on it.`;
   }
   if (hold.value > BUTT / 2)
-    return 'That is over the butt: pick something behind it at that height, or shoot so far with a lower anchor.';
+    return 'That is over the butt: pick something behind it at that height, only where all the ground beyond is clear, or shoot so far with a lower anchor.';
   if (hold.value < -BUTT / 2) return 'That is under the butt, on its stand.';
   return 'That is on the butt.';
 }
