@@ -172,7 +172,11 @@ function vanesOf(arrowSet: ArrowSet, length: number, diameter: number): { readon
   };
 }
 
-/** What the shaft itself may lift, and where: between its own balance point and its middle. */
+/**
+ * What the shaft itself may lift, and where: between its own balance point and its middle. A slender nose by itself lifts at the front and
+ * would turn a bare shaft over within a range's length; since bare shafts are shot at 18 m and land point first, the whole is taken to act no
+ * farther forward than the balance point.
+ */
 function bodies(built: ArrowBuild, diameter: number, angle: number): Lifting[] {
   const rod = (ACROSS * 4 * built.length * angle) / (Math.PI * diameter);
   const balance = withoutFletching(built).balance;
