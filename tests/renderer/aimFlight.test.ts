@@ -156,8 +156,8 @@ describe('the sheet of speeds along the flight', () => {
     expect(read.taken).toBe(3);
     const kept = flightSpeedsOf(rows, units);
     expect(kept.wrong).toBeNull();
-    expect(kept.speeds[1]?.distance).toBeCloseTo(20 * yard, 12);
-    expect(kept.speeds[2]).toEqual({ distance: 30, speed: 80 });
+    expect(kept.found[1]?.distance).toBeCloseTo(20 * yard, 12);
+    expect(kept.found[2]).toEqual({ distance: 30, speed: 80 });
     const half = flightSpeedsOf([...rows, { distance: { text: '40', si: 40 }, speed: { text: '', si: null } }], units);
     expect(half.wrong).toBe('Row 4: A speed and the distance that it was read at belong together.');
   });

@@ -178,7 +178,7 @@ describe('timed arrows on their sheet', () => {
   it('are pairs of a mass and a speed', () => {
     const { rows, read } = speedsFromTable('mass (gr),speed (ft/s)\n310,182.4\n402,169.6\n,150', units);
     expect(read.leftOut).toBe(1);
-    const { speeds, wrong } = speedsOf([...rows, blankSpeed], units);
+    const { found: speeds, wrong } = speedsOf([...rows, blankSpeed], units);
     expect(wrong).toBeNull();
     expect(speeds[0]?.mass).toBeCloseTo(310 * grain, 12);
     expect(speeds[0]?.speed).toBeCloseTo(182.4 * 0.3048, 12);

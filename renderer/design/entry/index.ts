@@ -16,3 +16,4 @@ export {
   type EntryRow,
 } from './cells.ts';
 export { pastedCells, rowsOfTable } from './paste.ts';
+export { togetherFromTable, togetherOf, type TogetherSheet } from './together.ts';

@@ -21,7 +21,7 @@ export function SpeedsSheet({ bundle, onClose }: { bundle: Bundle; onClose(): vo
   const [draw, setDraw] = useState(startDraw);
   const [read, setRead] = useState<TableRead | null>(null);
 
-  const { speeds, wrong } = speedsOf(rows, units);
+  const { found: speeds, wrong } = speedsOf(rows, units);
   const count = speeds.length;
   const onRead = (text: string) => {
     const table = speedsFromTable(text, units);

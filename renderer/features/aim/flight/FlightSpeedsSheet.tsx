@@ -24,7 +24,7 @@ export function FlightSpeedsSheet({ bundle, onClose }: { bundle: Bundle; onClose
   const [rows, setRows] = useState<readonly FlightSpeedRow[]>(start);
   const [read, setRead] = useState<TableRead | null>(null);
 
-  const { speeds, rowOf, wrong } = flightSpeedsOf(rows, units);
+  const { found: speeds, rowOf, wrong } = flightSpeedsOf(rows, units);
   const count = speeds.length;
   const along = count < 2 ? null : dragAlong(speeds);
   const remarks = (row: number): readonly string[] =>
